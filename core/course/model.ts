@@ -1,0 +1,96 @@
+/**
+ * The course as the rest of core sees it: parsed, checked, still in longitude and latitude (WGS 84 degrees).
+ * Built only by `parseCourse`; whatever holds a `Course` may trust it.
+ */
+
+import type { Fault } from '../result.ts';
+
+/** [longitude, latitude] in degrees, WGS 84 (RFC 7946 order). */
+export type LonLat = readonly [number, number];
+
+/** Rings as in a GeoJSON polygon: first the outer ring, then its holes, each closed. */
+export type Rings = readonly (readonly LonLat[])[];
+
+export type AreaKind =
+  | 'tee'
+  | 'fairway'
+  | 'green'
+  | 'bunker'
+  | 'rough'
+  | 'long-rough'
+  | 'penalty-yellow'
+  | 'penalty-red'
+  | 'out-of-bounds'
+  | 'path'
+  | 'woods'
+  | 'boundary';
+
+/** An area drawn on the map. MultiPolygons are split into one area per part. */
+export interface Area {
+  readonly kind: AreaKind;
+  readonly rings: Rings;
+  /** Hole number that the feature's `ref` names; absent for features of no hole in particular. */
+  readonly hole?: number;
+  readonly name?: string;
+  /** Woods only. Top and base of the canopy above the ground, metres; density in 1/m (see flight/trees). */
+  readonly canopy?: Canopy;
+  /** Index into the file's feature list. */
+  readonly featureIndex: number;
+}
+
+export interface Canopy {
+  readonly topM: number;
+  readonly baseM: number;
+  /** Chance per metre of canopy crossed that the ball is stopped, `k` in 1 - exp(-k L). */
+  readonly densityPerM: number;
+}
+
+export interface Tree {
+  readonly at: LonLat;
+  readonly crownRadiusM: number;
+  readonly canopy: Canopy;
+  readonly featureIndex: number;
+}
+
+export interface GroundLevel {
+  readonly at: LonLat;
+  readonly elevationM: number;
+}
+
+export interface TeeMarker {
+  readonly name: string;
+  readonly at: LonLat;
+}
+
+export interface HolePosition {
+  readonly name: string;
+  readonly at: LonLat;
+}
+
+export interface Hole {
+  readonly number: number;
+  readonly name?: string;
+  readonly par: number;
+  /** 1 is the hardest; absent where the file has none. */
+  readonly strokeIndex?: number;
+  /** The line of play from the rearmost tee to the middle of the green. */
+  readonly line: readonly LonLat[];
+  /** In the order of the file; never empty after a successful parse (the line's start serves where none is drawn). */
+  readonly tees: readonly TeeMarker[];
+  /** Never empty after a successful parse (the green's centre serves where none is drawn). */
+  readonly positions: readonly HolePosition[];
+  readonly featureIndex: number;
+}
+
+export interface Course {
+  readonly name: string;
+  readonly formatVersion: number;
+  /** True where the file says that the place is invented. */
+  readonly invented: boolean;
+  readonly holes: readonly Hole[];
+  readonly areas: readonly Area[];
+  readonly trees: readonly Tree[];
+  readonly levels: readonly GroundLevel[];
+  /** Things that planning can live with, e.g. a canopy height taken from a default. */
+  readonly warnings: readonly Fault[];
+}

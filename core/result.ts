@@ -1,0 +1,29 @@
+/** A tagged answer for functions that can refuse: the value, or the reasons in words a person can act on. */
+
+export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+
+export function succeed<T>(value: T): { readonly ok: true; readonly value: T } {
+  return { ok: true, value };
+}
+
+export function refuse<E>(error: E): { readonly ok: false; readonly error: E } {
+  return { ok: false, error };
+}
+
+/** One thing wrong with a file: which feature (or field), what is wrong, what to do about it. */
+export interface Fault {
+  readonly severity: 'error' | 'warning';
+  /** Stable, machine-readable, e.g. `hole-without-green`. */
+  readonly code: string;
+  /** The feature or field in words: `hole 7`, `feature 12 (bunker)`, `bag[3].club`. */
+  readonly where: string;
+  /** What is wrong and what to do, one or two short sentences. */
+  readonly message: string;
+  /** Index into the file's feature list where there is one. */
+  readonly featureIndex?: number;
+}
+
+/** `where: message`, the one line that the command line prints. */
+export function faultLine(fault: Fault): string {
+  return `${fault.severity}: ${fault.where}: ${fault.message}`;
+}
