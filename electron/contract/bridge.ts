@@ -1,0 +1,34 @@
+/** What Electron's preload puts on the page's window: named functions only, each with one plain argument. */
+
+import type { Method } from './wire.ts';
+
+/** Name of the property on `window`. */
+export const BRIDGE_NAME = 'holewright';
+/** Channel on which the main process tells the page of changes on disk. */
+export const CHANGE_CHANNEL = 'holewright:change';
+
+/** The methods that go from page to main process; loopback's own are left out. */
+export const bridgeMethods = [
+  'info',
+  'list',
+  'open',
+  'save',
+  'create',
+  'importFile',
+  'exportPdf',
+  'print',
+  'readSettings',
+  'writeSettings',
+] as const satisfies readonly Method[];
+
+export type BridgeMethod = (typeof bridgeMethods)[number];
+
+/** The channel of a method. */
+export function channelOf(method: BridgeMethod): string {
+  return `holewright:${method}`;
+}
+
+/** Answers are unknown to the page until it has checked them. */
+export type Bridge = Readonly<Record<BridgeMethod, (request: unknown) => Promise<unknown>>> & {
+  readonly watch: (listener: (change: unknown) => void) => () => void;
+};
