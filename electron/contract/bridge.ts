@@ -13,6 +13,8 @@ export const bridgeMethods = [
   'list',
   'open',
   'save',
+  'copies',
+  'openCopy',
   'create',
   'importFile',
   'exportPdf',

@@ -21,7 +21,7 @@ export type FileKind = 'course' | 'player' | 'round';
 export interface OpenedFile {
   readonly entry: FileEntry;
   readonly text: string;
-  /** SHA-256 of the text, hex: hand it back on save so that another writer's change is noticed. */
+  /** SHA-256 of the file's bytes, hex: hand it back on save so that another writer's change is noticed. */
   readonly revision: string;
 }
 
@@ -63,6 +63,13 @@ export interface HostInfo {
   readonly workspaceName: string;
 }
 
+/** A copy that the host kept of a file's earlier good version, before it was saved over. */
+export interface KeptCopy {
+  /** Milliseconds since 1970; names the copy together with the file's token. */
+  readonly keptAt: number;
+  readonly bytes: number;
+}
+
 export type FileChange = { readonly token: string; readonly change: 'changed' | 'removed' | 'added' };
 
 /** Every call resolves; a refusal is an answer, not an exception. */
@@ -71,6 +78,10 @@ export interface Host {
   list(): Promise<HostAnswer<readonly FileEntry[]>>;
   open(token: string): Promise<HostAnswer<OpenedFile>>;
   save(request: SaveRequest): Promise<HostAnswer<{ readonly revision: string }>>;
+  /** Earlier good versions of a file of the workspace, newest first; empty where there are none. */
+  copies(token: string): Promise<HostAnswer<readonly KeptCopy[]>>;
+  /** Text of a kept copy. Changes nothing on disk: saving it puts it back. */
+  openCopy(token: string, keptAt: number): Promise<HostAnswer<{ readonly text: string }>>;
   /** Makes a new file in the workspace; the host picks a free name near `suggestedName`. */
   create(kind: FileKind, suggestedName: string, text: string): Promise<HostAnswer<OpenedFile>>;
   /** Lets the person pick a file from anywhere and copies it into the workspace. `cancelled` where they did not. */

@@ -4,7 +4,7 @@
  */
 
 import * as v from 'valibot';
-import type { FileEntry, HostAnswer, HostFailure, HostInfo, OpenedFile, Settings } from './host.ts';
+import type { FileEntry, HostAnswer, HostFailure, HostInfo, KeptCopy, OpenedFile, Settings } from './host.ts';
 
 /** Largest file that is read, taken in or written, in bytes of UTF-8. */
 export const LARGEST_TEXT_BYTES = 64 * 1024 * 1024;
@@ -36,6 +36,8 @@ export const requestSchemas = {
   list: nothing,
   open: v.strictObject({ token }),
   save: v.strictObject({ token, text, baseRevision: v.nullable(revision) }),
+  copies: v.strictObject({ token }),
+  openCopy: v.strictObject({ token, keptAt: v.pipe(v.number(), v.safeInteger(), v.minValue(0)) }),
   create: v.strictObject({ kind: fileKindSchema, suggestedName: name, text }),
   importFile: v.strictObject({ kind: fileKindSchema }),
   importText: v.strictObject({ kind: fileKindSchema, name, text }),
@@ -76,6 +78,11 @@ export const valueSchemas = {
   list: v.array(entry),
   open: opened,
   save: v.object({ revision }),
+  copies: v.array(v.object({ keptAt: v.number(), bytes: v.number() })) satisfies v.GenericSchema<
+    unknown,
+    readonly KeptCopy[]
+  >,
+  openCopy: v.object({ text: v.string() }),
   create: opened,
   importFile: opened,
   importText: opened,

@@ -49,6 +49,8 @@ export function electronHost(bridge: Bridge): Host {
         () => call('save', { token: request.token, text: request.text, baseRevision: request.baseRevision }),
         (answer) => (answer.ok ? answer.value.revision : null),
       ),
+    copies: (token) => call('copies', { token }),
+    openCopy: (token, keptAt) => call('openCopy', { token, keptAt }),
     create: (kind, suggestedName, text) => remember(call('create', { kind, suggestedName, text })),
     importFile: (kind) => remember(call('importFile', { kind })),
     watch: (listener) => listeners.add(listener),

@@ -74,6 +74,8 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
         () => call('save', { token: request.token, text: request.text, baseRevision: request.baseRevision }),
         (answer) => (answer.ok ? answer.value.revision : null),
       ),
+    copies: (token) => call('copies', { token }),
+    openCopy: (token, keptAt) => call('openCopy', { token, keptAt }),
     create: (kind, suggestedName, text) => remember(call('create', { kind, suggestedName, text })),
     importFile: async (kind) => {
       const file = await means.pickFile(kind);
