@@ -34,9 +34,16 @@ export interface Area {
   readonly name?: string;
   /** Woods only. Top and base of the canopy above the ground, metres; density in 1/m (see flight/trees). */
   readonly canopy?: Canopy;
+  /** Woods only: measures that the file does not give and a default stands in for. */
+  readonly assumed?: readonly AssumedMeasure[];
+  /** Rings (by index) that the file left open; closed on reading. */
+  readonly openRings?: readonly number[];
   /** Index into the file's feature list. */
   readonly featureIndex: number;
 }
+
+/** A measure taken from a default (core/course/defaults.ts) because the file has none. */
+export type AssumedMeasure = 'canopy-top' | 'canopy-base' | 'canopy-density' | 'crown-radius';
 
 export interface Canopy {
   readonly topM: number;
@@ -49,6 +56,7 @@ export interface Tree {
   readonly at: LonLat;
   readonly crownRadiusM: number;
   readonly canopy: Canopy;
+  readonly assumed?: readonly AssumedMeasure[];
   readonly featureIndex: number;
 }
 
@@ -60,17 +68,32 @@ export interface GroundLevel {
 export interface TeeMarker {
   readonly name: string;
   readonly at: LonLat;
+  /** Absent where the file draws none and the start of the hole's line stands in. */
+  readonly featureIndex?: number;
 }
 
 export interface HolePosition {
   readonly name: string;
   readonly at: LonLat;
+  /** Absent where the file draws none and the middle of the green (or the end of the line) stands in. */
+  readonly featureIndex?: number;
+}
+
+/** A tee marker or hole position whose `ref` names a hole that has no hole line. */
+export interface StrayMarker {
+  readonly kind: 'tee-marker' | 'hole-position';
+  readonly hole: number;
+  readonly name?: string;
+  readonly at: LonLat;
+  readonly featureIndex: number;
 }
 
 export interface Hole {
   readonly number: number;
   readonly name?: string;
   readonly par: number;
+  /** True where the file gives no par that can be read and the length of the line stands in for it. */
+  readonly parAssumed?: true;
   /** 1 is the hardest; absent where the file has none. */
   readonly strokeIndex?: number;
   /** The line of play from the rearmost tee to the middle of the green. */
@@ -91,6 +114,7 @@ export interface Course {
   readonly areas: readonly Area[];
   readonly trees: readonly Tree[];
   readonly levels: readonly GroundLevel[];
+  readonly strayMarkers?: readonly StrayMarker[];
   /** Things that planning can live with, e.g. a canopy height taken from a default. */
   readonly warnings: readonly Fault[];
 }

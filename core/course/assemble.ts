@@ -1,0 +1,98 @@
+/** Gathers the things read one by one into holes and a course: markers go to the hole that their `ref` names. */
+
+import type { Fault } from '../result.ts';
+import { parForLength } from './defaults.ts';
+import { polylineLengthM } from './ellipsoid.ts';
+import { middleOf } from './green-middle.ts';
+import { chooseGreen } from './hole-features.ts';
+import type { Area, Course, GroundLevel, Hole, HolePosition, StrayMarker, TeeMarker, Tree } from './model.ts';
+import type { FeatureReading, HoleLine } from './read-feature.ts';
+
+export interface CourseHead {
+  readonly name: string;
+  readonly formatVersion: number;
+  readonly invented: boolean;
+}
+
+export function assembleCourse(
+  head: CourseHead,
+  readings: readonly FeatureReading[],
+  warnings: readonly Fault[],
+): Course {
+  const areas: Area[] = [];
+  const trees: Tree[] = [];
+  const levels: GroundLevel[] = [];
+  const markers: StrayMarker[] = [];
+  const lines: HoleLine[] = [];
+  for (const reading of readings) {
+    switch (reading.as) {
+      case 'areas':
+        areas.push(...reading.areas);
+        break;
+      case 'tree':
+        trees.push(reading.tree);
+        break;
+      case 'level':
+        levels.push(reading.level);
+        break;
+      case 'marker':
+        markers.push(reading.marker);
+        break;
+      case 'hole':
+        lines.push(reading.hole);
+        break;
+      case 'unknown':
+        break;
+    }
+  }
+  const numbers = new Set(lines.map(({ number }) => number));
+  const strayMarkers = markers.filter(({ hole }) => !numbers.has(hole));
+  const holes = lines
+    .map((line) => assembleHole(line, areas, markers))
+    .toSorted((a, b) => a.number - b.number || a.featureIndex - b.featureIndex);
+  return {
+    ...head,
+    holes,
+    areas,
+    trees,
+    levels,
+    ...(strayMarkers.length === 0 ? {} : { strayMarkers }),
+    warnings,
+  };
+}
+
+function assembleHole(line: HoleLine, areas: readonly Area[], markers: readonly StrayMarker[]): Hole {
+  const own = markers.filter(({ hole }) => hole === line.number);
+  const tees: TeeMarker[] = own
+    .filter(({ kind }) => kind === 'tee-marker')
+    .map(({ name, at, featureIndex }, index) => ({ name: name ?? `Tee ${index + 1}`, at, featureIndex }));
+  const positions: HolePosition[] = own
+    .filter(({ kind }) => kind === 'hole-position')
+    .map(({ name, at, featureIndex }, index) => ({
+      name: name ?? `Position ${index + 1}`,
+      at,
+      featureIndex,
+    }));
+  const start = line.line[0]!;
+  const end = line.line.at(-1)!;
+  if (tees.length === 0) tees.push({ name: 'Start of the line', at: start });
+  if (positions.length === 0) {
+    const green = chooseGreen(areas, line.number, end);
+    positions.push(
+      green === undefined
+        ? { name: 'End of the line', at: end }
+        : { name: 'Middle of the green', at: middleOf(green.rings) },
+    );
+  }
+  return {
+    number: line.number,
+    ...(line.name === undefined ? {} : { name: line.name }),
+    par: line.par ?? parForLength(polylineLengthM(line.line)),
+    ...(line.par === undefined ? { parAssumed: true } : {}),
+    ...(line.strokeIndex === undefined ? {} : { strokeIndex: line.strokeIndex }),
+    line: line.line,
+    tees,
+    positions,
+    featureIndex: line.featureIndex,
+  };
+}

@@ -1,0 +1,88 @@
+/**
+ * Which thing of a course a GeoJSON feature is, told from its tags: OpenStreetMap's open tags where one exists,
+ * our own `holewright_kind` for the rest. `holewright_kind` wins where both stand.
+ */
+
+import type { Area, AreaKind } from './model.ts';
+
+export type FeatureKind = AreaKind | 'hole' | 'tree' | 'tee-marker' | 'hole-position' | 'ground-level';
+
+export const GOLF_TAGS: Readonly<Record<string, FeatureKind>> = {
+  tee: 'tee',
+  fairway: 'fairway',
+  green: 'green',
+  bunker: 'bunker',
+  rough: 'rough',
+  water_hazard: 'penalty-yellow',
+  lateral_water_hazard: 'penalty-red',
+  cartpath: 'path',
+  hole: 'hole',
+};
+
+export const NATURAL_TAGS: Readonly<Record<string, FeatureKind>> = { wood: 'woods', tree: 'tree' };
+
+export const OWN_KINDS: Readonly<Record<string, FeatureKind>> = {
+  long_rough: 'long-rough',
+  out_of_bounds: 'out-of-bounds',
+  boundary: 'boundary',
+  tee_marker: 'tee-marker',
+  hole_position: 'hole-position',
+  ground_level: 'ground-level',
+};
+
+/** What a kind is called in messages. */
+export const KIND_WORDS: Readonly<Record<FeatureKind, string>> = {
+  tee: 'tee area',
+  fairway: 'fairway',
+  green: 'green',
+  bunker: 'bunker',
+  rough: 'rough',
+  'long-rough': 'long rough',
+  'penalty-yellow': 'yellow penalty area',
+  'penalty-red': 'red penalty area',
+  'out-of-bounds': 'out of bounds',
+  path: 'path',
+  woods: 'woods',
+  boundary: 'boundary',
+  hole: 'hole line',
+  tree: 'tree',
+  'tee-marker': 'tee marker',
+  'hole-position': 'hole position',
+  'ground-level': 'ground level',
+};
+
+/** The kind that a feature's properties name; undefined where no known tag stands. */
+export function featureKindOf(properties: Readonly<Record<string, unknown>>): FeatureKind | undefined {
+  return (
+    lookUp(OWN_KINDS, properties['holewright_kind']) ??
+    lookUp(GOLF_TAGS, properties['golf']) ??
+    lookUp(NATURAL_TAGS, properties['natural'])
+  );
+}
+
+function lookUp(table: Readonly<Record<string, FeatureKind>>, tag: unknown): FeatureKind | undefined {
+  return typeof tag === 'string' && Object.hasOwn(table, tag) ? table[tag] : undefined;
+}
+
+/** A feature in words for a fault's `where`: `feature 12 (bunker, hole 3, "Deep one")`. Counted from 0, as in the file's list. */
+export function whereFeature(
+  index: number,
+  kind?: FeatureKind,
+  ref?: string | number,
+  name?: string,
+): string {
+  const parts = [
+    ...(kind === undefined ? [] : [KIND_WORDS[kind]]),
+    ...(ref === undefined ? [] : [`hole ${shorten(String(ref))}`]),
+    ...(name === undefined ? [] : [`"${shorten(name)}"`]),
+  ];
+  return parts.length === 0 ? `feature ${index}` : `feature ${index} (${parts.join(', ')})`;
+}
+
+export function whereArea(area: Area): string {
+  return whereFeature(area.featureIndex, area.kind, area.hole, area.name);
+}
+
+function shorten(text: string): string {
+  return text.length <= 60 ? text : `${text.slice(0, 59)}…`;
+}

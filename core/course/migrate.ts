@@ -1,0 +1,36 @@
+/**
+ * Brings a course file of an older format version to the current one, step by step. Version 1 is the first, so the
+ * chain is still empty; a released version's fixture stays under tests/course/fixtures/ for good.
+ */
+
+import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import type { Collection } from './schema.ts';
+
+/** Takes a collection of one version to the next; must not change its argument. */
+export type Migration = (collection: Collection) => Collection;
+
+/** `MIGRATIONS[i]` leads from version i + 1 to version i + 2. */
+export const MIGRATIONS: readonly Migration[] = [];
+
+/** The version that this program writes. */
+export const FORMAT_VERSION = MIGRATIONS.length + 1;
+
+/** Refuses a version newer than the chain reaches, with both versions named. */
+export function migrateCollection(
+  collection: Collection,
+  fileVersion: number,
+  migrations: readonly Migration[] = MIGRATIONS,
+): Result<Collection, Fault> {
+  const current = migrations.length + 1;
+  if (fileVersion > current) {
+    return refuse({
+      severity: 'error',
+      code: 'newer-format',
+      where: 'holewright.formatVersion',
+      message: `The file is of format version ${fileVersion}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
+    });
+  }
+  let migrated = collection;
+  for (const step of migrations.slice(fileVersion - 1)) migrated = step(migrated);
+  return succeed(migrated);
+}

@@ -1,0 +1,339 @@
+/** One GeoJSON feature to one thing of the course, or the faults that stand in the way. Each feature is tried apart. */
+
+import { buffer } from '@turf/turf';
+import * as v from 'valibot';
+import type { Fault } from '../result.ts';
+import {
+  DEFAULT_DENSITY_PER_M,
+  PATH_WIDTH_M,
+  TREE_CANOPY,
+  TREE_CROWN_RADIUS_M,
+  WOODS_CANOPY,
+} from './defaults.ts';
+import { type FeatureKind, featureKindOf, KIND_WORDS, whereFeature } from './feature-kind.ts';
+import type {
+  Area,
+  AreaKind,
+  AssumedMeasure,
+  Canopy,
+  GroundLevel,
+  LonLat,
+  Rings,
+  StrayMarker,
+  Tree,
+} from './model.ts';
+import { orderRings } from './ring.ts';
+import {
+  FeatureSchema,
+  type Geometry,
+  GeometrySchema,
+  type GeometryType,
+  KIND_RULES,
+  type Properties,
+  PropertiesSchema,
+  PROPERTY_WORDS,
+  type PropertyKey,
+} from './schema.ts';
+
+/** A golf=hole line before tees and positions are gathered around it. */
+export interface HoleLine {
+  readonly number: number;
+  readonly name?: string;
+  readonly par?: number;
+  readonly strokeIndex?: number;
+  readonly line: readonly LonLat[];
+  readonly featureIndex: number;
+}
+
+export type FeatureReading =
+  | { readonly as: 'areas'; readonly areas: readonly Area[] }
+  | { readonly as: 'tree'; readonly tree: Tree }
+  | { readonly as: 'level'; readonly level: GroundLevel }
+  | { readonly as: 'marker'; readonly marker: StrayMarker }
+  | { readonly as: 'hole'; readonly hole: HoleLine }
+  /** Of no kind we know: kept in the file, left out of the course. */
+  | { readonly as: 'unknown' };
+
+export interface ReadFeature {
+  /** Absent where a fault of severity `error` stands in the way. */
+  readonly reading?: FeatureReading;
+  readonly faults: readonly Fault[];
+}
+
+interface Context {
+  readonly index: number;
+  readonly kind: FeatureKind;
+  readonly where: string;
+}
+
+export function readFeature(raw: unknown, index: number): ReadFeature {
+  const feature = v.safeParse(FeatureSchema, raw);
+  if (!feature.success) {
+    return stop(index, whereFeature(index), 'not-a-feature', describeShape(feature.issues[0]));
+  }
+  const rawProperties = feature.output.properties ?? {};
+  const kind = featureKindOf(rawProperties);
+  if (kind === undefined)
+    return { reading: { as: 'unknown' }, faults: [unknownFeature(rawProperties, index)] };
+
+  const { ref, name } = rawProperties;
+  const where = whereFeature(
+    index,
+    kind,
+    typeof ref === 'string' || typeof ref === 'number' ? ref : undefined,
+    typeof name === 'string' ? name : undefined,
+  );
+  const context: Context = { index, kind, where };
+  const geometry = readGeometry(feature.output.geometry, context);
+  const properties = readProperties(rawProperties, context);
+  const faults = [...geometry.faults, ...properties.faults];
+  if (geometry.value === undefined || faults.some((fault) => fault.severity === 'error')) return { faults };
+
+  const built = build(geometry.value, properties.value, context);
+  return { ...built, faults: [...faults, ...built.faults] };
+}
+
+function build(geometry: Geometry, properties: Properties, context: Context): ReadFeature {
+  const { kind, index } = context;
+  const name = properties.name ?? undefined;
+  const ref = properties.ref ?? undefined;
+  const named = name === undefined ? {} : { name };
+  switch (kind) {
+    case 'hole': {
+      const { par, handicap } = properties;
+      const hole: HoleLine = {
+        number: ref!,
+        ...named,
+        ...(typeof par === 'number' ? { par } : {}),
+        ...(typeof handicap === 'number' ? { strokeIndex: handicap } : {}),
+        line: linePoints(geometry),
+        featureIndex: index,
+      };
+      return { reading: { as: 'hole', hole }, faults: [] };
+    }
+    case 'tee-marker':
+    case 'hole-position': {
+      const marker: StrayMarker = { kind, hole: ref!, ...named, at: pointOf(geometry), featureIndex: index };
+      return { reading: { as: 'marker', marker }, faults: [] };
+    }
+    case 'ground-level':
+      return {
+        reading: { as: 'level', level: { at: pointOf(geometry), elevationM: properties.ele! } },
+        faults: [],
+      };
+    case 'tree': {
+      const { canopy, assumed, faults } = readCanopy(properties, TREE_CANOPY, context);
+      const crown = properties.diameter_crown ?? undefined;
+      if (crown === undefined) assumed.push('crown-radius');
+      const crownRadiusM = crown === undefined ? TREE_CROWN_RADIUS_M : crown / 2;
+      const tree: Tree = {
+        at: pointOf(geometry),
+        crownRadiusM,
+        canopy,
+        ...(assumed.length === 0 ? {} : { assumed }),
+        featureIndex: index,
+      };
+      return { reading: { as: 'tree', tree }, faults };
+    }
+    default:
+      return buildAreas(kind, geometry, properties, context);
+  }
+}
+
+function buildAreas(
+  kind: AreaKind,
+  geometry: Geometry,
+  properties: Properties,
+  context: Context,
+): ReadFeature {
+  const polygons = polygonsOf(geometry);
+  const woods = kind === 'woods' ? readCanopy(properties, WOODS_CANOPY, context) : undefined;
+  const areas: Area[] = [];
+  for (const polygon of polygons) {
+    const { rings, open, empty } = orderRings(polygon);
+    if (empty.length > 0) {
+      return stop(
+        context.index,
+        context.where,
+        'geometry-unreadable',
+        `Ring ${empty[0]!} has fewer than 3 different positions and encloses nothing. Draw it again or remove it.`,
+      );
+    }
+    areas.push({
+      kind,
+      rings,
+      ...(typeof properties.ref === 'number' ? { hole: properties.ref } : {}),
+      ...(typeof properties.name === 'string' ? { name: properties.name } : {}),
+      ...(woods === undefined ? {} : { canopy: woods.canopy }),
+      ...(woods === undefined || woods.assumed.length === 0 ? {} : { assumed: woods.assumed }),
+      ...(open.length === 0 ? {} : { openRings: open }),
+      featureIndex: context.index,
+    });
+  }
+  return { reading: { as: 'areas', areas }, faults: woods?.faults ?? [] };
+}
+
+/** Canopy from height, base and density; a default stands in for each that is absent, the base kept below the top. */
+function readCanopy(
+  properties: Properties,
+  standard: Canopy,
+  context: Context,
+): { canopy: Canopy; assumed: AssumedMeasure[]; faults: Fault[] } {
+  const assumed: AssumedMeasure[] = [];
+  const faults: Fault[] = [];
+  const topM = properties.height ?? standard.topM;
+  if (typeof properties.height !== 'number') assumed.push('canopy-top');
+  let baseM = properties.canopy_base_m ?? undefined;
+  if (baseM !== undefined && baseM > topM) {
+    const message = `The canopy's base (${baseM} m) lies above its top (${topM} m); a default base is taken. Correct canopy_base_m or height.`;
+    faults.push({
+      severity: 'warning',
+      code: 'canopy-upside-down',
+      where: context.where,
+      message,
+      featureIndex: context.index,
+    });
+    baseM = undefined;
+  }
+  if (baseM === undefined) assumed.push('canopy-base');
+  const densityPerM = properties.canopy_density_per_m ?? DEFAULT_DENSITY_PER_M;
+  if (typeof properties.canopy_density_per_m !== 'number') assumed.push('canopy-density');
+  // a low tree keeps the same share of trunk
+  const defaultBaseM = Math.min(standard.baseM, (topM * standard.baseM) / standard.topM);
+  return { canopy: { topM, baseM: baseM ?? defaultBaseM, densityPerM }, assumed, faults };
+}
+
+function readGeometry(raw: unknown, context: Context): { value?: Geometry; faults: readonly Fault[] } {
+  const allowed = KIND_RULES[context.kind].geometry;
+  const type = typeof raw === 'object' && raw !== null && 'type' in raw ? raw.type : undefined;
+  if (!allowed.includes(type as GeometryType)) {
+    const drawn = typeof type === 'string' ? `drawn as a ${type}` : 'not drawn at all (its geometry is null)';
+    return stop(
+      context.index,
+      context.where,
+      'wrong-geometry',
+      `It is ${drawn}; a ${KIND_WORDS[context.kind]} must be a ${allowed.join(' or ')}. Draw it again or remove it.`,
+    );
+  }
+  const parsed = v.safeParse(GeometrySchema, raw, { abortEarly: true });
+  if (parsed.success) return { value: parsed.output, faults: [] };
+  const issue = parsed.issues[0];
+  const path = (issue.path ?? [])
+    .map(({ key }) => (typeof key === 'number' ? `[${key}]` : String(key)))
+    .join('');
+  const message = `${path} is ${issue.received}: ${issue.message}. Correct it or remove the feature.`;
+  return stop(context.index, context.where, 'geometry-unreadable', message);
+}
+
+/** An unreadable value is left out with a warning, unless the kind cannot do without it. */
+function readProperties(
+  raw: Readonly<Record<string, unknown>>,
+  context: Context,
+): { value: Properties; faults: readonly Fault[] } {
+  const { required, optional } = KIND_RULES[context.kind];
+  const wanted = Object.fromEntries(
+    [...required, ...optional].filter((key) => Object.hasOwn(raw, key)).map((key) => [key, raw[key]]),
+  );
+  const faults: Fault[] = [];
+  const parsed = v.safeParse(PropertiesSchema, wanted);
+  const bad = new Set(parsed.success ? [] : parsed.issues.map((issue) => issue.path?.[0].key as PropertyKey));
+  for (const key of bad) {
+    const needed = required.includes(key);
+    faults.push({
+      severity: needed ? 'error' : 'warning',
+      code: 'value-unreadable',
+      where: context.where,
+      message: `${key} is ${inWords(raw[key])}; write ${PROPERTY_WORDS[key]}.${needed ? '' : ' It is read as absent.'}`,
+      featureIndex: context.index,
+    });
+  }
+  const value = v.parse(
+    PropertiesSchema,
+    Object.fromEntries(Object.entries(wanted).filter(([key]) => !bad.has(key as PropertyKey))),
+  );
+  for (const key of required) {
+    if (bad.has(key) || (value[key] ?? undefined) !== undefined) continue;
+    faults.push({
+      severity: 'error',
+      code: 'value-missing',
+      where: context.where,
+      message: `${key} is missing; write ${PROPERTY_WORDS[key]}.`,
+      featureIndex: context.index,
+    });
+  }
+  return { value, faults };
+}
+
+function polygonsOf(geometry: Geometry): readonly Rings[] {
+  switch (geometry.type) {
+    case 'Polygon':
+      return [geometry.coordinates.map((ring) => ring.map(lonLat))];
+    case 'MultiPolygon':
+      return geometry.coordinates.map((polygon) => polygon.map((ring) => ring.map(lonLat)));
+    case 'LineString':
+      return widen(linePoints(geometry));
+    case 'Point':
+      throw new TypeError('a point has no polygons');
+  }
+}
+
+/** A path drawn as a line, as the polygons that it covers. */
+function widen(line: readonly LonLat[]): readonly Rings[] {
+  const widened = buffer(
+    { type: 'LineString', coordinates: line.map(([lon, lat]) => [lon, lat]) },
+    PATH_WIDTH_M / 2,
+    {
+      units: 'meters',
+      steps: 4,
+    },
+  )?.geometry;
+  if (widened === undefined) return [];
+  const polygons = widened.type === 'Polygon' ? [widened.coordinates] : widened.coordinates;
+  return polygons.map((rings) => rings.map((ring) => ring.map(([lon, lat]): LonLat => [lon!, lat!])));
+}
+
+function linePoints(geometry: Geometry): readonly LonLat[] {
+  if (geometry.type !== 'LineString') throw new TypeError(`a ${geometry.type} is no line`);
+  return geometry.coordinates.map(lonLat);
+}
+
+function pointOf(geometry: Geometry): LonLat {
+  if (geometry.type !== 'Point') throw new TypeError(`a ${geometry.type} is no point`);
+  return lonLat(geometry.coordinates);
+}
+
+function lonLat(position: readonly [number, number, ...unknown[]]): LonLat {
+  return [position[0], position[1]];
+}
+
+function stop(index: number, where: string, code: string, message: string): { faults: readonly Fault[] } {
+  return { faults: [{ severity: 'error', code, where, message, featureIndex: index }] };
+}
+
+function describeShape(issue: v.BaseIssue<unknown>): string {
+  const path = v.getDotPath(issue);
+  return `${path === null ? 'It' : path} is ${issue.received}, not ${issue.expected ?? 'what GeoJSON asks for'}. Write it as a GeoJSON Feature or remove it.`;
+}
+
+function unknownFeature(properties: Readonly<Record<string, unknown>>, index: number): Fault {
+  const tags = ['holewright_kind', 'golf', 'natural']
+    .filter((tag) => typeof properties[tag] === 'string')
+    .map((tag) => `${tag}=${String(properties[tag]).slice(0, 60)}`);
+  const what =
+    tags.length === 0
+      ? 'It has no golf, natural or holewright_kind tag'
+      : `${tags.join(', ')} is of no kind that is planned with`;
+  const name = typeof properties['name'] === 'string' ? properties['name'] : undefined;
+  return {
+    severity: 'warning',
+    code: 'unknown-feature',
+    where: whereFeature(index, undefined, undefined, name),
+    message: `${what}. It stays in the file and is left out of the plan; tag it if it should count.`,
+    featureIndex: index,
+  };
+}
+
+function inWords(value: unknown): string {
+  const text = JSON.stringify(value) as string | undefined;
+  return text === undefined ? 'absent' : text.length <= 60 ? text : `${text.slice(0, 59)}…`;
+}

@@ -1,0 +1,174 @@
+/**
+ * The course file as valibot schemas: a GeoJSON FeatureCollection (RFC 7946) with a `holewright` member. Members
+ * that the schemas do not name pass through. maps/schemas/course.schema.json is made from these.
+ */
+
+import * as v from 'valibot';
+import type { FeatureKind } from './feature-kind.ts';
+
+/** [longitude, latitude, perhaps height] in degrees of WGS 84. */
+export const PositionSchema = v.looseTuple(
+  [
+    v.pipe(
+      v.number('longitude must be a number'),
+      v.minValue(-180, 'longitude must be from -180 to 180'),
+      v.maxValue(180, 'longitude must be from -180 to 180'),
+    ),
+    v.pipe(
+      v.number('latitude must be a number'),
+      v.minValue(-90, 'latitude must be from -90 to 90'),
+      v.maxValue(90, 'latitude must be from -90 to 90'),
+    ),
+  ],
+  'a position must be [longitude, latitude]',
+);
+
+const RingSchema = v.pipe(
+  v.array(PositionSchema, 'a ring must be a list of positions'),
+  v.minLength(3, 'a ring needs at least 3 different positions'),
+);
+const PolygonCoordinatesSchema = v.pipe(
+  v.array(RingSchema, 'a polygon must be a list of rings'),
+  v.minLength(1, 'a polygon needs at least one ring'),
+);
+
+export const PointSchema = v.looseObject({ type: v.literal('Point'), coordinates: PositionSchema });
+export const LineStringSchema = v.looseObject({
+  type: v.literal('LineString'),
+  coordinates: v.pipe(
+    v.array(PositionSchema, 'a line must be a list of positions'),
+    v.minLength(2, 'a line needs at least 2 positions'),
+  ),
+});
+export const PolygonSchema = v.looseObject({
+  type: v.literal('Polygon'),
+  coordinates: PolygonCoordinatesSchema,
+});
+export const MultiPolygonSchema = v.looseObject({
+  type: v.literal('MultiPolygon'),
+  coordinates: v.pipe(
+    v.array(PolygonCoordinatesSchema, 'a multipolygon must be a list of polygons'),
+    v.minLength(1, 'a multipolygon needs at least one polygon'),
+  ),
+});
+
+export const GeometrySchema = v.variant('type', [
+  PointSchema,
+  LineStringSchema,
+  PolygonSchema,
+  MultiPolygonSchema,
+]);
+export type Geometry = v.InferOutput<typeof GeometrySchema>;
+export type GeometryType = Geometry['type'];
+
+/** A finite number, or one written as text as OpenStreetMap does; `suffix` allows a unit behind it. */
+function numberOrText(least: number, most: number, suffix = '') {
+  return v.union([
+    v.pipe(v.number(), v.minValue(least), v.maxValue(most)),
+    v.pipe(
+      v.string(),
+      v.regex(new RegExp(`^\\s*[-+]?\\d+(\\.\\d+)?${suffix}\\s*$`)),
+      v.transform((text) => Number.parseFloat(text)),
+      v.minValue(least),
+      v.maxValue(most),
+    ),
+  ]);
+}
+
+const METRE_SUFFIX = '(\\s*m)?';
+const length = numberOrText(0, 200, METRE_SUFFIX);
+
+/** Every property that is read, whatever the kind. `null` counts as absent, as GIS programs write it. */
+export const PropertiesSchema = v.looseObject({
+  /** Number of the hole. */
+  ref: v.nullish(
+    v.union([
+      v.pipe(v.number(), v.integer(), v.minValue(1)),
+      v.pipe(v.string(), v.regex(/^\s*[1-9]\d{0,3}\s*$/), v.transform(Number)),
+    ]),
+  ),
+  name: v.nullish(v.string()),
+  par: v.nullish(numberOrText(-1e6, 1e6)),
+  /** Stroke index. */
+  handicap: v.nullish(numberOrText(-1e6, 1e6)),
+  /** Metres above the ground. */
+  height: v.nullish(length),
+  /** Metres. */
+  diameter_crown: v.nullish(length),
+  /** Metres above the ground. */
+  canopy_base_m: v.nullish(length),
+  /** Chance per metre of canopy that a ball is stopped. */
+  canopy_density_per_m: v.nullish(numberOrText(0, 10)),
+  /** Metres above sea level. */
+  ele: v.nullish(numberOrText(-500, 9000, METRE_SUFFIX)),
+});
+export type Properties = v.InferOutput<typeof PropertiesSchema>;
+export type PropertyKey = keyof typeof PropertiesSchema.entries;
+
+/** What each property should hold, for messages. */
+export const PROPERTY_WORDS: Readonly<Record<PropertyKey, string>> = {
+  ref: 'the number of the hole, such as 7',
+  name: 'a text in quotes',
+  par: 'a number, such as 4',
+  handicap: 'the stroke index, such as 11',
+  height: 'metres from 0 to 200, such as 12',
+  diameter_crown: 'metres from 0 to 200, such as 8',
+  canopy_base_m: 'metres from 0 to 200, such as 2',
+  canopy_density_per_m: 'a number from 0 to 10, such as 0.12',
+  ele: 'metres above sea level, such as 31.5',
+};
+
+export interface KindRule {
+  readonly geometry: readonly GeometryType[];
+  readonly required: readonly PropertyKey[];
+  readonly optional: readonly PropertyKey[];
+}
+
+const area: KindRule = { geometry: ['Polygon', 'MultiPolygon'], required: [], optional: ['ref', 'name'] };
+const marker: KindRule = { geometry: ['Point'], required: ['ref'], optional: ['name'] };
+
+/** How each kind is drawn, and which of its properties are read. */
+export const KIND_RULES: Readonly<Record<FeatureKind, KindRule>> = {
+  tee: area,
+  fairway: area,
+  green: area,
+  bunker: area,
+  rough: area,
+  'long-rough': area,
+  'penalty-yellow': area,
+  'penalty-red': area,
+  'out-of-bounds': area,
+  path: { ...area, geometry: ['LineString', 'Polygon', 'MultiPolygon'] },
+  woods: { ...area, optional: ['ref', 'name', 'height', 'canopy_base_m', 'canopy_density_per_m'] },
+  boundary: area,
+  hole: { geometry: ['LineString'], required: ['ref'], optional: ['name', 'par', 'handicap'] },
+  tree: {
+    geometry: ['Point'],
+    required: [],
+    optional: ['name', 'height', 'diameter_crown', 'canopy_base_m', 'canopy_density_per_m'],
+  },
+  'tee-marker': marker,
+  'hole-position': marker,
+  'ground-level': { geometry: ['Point'], required: ['ele'], optional: ['name'] },
+};
+
+/** The `holewright` member of the collection. */
+export const HeaderSchema = v.looseObject({
+  formatVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  courseName: v.nullish(v.string()),
+  invented: v.nullish(v.boolean()),
+  notes: v.nullish(v.string()),
+  datum: v.nullish(v.string()),
+});
+
+export const FeatureSchema = v.looseObject({
+  type: v.literal('Feature'),
+  properties: v.nullable(v.looseObject({})),
+  geometry: v.nullable(v.looseObject({ type: v.string() })),
+});
+
+export const CollectionSchema = v.looseObject({
+  type: v.literal('FeatureCollection'),
+  features: v.array(v.unknown()),
+});
+export type Collection = v.InferOutput<typeof CollectionSchema>;
