@@ -1,0 +1,280 @@
+/**
+ * How a player of a level hits each club, for players and clubs without measured shots. Levels are handicaps, from a
+ * tour player (-5) to 36; between the levels given here every figure runs along a straight line, beyond them it stays.
+ * Each figure names its source or is marked as common practice. Shots are symmetric (no bias, no correlation): a
+ * player's own tendency comes only from the player's own shots.
+ */
+
+import { deriveSwing } from './part-swing.ts';
+import type { Club, PoorStrike, PuttingSkill, ShotSpread, Swing } from './model.ts';
+
+export type PlayerGroup = 'men' | 'women';
+
+export interface PlayerLevel {
+  /** Plus handicaps are negative: a tour player is about -5. */
+  readonly handicap: number;
+  readonly group: PlayerGroup;
+}
+
+const YARD_M = 0.9144;
+const DEGREE = Math.PI / 180;
+
+/** Points (argument, value) in rising order of argument. */
+type Line = readonly (readonly [number, number])[];
+
+/**
+ * Length of a solid drive on a level fairway, roll included, yards by handicap. Scratch and bogey players (men 0 and
+ * 20, women 0 and 24): USGA Course Rating System, 250 and 200, 210 and 150. The ends: common practice, no source;
+ * between them the lines pass within 10 % of the averages of club golfers (R&A/USGA Distance Insights).
+ */
+const DRIVE_YD: Readonly<Record<PlayerGroup, Line>> = {
+  men: [
+    [-5, 290],
+    [0, 250],
+    [20, 200],
+    [28, 183],
+    [36, 168],
+  ],
+  women: [
+    [-5, 250],
+    [0, 210],
+    [24, 150],
+    [36, 126],
+  ],
+};
+
+/**
+ * Length of the longest shot from the fairway, roll included, yards: what the same standard leaves for the second
+ * shot of the longest hole reached in two (men 470 - 250 and 370 - 200, women 400 - 210 and 280 - 150). The ends:
+ * common practice, no source.
+ */
+const SECOND_YD: Readonly<Record<PlayerGroup, Line>> = {
+  men: [
+    [-5, 260],
+    [0, 220],
+    [20, 170],
+    [28, 156],
+    [36, 143],
+  ],
+  women: [
+    [-5, 225],
+    [0, 190],
+    [24, 130],
+    [36, 110],
+  ],
+};
+
+/** Roll of driver and 3-wood on a level fairway as a share of carry. Common practice, no source. */
+const DRIVER_ROLL = 0.095;
+const WOOD_ROLL = 0.085;
+
+/** Carry as a share of the 3-wood's, by loft in degrees. Common practice, no source. */
+const CARRY_RATIO: Line = [
+  [12, 1.04],
+  [15, 1],
+  [18, 0.94],
+  [22, 0.885],
+  [25, 0.83],
+  [28, 0.78],
+  [32, 0.73],
+  [36, 0.675],
+  [41, 0.62],
+  [46, 0.56],
+  [50, 0.49],
+  [56, 0.42],
+  [60, 0.345],
+  [64, 0.28],
+];
+
+/**
+ * Standard deviation of a drive's direction, all drives, degrees by handicap: tour 3.4 (Broadie 2014), players who go
+ * round in about 80, 90 and 100 (handicaps of about 6, 16 and 25, the average round being 2-5 above the handicap)
+ * 5, 6.5 and 7.5 (from memory, low confidence). The last: common practice, no source.
+ */
+const DRIVE_DIRECTION_DEG: Line = [
+  [-5, 3.4],
+  [6, 5],
+  [16, 6.5],
+  [25, 7.5],
+  [36, 8.5],
+];
+
+/**
+ * Direction of other clubs as a share of the driver's, by loft: tour irons 2.2 to 2.6 degrees against 3.4. Common
+ * practice, no source.
+ */
+const DIRECTION_RATIO: Line = [
+  [10, 1],
+  [15, 0.93],
+  [18, 0.88],
+  [22, 0.82],
+  [25, 0.77],
+  [32, 0.72],
+  [41, 0.67],
+  [46, 0.65],
+  [60, 0.65],
+];
+
+/** Standard deviation of a solid strike's carry as a share of carry, by handicap. Common practice, no source. */
+const DRIVER_CARRY_SHARE: Line = [
+  [-5, 0.04],
+  [0, 0.05],
+  [16, 0.08],
+  [28, 0.1],
+  [36, 0.115],
+];
+const IRON_CARRY_SHARE: Line = [
+  [-5, 0.045],
+  [0, 0.055],
+  [16, 0.085],
+  [28, 0.105],
+  [36, 0.12],
+];
+
+/** Chance of a poor strike, by handicap: common practice, no source. */
+const POOR_SHARE: Line = [
+  [-5, 0.01],
+  [0, 0.025],
+  [16, 0.08],
+  [28, 0.14],
+  [36, 0.18],
+];
+
+/** The same by loft, as a factor: long clubs off the ground are mis-hit more. Common practice, no source. */
+const POOR_FACTOR: Line = [
+  [10, 1],
+  [14, 1.1],
+  [22, 1.05],
+  [25, 1.15],
+  [32, 1],
+  [41, 0.9],
+  [46, 0.8],
+  [60, 0.8],
+];
+
+/** Mean carry of a poor strike as a share of a solid one, by handicap. Common practice, no source. */
+const POOR_CARRY: Line = [
+  [-5, 0.75],
+  [0, 0.7],
+  [16, 0.6],
+  [36, 0.5],
+];
+/** Its standard deviation, and how much wider than a solid strike it flies. Common practice, no source. */
+const POOR_CARRY_SD = 0.18;
+const POOR_DIRECTION_TIMES = 2;
+
+/**
+ * Putting. Tour: Gelman 2019's model fitted to Broadie 2018's putts. Handicap 16 (goes round in about 90): half holed
+ * from about 5 ft, a quarter from about 8 ft (Broadie 2014). The rest: straight lines, common practice, no source.
+ */
+const PUTT_DIRECTION_SD: Line = [
+  [-5, 0.0178],
+  [16, 0.0285],
+  [36, 0.037],
+];
+const PUTT_RUN_SHARE: Line = [
+  [-5, 0.08],
+  [16, 0.14],
+  [36, 0.19],
+];
+
+/** A bag of fourteen (Rule 4.1b) with usual lofts and lengths. Common practice, no source. */
+export const STANDARD_BAG: readonly Club[] = [
+  { name: 'Driver', kind: 'driver', loftDeg: 10.5, lengthM: 1.14, swings: ['full'] },
+  { name: '3-wood', kind: 'wood', loftDeg: 15, lengthM: 1.09, swings: ['full'] },
+  { name: '5-wood', kind: 'wood', loftDeg: 18, lengthM: 1.07, swings: ['full'] },
+  { name: '4-hybrid', kind: 'hybrid', loftDeg: 22, lengthM: 1, swings: ['full', 'punch'] },
+  { name: '5-iron', kind: 'iron', loftDeg: 25, lengthM: 0.97, swings: ['full', 'punch'] },
+  { name: '6-iron', kind: 'iron', loftDeg: 28, lengthM: 0.95, swings: ['full'] },
+  { name: '7-iron', kind: 'iron', loftDeg: 32, lengthM: 0.94, swings: ['full', 'punch'] },
+  { name: '8-iron', kind: 'iron', loftDeg: 36, lengthM: 0.93, swings: ['full'] },
+  { name: '9-iron', kind: 'iron', loftDeg: 41, lengthM: 0.91, swings: ['full'] },
+  { name: 'Pitching wedge', kind: 'wedge', loftDeg: 46, lengthM: 0.9, swings: ['full', 'part'] },
+  { name: 'Gap wedge', kind: 'wedge', loftDeg: 50, lengthM: 0.9, swings: ['full', 'part'] },
+  { name: 'Sand wedge', kind: 'wedge', loftDeg: 56, lengthM: 0.89, swings: ['full', 'part'] },
+  { name: 'Lob wedge', kind: 'wedge', loftDeg: 60, lengthM: 0.89, swings: ['full', 'part'] },
+  { name: 'Putter', kind: 'putter', loftDeg: 3, lengthM: 0.86, swings: ['full'] },
+];
+
+/** What a preset is made of: a law per club and swing of the standard bag, longest first, and the putting. */
+export interface PresetPlayer {
+  readonly spreads: readonly ShotSpread[];
+  readonly putting: PuttingSkill;
+}
+
+/** The preset for a level with the standard bag, or with `bag`. */
+export function presetPlayer(level: PlayerLevel, bag: readonly Club[] = STANDARD_BAG): PresetPlayer {
+  const spreads = bag.flatMap((club) =>
+    club.kind === 'putter' ? [] : club.swings.map((swing) => presetSpread(level, club, swing)),
+  );
+  spreads.sort((a, b) => b.carryMean - a.carryMean);
+  return { spreads, putting: presetPutting(level) };
+}
+
+export function presetPutting(level: PlayerLevel): PuttingSkill {
+  return {
+    directionSd: readLine(PUTT_DIRECTION_SD, level.handicap),
+    distanceSdShare: readLine(PUTT_RUN_SHARE, level.handicap),
+  };
+}
+
+/** The preset law of any club but the putter, by its kind and loft. */
+export function presetSpread(level: PlayerLevel, club: Club, swing: Swing): ShotSpread {
+  const full = presetFull(level, club);
+  // A preset's shorter swings are as much a preset as its full swing.
+  return swing === 'full' ? full : { ...deriveSwing(full, swing), source: full.source };
+}
+
+/** The level in words, as it stands in a spread's source. */
+export function levelName(level: PlayerLevel): string {
+  const handicap = Math.round(level.handicap * 10) / 10;
+  return `handicap ${handicap < 0 ? `+${-handicap}` : handicap}, ${level.group}`;
+}
+
+function presetFull(level: PlayerLevel, club: Club): ShotSpread {
+  const { handicap, group } = level;
+  const isDriver = club.kind === 'driver';
+  const carryMean = isDriver
+    ? (readLine(DRIVE_YD[group], handicap) * YARD_M) / (1 + DRIVER_ROLL)
+    : ((readLine(SECOND_YD[group], handicap) * YARD_M) / (1 + WOOD_ROLL)) *
+      readLine(CARRY_RATIO, club.loftDeg);
+  const carryShare = readLine(isDriver ? DRIVER_CARRY_SHARE : IRON_CARRY_SHARE, handicap);
+  const ratioLoft = isDriver ? 10 : club.loftDeg;
+  const poorShare = readLine(POOR_SHARE, handicap) * readLine(POOR_FACTOR, ratioLoft);
+  // The published spread is that of all shots: solid^2 (1 - q + q k^2) = all^2.
+  const allDirectionSd =
+    readLine(DRIVE_DIRECTION_DEG, handicap) * DEGREE * readLine(DIRECTION_RATIO, ratioLoft);
+  const directionSd = allDirectionSd / Math.sqrt(1 - poorShare + poorShare * POOR_DIRECTION_TIMES ** 2);
+  return {
+    club,
+    swing: 'full',
+    carryMean,
+    carrySd: carryShare * carryMean,
+    directionMean: 0,
+    directionSd,
+    correlation: 0,
+    poorShare,
+    poor: presetPoorStrike(level, directionSd),
+    source: { from: 'preset', level: levelName(level) },
+  };
+}
+
+/** The poor strike of a level for a club whose solid strikes have `solidDirectionSd` radians. */
+export function presetPoorStrike(level: PlayerLevel, solidDirectionSd: number): PoorStrike {
+  return {
+    carryShareMean: readLine(POOR_CARRY, level.handicap),
+    carryShareSd: POOR_CARRY_SD,
+    directionSd: POOR_DIRECTION_TIMES * solidDirectionSd,
+  };
+}
+
+/** Linear between the points; the end values beyond them. */
+function readLine(line: Line, at: number): number {
+  let [lastX, lastY] = line[0]!;
+  if (at <= lastX) return lastY;
+  for (const [x, y] of line) {
+    if (at < x) return lastY + ((at - lastX) / (x - lastX)) * (y - lastY);
+    [lastX, lastY] = [x, y];
+  }
+  return lastY;
+}
