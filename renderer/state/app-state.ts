@@ -1,0 +1,173 @@
+/**
+ * Everything that the window knows, as one immutable value. Places are longitude and latitude, so that they
+ * keep their meaning whatever frame a hole is drawn in; lengths are metres.
+ */
+
+import type { Course, LonLat } from '../../core/course/model.ts';
+import type { Comparison, Convergence, Option, ShotSample, SpreadEllipse } from '../../core/plan/model.ts';
+import type { SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
+import type { PlayerModel } from '../../core/player/model.ts';
+import type { Fault } from '../../core/result.ts';
+import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
+import type { History } from './history.ts';
+
+export interface AppState {
+  readonly host: HostInfo | null;
+  readonly files: readonly FileEntry[] | null;
+  readonly settings: Settings;
+  readonly course: OpenDocument<Course> | null;
+  readonly player: OpenDocument<PlayerModel> | null;
+  /** What the person should read, oldest first. */
+  readonly notices: readonly Notice[];
+  readonly view: View;
+  readonly history: History;
+  /** Keyed by hole number. */
+  readonly work: Readonly<Record<number, HoleWork>>;
+  /** False after the person stopped the background work. */
+  readonly working: boolean;
+  readonly seed: string;
+  readonly answers: Answers;
+}
+
+export interface OpenDocument<T> {
+  readonly entry: FileEntry;
+  readonly text: string;
+  readonly revision: string;
+  readonly value: T;
+}
+
+export type Notice =
+  | {
+      readonly id: number;
+      readonly kind: 'broken-file';
+      readonly fileKind: FileKind;
+      readonly fileName: string;
+      readonly faults: readonly Fault[];
+      /** Name of the document that stays open instead; null where there is none. */
+      readonly stillOpen: string | null;
+    }
+  | { readonly id: number; readonly kind: 'trouble'; readonly title: string; readonly message: string }
+  | { readonly id: number; readonly kind: 'changed-on-disk'; readonly entry: FileEntry };
+
+export type HelpPage = 'guide' | 'numbers' | 'limits';
+
+export interface View {
+  /** Null shows the whole course. */
+  readonly hole: number | null;
+  /** The direction from tee to green points up the screen; otherwise north does. */
+  readonly holeUp: boolean;
+  readonly showSurface: boolean;
+  readonly showBalls: boolean;
+  readonly showCarries: boolean;
+  readonly showLegend: boolean;
+  readonly help: HelpPage | null;
+  /** What the map paints; null follows the recommendation. */
+  readonly chosen: ShotId | null;
+  readonly compareA: ShotId | null;
+  readonly compareB: ShotId | null;
+}
+
+/** An option's id within the plan of the spot, or the player's own aim. */
+export type ShotId = string;
+export const OWN_AIM: ShotId = 'own-aim';
+
+/** What undo covers: where the ball, the aims and the hole positions are, and the tees. */
+export interface Situation {
+  /** Null plays every hole from its first tee. */
+  readonly teeName: string | null;
+  readonly holes: Readonly<Record<number, HoleSituation>>;
+}
+
+export interface HoleSituation {
+  /** Null is on the tee. */
+  readonly ball: LonLat | null;
+  readonly aim: OwnAim | null;
+  /** A name from the file, a free place, or null for the file's first position. */
+  readonly position: string | LonLat | null;
+  /** Strokes played before this one; null leaves it to a guess from where the ball lies. */
+  readonly strokesTaken: number | null;
+}
+
+/** A shot of the player's own choosing: which swing, towards which place. */
+export interface OwnAim {
+  readonly spreadIndex: number;
+  readonly target: LonLat;
+}
+
+export interface HoleWork {
+  /** Names the hole, tee, position, files and seed that the work is for. */
+  readonly key: string;
+  readonly status: 'waiting' | 'working' | 'ready' | 'stopped' | 'failed';
+  readonly progress: SolveProgress | null;
+  readonly fault: Fault | null;
+  /** The last finished result; its own key tells whether it is for this work or for an earlier one. */
+  readonly result: HoleResult | null;
+}
+
+/** A worked-out hole, as far as the window needs it; the field itself stays with the worker. */
+export interface HoleResult {
+  readonly key: string;
+  readonly hole: number;
+  /** True for a quick answer on a coarse grid. */
+  readonly rough: boolean;
+  /** Origin of the frame that the hole's spots are measured in. */
+  readonly origin: LonLat;
+  readonly tee: LonLat;
+  readonly pin: LonLat;
+  readonly teeName: string;
+  readonly positionName: string;
+  readonly lengthM: number;
+  readonly convergence: Convergence;
+  readonly teePlan: SpotPlan;
+}
+
+/** The latest answers from the workers about the hole on screen. */
+export interface Answers {
+  readonly rough: HoleResult | null;
+  readonly plan: PlanAnswer | null;
+  readonly own: OwnAnswer | null;
+  readonly comparison: ComparisonAnswer | null;
+  readonly paint: Readonly<Record<ShotId, PaintedShot>>;
+  readonly surface: SurfaceAnswer | null;
+}
+
+export interface PlanAnswer {
+  readonly hole: number;
+  readonly resultKey: string;
+  readonly ball: LonLat;
+  /** True while something is being dragged, or from a coarse field. */
+  readonly rough: boolean;
+  readonly plan: SpotPlan;
+}
+
+export interface OwnAnswer {
+  readonly hole: number;
+  readonly rough: boolean;
+  readonly option: Option;
+  /** Against the plan's best option, with common random numbers. */
+  readonly toBest: Comparison | null;
+}
+
+export interface ComparisonAnswer {
+  readonly hole: number;
+  readonly a: ShotId;
+  readonly b: ShotId;
+  readonly rough: boolean;
+  readonly comparison: Comparison;
+}
+
+export interface PaintedShot {
+  readonly hole: number;
+  /** Names the exact shot painted. */
+  readonly key: string;
+  readonly origin: LonLat;
+  readonly sample: ShotSample;
+  readonly ellipses: readonly SpreadEllipse[];
+}
+
+export interface SurfaceAnswer {
+  readonly hole: number;
+  readonly resultKey: string;
+  readonly origin: LonLat;
+  readonly surface: StrokesSurface;
+}

@@ -1,0 +1,62 @@
+/** Keeps something outside the state in step with it: asks anew when the question changes, the latest question first. */
+
+import { latestWins } from '../../workers/latest-wins.ts';
+import type { AppState } from '../app-state.ts';
+import type { Store } from '../store.ts';
+
+/** Runs `look` once per turn after changes, never inside a dispatch. Returns how to stop. */
+export function afterChanges(store: Store, look: (state: AppState) => void): () => void {
+  let due = false;
+  let stopped = false;
+  const glance = (): void => {
+    if (due) return;
+    due = true;
+    queueMicrotask(() => {
+      due = false;
+      if (!stopped) look(store.state());
+    });
+  };
+  const unsubscribe = store.subscribe(glance);
+  glance();
+  return () => {
+    stopped = true;
+    unsubscribe();
+  };
+}
+
+export interface Errand<Q> {
+  /** The question that the state asks now; null where it asks none. */
+  readonly question: (state: AppState) => Q | null;
+  /** Equal keys, equal questions. */
+  readonly key: (question: Q) => string;
+  readonly answer: (question: Q) => Promise<void>;
+  /** Called once when there is no question any more. */
+  readonly clear?: () => void;
+}
+
+export function follow<Q>(store: Store, errand: Errand<Q>): () => void {
+  let asked: string | null = null;
+  const asking = latestWins<Q>(errand.answer, (reason) => {
+    // A later change of the state may ask the same again.
+    asked = null;
+    store.dispatch({ type: 'trouble-met', title: 'A calculation stopped', message: reasonText(reason) });
+  });
+  return afterChanges(store, (state) => {
+    const question = errand.question(state);
+    if (question === null) {
+      asking.forget();
+      if (asked !== null) errand.clear?.();
+      asked = null;
+      return;
+    }
+    const key = errand.key(question);
+    if (key === asked) return;
+    asked = key;
+    asking.ask(question);
+  });
+}
+
+export function reasonText(reason: unknown): string {
+  const said = reason instanceof Error ? reason.message : String(reason);
+  return `${said} Choose the hole again; if it happens twice, close the window and start the program anew.`;
+}

@@ -1,0 +1,129 @@
+/** Brings files in: what was open last or the demo at the start, then whatever the person asks for. */
+
+import { parseCourseText } from '../../../core/course/parse.ts';
+import { parsePlayerText } from '../../../core/player/parse.ts';
+import type { Fault, Result } from '../../../core/result.ts';
+import type { FileEntry, FileKind, Host, HostAnswer, OpenedFile } from '../../../electron/contract/host.ts';
+import type { Duties } from '../duties.ts';
+import type { Store } from '../store.ts';
+
+type Known = 'course' | 'player';
+
+/** Reads settings and files, then opens a course and a player. Never rejects: what fails becomes a notice. */
+export async function startFiles(store: Store, host: Host): Promise<void> {
+  const { dispatch } = store;
+  const info = await host.info();
+  if (info.ok) dispatch({ type: 'host-connected', info: info.value });
+  else tellTrouble(store, 'The program does not answer', info.message);
+  const settings = await host.readSettings();
+  if (settings.ok) dispatch({ type: 'settings-read', settings: settings.value });
+  const files = await listFiles(store, host);
+  const { lastCourse, lastPlayer } = store.state().settings;
+  await openFirst(store, host, 'course', files, lastCourse);
+  await openFirst(store, host, 'player', files, lastPlayer);
+  followDisk(store, host);
+}
+
+/** The last file where it still opens, else the shipped one, else the first of its kind. */
+async function openFirst(
+  store: Store,
+  host: Host,
+  kind: Known,
+  files: readonly FileEntry[],
+  last: string | null,
+): Promise<void> {
+  const ofKind = files.filter((file) => file.kind === kind);
+  const order = [
+    ...ofKind.filter((file) => file.token === last),
+    ...ofKind.filter((file) => file.token !== last && file.readOnly),
+    ...ofKind.filter((file) => file.token !== last && !file.readOnly),
+  ];
+  for (const file of order) {
+    if (await openEntry(store, host, kind, file)) return;
+  }
+}
+
+async function openEntry(store: Store, host: Host, kind: Known, entry: FileEntry): Promise<boolean> {
+  const answer = await host.open(entry.token);
+  if (answer.ok) return take(store, kind, answer.value);
+  tellTrouble(store, `${entry.name} could not be opened`, answer.message);
+  return false;
+}
+
+/** Parses and shows a file, or lists its faults and leaves what is open alone. */
+function take(store: Store, kind: Known, file: OpenedFile): boolean {
+  return kind === 'course'
+    ? show(store, kind, file, parseCourseText(file.text), (document) =>
+        store.dispatch({ type: 'course-opened', document }),
+      )
+    : show(store, kind, file, parsePlayerText(file.text), (document) =>
+        store.dispatch({ type: 'player-opened', document }),
+      );
+}
+
+function show<T>(
+  store: Store,
+  fileKind: Known,
+  { entry, text, revision }: OpenedFile,
+  parsed: Result<T, readonly Fault[]>,
+  open: (document: { entry: FileEntry; text: string; revision: string; value: T }) => void,
+): boolean {
+  if (!parsed.ok) {
+    store.dispatch({ type: 'file-refused', fileKind, fileName: entry.name, faults: parsed.error });
+    return false;
+  }
+  open({ entry, text, revision, value: parsed.value });
+  return true;
+}
+
+async function listFiles(store: Store, host: Host): Promise<readonly FileEntry[]> {
+  const files = await host.list();
+  if (files.ok) {
+    store.dispatch({ type: 'files-listed', files: files.value });
+    return files.value;
+  }
+  store.dispatch({ type: 'files-listed', files: [] });
+  tellTrouble(store, 'The list of files could not be read', files.message);
+  return [];
+}
+
+/** Tells of changes that somebody else made to what is open; keeps the list of files fresh. */
+function followDisk(store: Store, host: Host): void {
+  host.watch((change) => {
+    const { course, player } = store.state();
+    const open = [course?.entry, player?.entry].find((entry) => entry?.token === change.token);
+    if (open !== undefined && change.change === 'changed') {
+      store.dispatch({ type: 'file-changed-on-disk', entry: open });
+    }
+    if (change.change !== 'changed') void listFiles(store, host);
+  });
+}
+
+function tellTrouble(store: Store, title: string, message: string): void {
+  store.dispatch({ type: 'trouble-met', title, message });
+}
+
+export function fileDuties(store: Store, host: Host): Duties {
+  const known = (kind: FileKind): kind is Known => kind !== 'round';
+  return {
+    openFile: async (kind, token) => {
+      const entry = store.state().files?.find((file) => file.token === token);
+      if (entry !== undefined && known(kind)) await openEntry(store, host, kind, entry);
+    },
+    importFile: async (kind) => {
+      const answer = await host.importFile(kind);
+      if (!known(kind)) return;
+      if (!answer.ok) {
+        if (answer.failure !== 'cancelled') tellTrouble(store, 'The file could not be brought in', answer.message);
+        return;
+      }
+      await listFiles(store, host);
+      take(store, kind, answer.value);
+    },
+    printHole: async () => report(store, await host.print()),
+  };
+}
+
+function report(store: Store, answer: HostAnswer<unknown>): void {
+  if (!answer.ok && answer.failure !== 'cancelled') tellTrouble(store, 'Printing did not work', answer.message);
+}

@@ -1,0 +1,93 @@
+/** Keeps the workers busy with every hole whose situation has no result yet; the hole on screen goes first. */
+
+import { positionOf, settledWorkKey, teeOf } from '../selectors.ts';
+import { shown, situationOfHole } from '../history.ts';
+import type { AppState } from '../app-state.ts';
+import type { Hole } from '../../../core/course/model.ts';
+import type { PlannerPool } from '../../workers/planner-pool.ts';
+import type { HoleTask } from '../../workers/planner-api.ts';
+import type { Store } from '../store.ts';
+import { afterChanges, reasonText } from './follow.ts';
+
+export function solveHoles(store: Store, pool: PlannerPool): () => void {
+  let openFor: string | null = null;
+  let hurried: number | null = null;
+  /** Keys of the work that the pool has been given, by hole. */
+  const given = new Map<number, string>();
+
+  const openFiles = (state: AppState): boolean => {
+    const { course, player } = state;
+    if (course === null || player === null) return false;
+    const files = `${course.entry.token}/${course.revision}/${player.entry.token}/${player.revision}`;
+    if (files !== openFor) {
+      openFor = files;
+      given.clear();
+      void pool.open(course.text, player.text);
+    }
+    return true;
+  };
+
+  const start = async (task: HoleTask): Promise<void> => {
+    const { hole, key } = task;
+    given.set(hole, key);
+    store.dispatch({ type: 'work-started', hole, key });
+    try {
+      const answer = await pool.solve(task, (progress) =>
+        store.dispatch({ type: 'work-progressed', hole, key, progress }),
+      );
+      if (answer.ok) store.dispatch({ type: 'work-finished', result: answer.value });
+      else if (answer.error.why === 'fault') {
+        store.dispatch({ type: 'work-failed', hole, key, fault: answer.error.fault });
+      }
+    } catch (reason) {
+      const message = reasonText(reason);
+      const fault = { severity: 'error', code: 'calculation-stopped', where: `hole ${hole}`, message } as const;
+      store.dispatch({ type: 'work-failed', hole, key, fault });
+    }
+    if (given.get(hole) === key) given.delete(hole);
+  };
+
+  return afterChanges(store, (state) => {
+    if (!openFiles(state)) return;
+    if (state.view.hole !== null && state.view.hole !== hurried) {
+      hurried = state.view.hole;
+      pool.hurry(hurried);
+    }
+    for (const hole of inOrder(state)) {
+      const key = settledWorkKey(state, hole);
+      const work = state.work[hole.number];
+      const under = given.get(hole.number);
+      if (under !== undefined && (under !== key || work?.status === 'stopped')) {
+        pool.cancel(hole.number, under);
+        given.delete(hole.number);
+      }
+      const settled = work?.key === key && work.status !== 'stopped';
+      if (!settled && state.working) void start(taskFor(state, hole, key));
+    }
+  });
+}
+
+/** The hole on screen first, then as the course has them. */
+function inOrder(state: AppState): readonly Hole[] {
+  const holes = state.course?.value.holes ?? [];
+  const onScreen = holes.filter((hole) => hole.number === state.view.hole);
+  return [...onScreen, ...holes.filter((hole) => hole.number !== state.view.hole)];
+}
+
+function taskFor(state: AppState, hole: Hole, key: string): HoleTask {
+  const { position } = situationOfHole(state.history.present, hole.number);
+  return {
+    key,
+    hole: hole.number,
+    teeName: teeOf(hole, shown(state.history).teeName).name,
+    position: positionRequest(hole, position),
+    seed: state.seed,
+    rough: false,
+  };
+}
+
+/** What the engine is asked for: a name that the hole has, or the free place. */
+export function positionRequest(hole: Hole, position: HoleTask['position'] | null): HoleTask['position'] {
+  if (position !== null && typeof position !== 'string') return position;
+  return positionOf(hole, position).name;
+}

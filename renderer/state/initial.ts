@@ -1,0 +1,43 @@
+/** The state before anything is known. */
+
+import type { AppState } from './app-state.ts';
+import { emptyHistory } from './history.ts';
+
+export const FIRST_SEED = 'first-light';
+
+export const NO_ANSWERS: AppState['answers'] = {
+  rough: null,
+  plan: null,
+  own: null,
+  comparison: null,
+  paint: {},
+  surface: null,
+};
+
+export function initialState(): AppState {
+  return {
+    host: null,
+    files: null,
+    settings: { units: 'yards', theme: 'system', lastCourse: null, lastPlayer: null },
+    course: null,
+    player: null,
+    notices: [],
+    view: {
+      hole: null,
+      holeUp: true,
+      showSurface: false,
+      showBalls: true,
+      showCarries: true,
+      showLegend: false,
+      help: null,
+      chosen: null,
+      compareA: null,
+      compareB: null,
+    },
+    history: emptyHistory(),
+    work: {},
+    working: true,
+    seed: FIRST_SEED,
+    answers: NO_ANSWERS,
+  };
+}

@@ -1,0 +1,104 @@
+/** Numbers as people read them: lengths in the chosen units, strokes, chances, directions. */
+
+import type { Settings } from '../../electron/contract/host.ts';
+
+export type Units = Settings['units'];
+
+/** Metres in a yard and in a foot (international yard and pound agreement of 1959). */
+const M_PER_YARD = 0.9144;
+const M_PER_FOOT = 0.3048;
+/** Below this a length on the green is told in feet where yards are chosen, metres. */
+const PUTTING_LENGTH_M = 30;
+
+const MINUS = '−';
+/** Keeps a number and its unit on one line. */
+const NARROW_GAP = '\u202f';
+
+export function inUnits(metres: number, units: Units): number {
+  return units === 'yards' ? metres / M_PER_YARD : metres;
+}
+
+export function unitShort(units: Units): string {
+  return units === 'yards' ? 'yd' : 'm';
+}
+
+/** `231 yd`; whole units. */
+export function lengthText(metres: number, units: Units): string {
+  return `${lengthNumber(metres, units)}${NARROW_GAP}${unitShort(units)}`;
+}
+
+/** `231`; whole units, for places where the unit stands elsewhere. */
+export function lengthNumber(metres: number, units: Units): string {
+  return grouped(Math.round(inUnits(metres, units)));
+}
+
+/** A length to the hole: feet (or tenths of a metre) on the green, else whole yards or metres. */
+export function toHoleText(metres: number, onGreen: boolean, units: Units): string {
+  if (!onGreen || metres > PUTTING_LENGTH_M) return lengthText(metres, units);
+  if (units === 'yards') return `${Math.round(metres / M_PER_FOOT)}${NARROW_GAP}ft`;
+  return `${metres.toFixed(1)}${NARROW_GAP}m`;
+}
+
+/** Strokes with two decimals. */
+export function strokesText(strokes: number): string {
+  return strokes.toFixed(2);
+}
+
+/** A standard error: two decimals, three where two would read as nothing. */
+export function errorText(error: number): string {
+  if (error < 0.0005) return '< 0.001';
+  return error < 0.005 ? error.toFixed(3) : error.toFixed(2);
+}
+
+/** `+0.12`, `−0.03`, `0.00`. */
+export function signedText(value: number, decimals = 2): string {
+  const size = Math.abs(value).toFixed(decimals);
+  if (Number(size) === 0) return size;
+  return `${value < 0 ? MINUS : '+'}${size}`;
+}
+
+/** `42 %`; small chances keep their size: `< 1 %`. */
+export function chanceText(chance: number): string {
+  return `${chanceNumber(chance)}${NARROW_GAP}%`;
+}
+
+export function chanceNumber(chance: number): string {
+  if (chance > 0 && chance < 0.005) return '< 1';
+  if (chance < 1 && chance > 0.995) return '> 99';
+  return String(Math.round(chance * 100));
+}
+
+/**
+ * Whole per cents that add up to 100: floors first, then one more to the largest remainders (Hamilton's method).
+ * For chances that are shown beside each other and sum to 1.
+ */
+export function wholePercents(chances: readonly number[]): number[] {
+  const exact = chances.map((chance) => chance * 100);
+  const whole = exact.map(Math.floor);
+  let missing = Math.round(exact.reduce((a, b) => a + b, 0)) - whole.reduce((a, b) => a + b, 0);
+  const byRemainder = exact.map((value, i) => [value - Math.floor(value), i] as const).sort((a, b) => b[0] - a[0]);
+  for (const [, i] of byRemainder) {
+    if (missing <= 0) break;
+    whole[i] = whole[i]! + 1;
+    missing--;
+  }
+  return whole;
+}
+
+/** `6 yd left`, `straight`: how far beside something a point lies. Positive metres are right. */
+export function asideText(metres: number, units: Units): string {
+  const whole = Math.round(Math.abs(inUnits(metres, units)));
+  if (whole === 0) return 'straight';
+  return `${whole}${NARROW_GAP}${unitShort(units)} ${metres < 0 ? 'left' : 'right'}`;
+}
+
+/** Thousands apart by a narrow gap: `6 412`. */
+export function grouped(whole: number): string {
+  const digits = String(Math.abs(whole));
+  const spaced = digits.length > 4 || Math.abs(whole) >= 1000 ? digits.replace(/\B(?=(\d{3})+$)/g, NARROW_GAP) : digits;
+  return whole < 0 ? MINUS + spaced : spaced;
+}
+
+export function countText(count: number, one: string, many: string): string {
+  return `${grouped(count)} ${count === 1 ? one : many}`;
+}

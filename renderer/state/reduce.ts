@@ -1,0 +1,258 @@
+/** The next state after an action. Pure; one small function per subject. */
+
+import type { Action, AnswerAction, FileAction, SituationAction, ViewAction, WorkAction } from './actions.ts';
+import type { AppState, HoleWork, Notice, View } from './app-state.ts';
+import { changedHole, dropPreview, emptyHistory, type History, preview, redo, take, undo } from './history.ts';
+import { NO_ANSWERS } from './initial.ts';
+
+export function reduce(state: AppState, action: Action): AppState {
+  switch (action.type) {
+    case 'host-connected':
+    case 'settings-read':
+    case 'files-listed':
+    case 'course-opened':
+    case 'player-opened':
+    case 'file-refused':
+    case 'trouble-met':
+    case 'file-changed-on-disk':
+    case 'notice-dismissed':
+      return reduceFiles(state, action);
+    case 'hole-shown':
+    case 'units-set':
+    case 'theme-set':
+    case 'layer-set':
+    case 'hole-up-set':
+    case 'help-shown':
+    case 'shot-chosen':
+    case 'compare-set':
+      return reduceView(state, action);
+    case 'situation-previewed':
+    case 'preview-dropped':
+    case 'situation-taken':
+    case 'undone':
+    case 'redone':
+      return reduceSituation(state, action);
+    case 'work-started':
+    case 'work-progressed':
+    case 'work-finished':
+    case 'work-failed':
+    case 'work-stopped':
+    case 'work-resumed':
+    case 'seed-set':
+      return reduceWork(state, action);
+    case 'rough-arrived':
+    case 'plan-arrived':
+    case 'own-arrived':
+    case 'comparison-arrived':
+    case 'paint-arrived':
+    case 'surface-arrived':
+      return reduceAnswers(state, action);
+  }
+}
+
+function reduceFiles(state: AppState, action: FileAction): AppState {
+  switch (action.type) {
+    case 'host-connected':
+      return { ...state, host: action.info };
+    case 'settings-read':
+      return { ...state, settings: action.settings };
+    case 'files-listed':
+      return { ...state, files: action.files };
+    case 'course-opened': {
+      const { document } = action;
+      const sameFile = state.course?.entry.token === document.entry.token;
+      const hole = sameFile && document.value.holes.some((known) => known.number === state.view.hole) ? state.view.hole : null;
+      return {
+        ...state,
+        course: document,
+        // A reload after a change on disk keeps the person's place; another course starts afresh.
+        history: sameFile ? dropPreview(state.history) : emptyHistory(),
+        view: { ...forgetShots(state.view), hole: hole ?? document.value.holes[0]?.number ?? null },
+        work: {},
+        working: true,
+        answers: NO_ANSWERS,
+        notices: withoutNoticesOf(state.notices, document.entry.token),
+        settings: { ...state.settings, lastCourse: document.entry.token },
+      };
+    }
+    case 'player-opened': {
+      const { document } = action;
+      return {
+        ...state,
+        player: document,
+        view: forgetShots(state.view),
+        work: {},
+        working: true,
+        answers: NO_ANSWERS,
+        notices: withoutNoticesOf(state.notices, document.entry.token),
+        settings: { ...state.settings, lastPlayer: document.entry.token },
+      };
+    }
+    case 'file-refused': {
+      const open = action.fileKind === 'course' ? state.course : action.fileKind === 'player' ? state.player : null;
+      const { fileKind, fileName, faults } = action;
+      return withNotice(state, (id) => ({
+        id,
+        kind: 'broken-file',
+        fileKind,
+        fileName,
+        faults,
+        stillOpen: open?.value.name ?? null,
+      }));
+    }
+    case 'trouble-met':
+      return withNotice(state, (id) => ({ id, kind: 'trouble', title: action.title, message: action.message }));
+    case 'file-changed-on-disk':
+      return withNotice(
+        { ...state, notices: withoutNoticesOf(state.notices, action.entry.token) },
+        (id) => ({ id, kind: 'changed-on-disk', entry: action.entry }),
+      );
+    case 'notice-dismissed':
+      return { ...state, notices: state.notices.filter((notice) => notice.id !== action.id) };
+  }
+}
+
+function withNotice(state: AppState, make: (id: number) => Notice): AppState {
+  const id = 1 + state.notices.reduce((largest, notice) => Math.max(largest, notice.id), 0);
+  return { ...state, notices: [...state.notices, make(id)] };
+}
+
+/** A document that opens well answers what was said about it before, and any broken file of the moment is past. */
+function withoutNoticesOf(notices: readonly Notice[], token: string): readonly Notice[] {
+  return notices.filter(
+    (notice) => notice.kind !== 'broken-file' && !(notice.kind === 'changed-on-disk' && notice.entry.token === token),
+  );
+}
+
+function forgetShots(view: View): View {
+  return { ...view, chosen: null, compareA: null, compareB: null };
+}
+
+function reduceView(state: AppState, action: ViewAction): AppState {
+  const { view } = state;
+  switch (action.type) {
+    case 'hole-shown':
+      if (view.hole === action.hole) return state;
+      return {
+        ...state,
+        history: dropPreview(state.history),
+        view: { ...forgetShots(view), hole: action.hole },
+        answers: NO_ANSWERS,
+      };
+    case 'units-set':
+      return { ...state, settings: { ...state.settings, units: action.units } };
+    case 'theme-set':
+      return { ...state, settings: { ...state.settings, theme: action.theme } };
+    case 'layer-set':
+      return { ...state, view: { ...view, [action.layer]: action.on } };
+    case 'hole-up-set':
+      return { ...state, view: { ...view, holeUp: action.on } };
+    case 'help-shown':
+      return { ...state, view: { ...view, help: action.page } };
+    case 'shot-chosen':
+      return { ...state, view: { ...view, chosen: action.shot } };
+    case 'compare-set':
+      return { ...state, view: withCompared(view, action.side, action.shot) };
+  }
+}
+
+/** Puts a shot on one side; the same shot leaves the other side, since nothing is compared with itself. */
+function withCompared(view: View, side: 'A' | 'B', shot: string | null): View {
+  const other = side === 'A' ? view.compareB : view.compareA;
+  const kept = other === shot ? null : other;
+  return side === 'A' ? { ...view, compareA: shot, compareB: kept } : { ...view, compareA: kept, compareB: shot };
+}
+
+function reduceSituation(state: AppState, action: SituationAction): AppState {
+  const { history } = state;
+  switch (action.type) {
+    case 'situation-previewed':
+      return { ...state, history: preview(history, action.situation) };
+    case 'preview-dropped':
+      return { ...state, history: dropPreview(history) };
+    case 'situation-taken':
+      return { ...state, history: take(history, action.situation, action.label, action.mark ?? null) };
+    case 'undone':
+      return showingWhatChanged(state, undo(history));
+    case 'redone':
+      return showingWhatChanged(state, redo(history));
+  }
+}
+
+/** Undoing what was done on another hole shows that hole, so that nothing changes out of sight. */
+function showingWhatChanged(state: AppState, history: History): AppState {
+  const changed = changedHole(state.history.present, history.present);
+  const next = { ...state, history };
+  if (changed === null || changed === state.view.hole) return next;
+  return reduceView(next, { type: 'hole-shown', hole: changed });
+}
+
+const NEW_WORK: Omit<HoleWork, 'key'> = { status: 'waiting', progress: null, fault: null, result: null };
+
+function reduceWork(state: AppState, action: WorkAction): AppState {
+  switch (action.type) {
+    case 'work-started': {
+      const before = state.work[action.hole];
+      return withWork(state, action.hole, {
+        ...NEW_WORK,
+        key: action.key,
+        result: before?.result ?? null,
+      });
+    }
+    case 'work-progressed': {
+      const before = state.work[action.hole];
+      if (before?.key !== action.key || before.status === 'stopped') return state;
+      return withWork(state, action.hole, { ...before, status: 'working', progress: action.progress });
+    }
+    case 'work-finished': {
+      const { result } = action;
+      if (state.work[result.hole]?.key !== result.key) return state;
+      return withWork(state, result.hole, { ...NEW_WORK, key: result.key, status: 'ready', result });
+    }
+    case 'work-failed': {
+      const before = state.work[action.hole];
+      if (before?.key !== action.key) return state;
+      return withWork(state, action.hole, { ...before, status: 'failed', progress: null, fault: action.fault });
+    }
+    case 'work-stopped': {
+      const work: Record<number, HoleWork> = {};
+      for (const [hole, known] of Object.entries(state.work)) {
+        const unfinished = known.status === 'waiting' || known.status === 'working';
+        work[Number(hole)] = unfinished ? { ...known, status: 'stopped' } : known;
+      }
+      return { ...state, working: false, work };
+    }
+    case 'work-resumed':
+      return { ...state, working: true };
+    case 'seed-set':
+      return action.seed === state.seed ? state : { ...state, seed: action.seed, working: true };
+  }
+}
+
+function withWork(state: AppState, hole: number, work: HoleWork): AppState {
+  return { ...state, work: { ...state.work, [hole]: work } };
+}
+
+/** Answers about a hole that is no longer on screen are dropped. */
+function reduceAnswers(state: AppState, action: AnswerAction): AppState {
+  const { answers } = state;
+  const onScreen = state.view.hole;
+  switch (action.type) {
+    case 'rough-arrived':
+      return action.result.hole === onScreen ? { ...state, answers: { ...answers, rough: action.result } } : state;
+    case 'plan-arrived':
+      return action.answer.hole === onScreen ? { ...state, answers: { ...answers, plan: action.answer } } : state;
+    case 'own-arrived':
+      if (action.answer !== null && action.answer.hole !== onScreen) return state;
+      return { ...state, answers: { ...answers, own: action.answer } };
+    case 'comparison-arrived':
+      if (action.answer !== null && action.answer.hole !== onScreen) return state;
+      return { ...state, answers: { ...answers, comparison: action.answer } };
+    case 'paint-arrived':
+      if (Object.values(action.paint).some((shot) => shot.hole !== onScreen)) return state;
+      return { ...state, answers: { ...answers, paint: action.paint } };
+    case 'surface-arrived':
+      if (action.answer !== null && action.answer.hole !== onScreen) return state;
+      return { ...state, answers: { ...answers, surface: action.answer } };
+  }
+}

@@ -1,0 +1,179 @@
+/** Questions that panels and the map ask of the state. */
+
+import { makeLocalFrame, type LocalFrame } from '../../core/course/local-frame.ts';
+import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../../core/course/model.ts';
+import type { Option, ParOdds, SpotPlan } from '../../core/plan/model.ts';
+import {
+  type AppState,
+  type HoleResult,
+  type HoleSituation,
+  type HoleWork,
+  OWN_AIM,
+  type ShotId,
+} from './app-state.ts';
+import { shown, situationOfHole } from './history.ts';
+import { remember } from './remember.ts';
+
+export function currentHole(state: AppState): Hole | null {
+  return holeOf(state.course?.value ?? null, state.view.hole);
+}
+
+function holeOf(course: Course | null, number: number | null): Hole | null {
+  return course?.holes.find((hole) => hole.number === number) ?? null;
+}
+
+/** The hole's situation as shown, a drag included. */
+export function holeSituation(state: AppState, hole: number): HoleSituation {
+  return situationOfHole(shown(state.history), hole);
+}
+
+/** The chosen tee of a hole: a hole without a tee of that name is played from its first. */
+export function teeOf(hole: Hole, teeName: string | null): TeeMarker {
+  return hole.tees.find((tee) => tee.name === teeName) ?? hole.tees[0] ?? { name: 'tee', at: hole.line[0] ?? [0, 0] };
+}
+
+/** The hole position that the situation asks for. */
+export function positionOf(hole: Hole, position: string | LonLat | null): HolePosition {
+  if (position !== null && typeof position !== 'string') return { name: 'your own', at: position };
+  const named = hole.positions.find((candidate) => candidate.name === position) ?? hole.positions[0];
+  return named ?? { name: 'green', at: hole.line.at(-1) ?? [0, 0] };
+}
+
+/** Every tee name of the course, in the order in which the holes bring them. */
+export const teeNames = remember((course: Course | null): readonly string[] => {
+  const names = new Set<string>();
+  for (const hole of course?.holes ?? []) for (const tee of hole.tees) names.add(tee.name);
+  return [...names];
+});
+
+/** The frame that a hole is drawn in before its result brings one: the same origin as the engine takes. */
+const frameAt = remember((lon: number, lat: number): LocalFrame => makeLocalFrame([lon, lat]));
+const frameOfCourse = remember((lon: number, lat: number): LocalFrame => makeLocalFrame([lon, lat]));
+
+export function drawingFrame(state: AppState): LocalFrame | null {
+  const course = state.course?.value;
+  if (course === undefined) return null;
+  const hole = currentHole(state);
+  if (hole === null) {
+    const first = course.holes[0]?.line[0];
+    return first === undefined ? null : frameOfCourse(first[0], first[1]);
+  }
+  const middle = hole.line[Math.floor(hole.line.length / 2)] ?? hole.tees[0]?.at;
+  return middle === undefined ? null : frameAt(middle[0], middle[1]);
+}
+
+/** Names a piece of work: same key, same numbers. The tee is part of it because the result's plan starts there. */
+export function workKey(state: AppState, hole: Hole): string {
+  const situation = holeSituation(state, hole.number);
+  return keyFor(state, hole, situation.position);
+}
+
+function keyFor(state: AppState, hole: Hole, position: string | LonLat | null): string {
+  const tee = teeOf(hole, shown(state.history).teeName).name;
+  const at = positionOf(hole, position).at;
+  const files = `${state.course?.revision ?? ''}/${state.player?.revision ?? ''}`;
+  return `${files}/${hole.number}/${tee}/${at[0].toFixed(8)},${at[1].toFixed(8)}/${state.seed}`;
+}
+
+/** Work on the situation as taken, leaving a drag out: only that is worth the full effort. */
+export function settledWorkKey(state: AppState, hole: Hole): string {
+  return keyFor(state, hole, situationOfHole(state.history.present, hole.number).position);
+}
+
+export function workOf(state: AppState, hole: number): HoleWork | null {
+  return state.work[hole] ?? null;
+}
+
+/** The best result there is for the hole on screen: exact, else quick, else null. Never one for another hole position. */
+export function currentResult(state: AppState): HoleResult | null {
+  const hole = currentHole(state);
+  if (hole === null) return null;
+  const key = workKey(state, hole);
+  const exact = state.work[hole.number]?.result;
+  if (exact?.key === key) return exact;
+  const rough = state.answers.rough;
+  return rough?.key === key ? rough : null;
+}
+
+export function ballPlace(state: AppState): LonLat | null {
+  const hole = currentHole(state);
+  if (hole === null) return null;
+  return holeSituation(state, hole.number).ball ?? teeOf(hole, shown(state.history).teeName).at;
+}
+
+/** The last plan for the hole on screen; it may lag a drag by a moment. */
+export function currentPlan(state: AppState): SpotPlan | null {
+  const answer = state.answers.plan;
+  return answer !== null && answer.hole === state.view.hole ? answer.plan : null;
+}
+
+/** The shot that the map paints: the chosen one where the plan still has it, else the recommendation. */
+export function paintedShot(state: AppState): ShotId | null {
+  const plan = currentPlan(state);
+  if (plan === null) return null;
+  const { chosen } = state.view;
+  if (chosen !== null && optionOf(state, chosen) !== null) return chosen;
+  return plan.recommendation.optionId;
+}
+
+export function optionOf(state: AppState, shot: ShotId | null): Option | null {
+  if (shot === null) return null;
+  if (shot === OWN_AIM) return ownOption(state);
+  return currentPlan(state)?.options.find((option) => option.id === shot) ?? null;
+}
+
+/** The own aim's option as last evaluated, while the situation still has an own aim. */
+export function ownOption(state: AppState): Option | null {
+  const { hole } = state.view;
+  const { own } = state.answers;
+  if (hole === null || own === null || own.hole !== hole) return null;
+  return holeSituation(state, hole).aim === null ? null : own.option;
+}
+
+/** Strokes played before this one: told by the person, or guessed from how much of the hole is behind the ball. */
+export function strokesTaken(state: AppState): { readonly strokes: number; readonly guessed: boolean } {
+  const { hole } = state.view;
+  if (hole === null) return { strokes: 0, guessed: true };
+  const situation = holeSituation(state, hole);
+  if (situation.strokesTaken !== null) return { strokes: situation.strokesTaken, guessed: false };
+  const plan = currentPlan(state);
+  if (situation.ball === null || plan === null || plan.lie === 'tee') return { strokes: 0, guessed: true };
+  const fromTee = currentResult(state)?.teePlan.expectedStrokes;
+  if (fromTee === undefined) return { strokes: 1, guessed: true };
+  return { strokes: Math.max(1, Math.round(fromTee - plan.expectedStrokes)), guessed: true };
+}
+
+/** Odds against par from odds of strokes still to play (`scoreOdds[k]`: exactly k; the last entry k or more). */
+export function parOdds(scoreOdds: readonly number[], par: number, taken: number): ParOdds {
+  let parOrBetter = 0;
+  let bogey = 0;
+  let doubleOrWorse = 0;
+  scoreOdds.forEach((chance, strokes) => {
+    const overPar = taken + strokes - par;
+    if (overPar <= 0) parOrBetter += chance;
+    else if (overPar === 1) bogey += chance;
+    else doubleOrWorse += chance;
+  });
+  return { parOrBetter, bogey, doubleOrWorse };
+}
+
+export interface Tallied {
+  readonly total: number;
+  readonly ready: number;
+  readonly unfinished: number;
+  readonly stopped: number;
+  readonly failed: number;
+}
+
+/** How far the background work has come over the course. */
+export const tallyWork = remember((course: Course | null, work: AppState['work']): Tallied => {
+  const all = (course?.holes ?? []).map((hole) => work[hole.number]?.status ?? 'waiting');
+  const count = (status: HoleWork['status']): number => all.filter((one) => one === status).length;
+  return {
+    total: all.length,
+    ready: count('ready'),
+    unfinished: count('waiting') + count('working'),
+    stopped: count('stopped'),
+    failed: count('failed'),
+  };
+});

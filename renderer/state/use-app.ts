@@ -1,0 +1,45 @@
+/** How a panel reads the state and changes it. */
+
+import { createContext } from 'preact';
+import { useContext, useLayoutEffect, useState } from 'preact/hooks';
+import type { Action } from './actions.ts';
+import type { AppState } from './app-state.ts';
+import type { Duties } from './duties.ts';
+import type { Store } from './store.ts';
+
+/** The store, and the things that only the outside world can do. */
+export interface AppTools {
+  readonly store: Store;
+  readonly duties: Duties;
+}
+
+export const AppContext = createContext<AppTools | null>(null);
+
+export function useTools(): AppTools {
+  const tools = useContext(AppContext);
+  if (tools === null) throw new Error('A panel was drawn outside the application.');
+  return tools;
+}
+
+/** Draws the panel again whenever `select` gives another value; `select` must give identical values for equal states. */
+export function useApp<T>(select: (state: AppState) => T): T {
+  const { store } = useTools();
+  const [, redraw] = useState(0);
+  const value = select(store.state());
+  useLayoutEffect(() => {
+    let seen = value;
+    const look = (): void => {
+      const now = select(store.state());
+      if (Object.is(now, seen)) return;
+      seen = now;
+      redraw((count) => count + 1);
+    };
+    look();
+    return store.subscribe(look);
+  });
+  return value;
+}
+
+export function useDispatch(): (action: Action) => void {
+  return useTools().store.dispatch;
+}

@@ -1,0 +1,220 @@
+/**
+ * One worker's desk: holds the course, the player and the holes it has worked out, and answers questions about
+ * them. Solutions run in slices, so that a question asked meanwhile is answered within a few milliseconds.
+ */
+
+import { parseCourseText } from '../../core/course/parse.ts';
+import type { Course, LonLat } from '../../core/course/model.ts';
+import type { Choice, Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
+import { choiceOf, compareChoices, evaluateChoice, planFromSpot } from '../../core/plan/options.ts';
+import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
+import { sampleShot, spreadEllipses } from '../../core/plan/sample.ts';
+import { DEFAULT_SETTINGS, solveStrokes, type SolveSettings } from '../../core/plan/solve.ts';
+import type { StrokesField } from '../../core/plan/strokes-field.ts';
+import { strokesSurface } from '../../core/plan/surface.ts';
+import type { PlayerModel } from '../../core/player/model.ts';
+import { parsePlayerText } from '../../core/player/parse.ts';
+import { type Fault, refuse, type Result, succeed } from '../../core/result.ts';
+import type { HoleResult } from '../state/app-state.ts';
+import type {
+  HoleTask,
+  OwnShot,
+  PlannerApi,
+  ShotPicture,
+  ShotRequest,
+  SpotQuestion,
+  Unfinished,
+} from './planner-api.ts';
+import { type QueueMeans, SolveQueue } from './solve-queue.ts';
+
+/** For an answer while something is being dragged: one coarse grid. */
+const ROUGH_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [8] };
+/** Samples per option while something is being dragged. */
+const ROUGH_SAMPLES = 128;
+
+interface Solved {
+  readonly hole: number;
+  readonly rough: boolean;
+  /** Names the field without the tee, which the field does not depend on. */
+  readonly fieldKey: string;
+  readonly prepared: PreparedHole;
+  readonly field: StrokesField;
+}
+
+interface Opened {
+  readonly course: Course;
+  readonly player: PlayerModel;
+}
+
+export class PlannerDesk implements PlannerApi {
+  private opened: Opened | null = null;
+  private readonly solved = new Map<string, Solved>();
+  private readonly queue: SolveQueue<SolveProgress, StrokesField>;
+
+  constructor(means: QueueMeans) {
+    this.queue = new SolveQueue(means);
+  }
+
+  open(courseText: string, playerText: string): Promise<Result<null, readonly Fault[]>> {
+    this.queue.cancelAll();
+    this.solved.clear();
+    this.opened = null;
+    const course = parseCourseText(courseText);
+    if (!course.ok) return Promise.resolve(course);
+    const player = parsePlayerText(playerText);
+    if (!player.ok) return Promise.resolve(player);
+    this.opened = { course: course.value, player: player.value };
+    return Promise.resolve(succeed(null));
+  }
+
+  async solve(task: HoleTask, report: (progress: SolveProgress) => void): Promise<Result<HoleResult, Unfinished>> {
+    const { opened } = this;
+    if (opened === null) return refuse({ why: 'cancelled' });
+    const prepared = prepareHole({
+      ...opened,
+      holeNumber: task.hole,
+      teeName: task.teeName,
+      holePosition: task.position,
+      seed: task.seed,
+    });
+    if (!prepared.ok) return refuse({ why: 'fault', fault: prepared.error });
+    const fieldKey = fieldKeyOf(task);
+    const field = this.knownField(fieldKey) ?? (await this.solveField(task, prepared.value, report));
+    // Other files may have been opened meanwhile.
+    if (field === null || this.opened !== opened) return refuse({ why: 'cancelled' });
+    this.keep(task.key, { hole: task.hole, rough: task.rough, fieldKey, prepared: prepared.value, field });
+    return succeed(resultOf(task, prepared.value, field));
+  }
+
+  private async solveField(
+    task: HoleTask,
+    prepared: PreparedHole,
+    report: (progress: SolveProgress) => void,
+  ): Promise<StrokesField | null> {
+    const ended = await this.queue.add({
+      key: task.key,
+      group: task.hole,
+      quick: task.rough,
+      steps: solveStrokes(prepared, task.rough ? ROUGH_SETTINGS : DEFAULT_SETTINGS),
+      report,
+    });
+    return ended.finished ? ended.value : null;
+  }
+
+  private knownField(fieldKey: string): StrokesField | null {
+    for (const known of this.solved.values()) if (known.fieldKey === fieldKey) return known.field;
+    return null;
+  }
+
+  /** A hole keeps its last full and its last quick solution; older ones make room. */
+  private keep(key: string, solved: Solved): void {
+    for (const [other, known] of this.solved) {
+      if (known.hole === solved.hole && known.rough === solved.rough) this.solved.delete(other);
+    }
+    this.solved.set(solvedKey(key, solved.rough), solved);
+  }
+
+  hurry(hole: number): Promise<void> {
+    this.queue.hurry(hole);
+    return Promise.resolve();
+  }
+
+  cancel(key: string): Promise<void> {
+    this.queue.cancel(key);
+    return Promise.resolve();
+  }
+
+  plan(question: SpotQuestion): Promise<SpotPlan | null> {
+    return this.about(question, (prepared, field, spot) => planFromSpot(prepared, field, spot, settingsOf(question)));
+  }
+
+  weigh(question: SpotQuestion, shot: ShotRequest, best: ShotRequest | null): Promise<OwnShot | null> {
+    return this.about(question, (prepared, field, spot) => {
+      const choice = choiceFor(prepared, spot, shot);
+      const settings = settingsOf(question);
+      const option = evaluateChoice(prepared, field, spot, choice, settings);
+      if (option === null) return null;
+      const rival = best === null ? null : choiceFor(prepared, spot, best);
+      return {
+        option,
+        toBest: rival === null ? null : compareChoices(prepared, field, spot, choice, rival, settings),
+      };
+    });
+  }
+
+  compare(question: SpotQuestion, a: ShotRequest, b: ShotRequest): Promise<Comparison | null> {
+    return this.about(question, (prepared, field, spot) =>
+      compareChoices(prepared, field, spot, choiceFor(prepared, spot, a), choiceFor(prepared, spot, b), settingsOf(question)),
+    );
+  }
+
+  paint(question: SpotQuestion, shot: ShotRequest, balls: number): Promise<ShotPicture | null> {
+    return this.about(question, (prepared, _field, spot) => {
+      const choice = choiceFor(prepared, spot, shot);
+      return {
+        sample: sampleShot(prepared, spot, choice, balls),
+        ellipses: spreadEllipses(prepared, spot, choice, [0.5, 0.9]),
+      };
+    });
+  }
+
+  surface(resultKey: string, cellM: number): Promise<StrokesSurface | null> {
+    const known = this.solved.get(solvedKey(resultKey, false)) ?? this.solved.get(solvedKey(resultKey, true));
+    return Promise.resolve(known === undefined ? null : strokesSurface(known.field, cellM));
+  }
+
+  private about<T>(
+    question: SpotQuestion,
+    answer: (prepared: PreparedHole, field: StrokesField, spot: { readonly x: number; readonly y: number }) => T,
+  ): Promise<T | null> {
+    const known =
+      this.solved.get(solvedKey(question.resultKey, false)) ?? this.solved.get(solvedKey(question.resultKey, true));
+    if (known === undefined) return Promise.resolve(null);
+    const { prepared, field } = known;
+    return Promise.resolve(answer(prepared, field, prepared.frame.toSpot(question.ball)));
+  }
+}
+
+function solvedKey(key: string, rough: boolean): string {
+  return rough ? `${key} (rough)` : key;
+}
+
+function fieldKeyOf(task: HoleTask): string {
+  const at = typeof task.position === 'string' ? task.position : task.position.join(',');
+  return `${task.hole}/${at}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
+}
+
+function settingsOf(question: SpotQuestion): { readonly strokesTaken: number; readonly samples?: number } {
+  const { strokesTaken } = question;
+  return question.rough ? { strokesTaken, samples: ROUGH_SAMPLES } : { strokesTaken };
+}
+
+function choiceFor(prepared: PreparedHole, spot: { readonly x: number; readonly y: number }, shot: ShotRequest): Choice {
+  if (shot.from === 'option') return choiceOf(prepared, shot.option);
+  const aim = prepared.frame.toSpot(shot.target);
+  return {
+    spreadIndex: shot.spreadIndex,
+    bearing: Math.atan2(aim.x - spot.x, aim.y - spot.y),
+    carryM: Math.hypot(aim.x - spot.x, aim.y - spot.y),
+  };
+}
+
+function resultOf(task: HoleTask, prepared: PreparedHole, field: StrokesField): HoleResult {
+  const place = (spot: { readonly x: number; readonly y: number }): LonLat => prepared.frame.toLonLat(spot);
+  return {
+    key: task.key,
+    hole: task.hole,
+    rough: task.rough,
+    origin: prepared.frame.origin,
+    tee: place(prepared.tee),
+    pin: place(prepared.pin),
+    teeName: prepared.teeName,
+    positionName: prepared.positionName ?? 'your own',
+    lengthM: prepared.lengthM,
+    convergence: field.convergence,
+    teePlan: planFromSpot(prepared, field, prepared.tee, {
+      strokesTaken: 0,
+      ...(task.rough ? { samples: ROUGH_SAMPLES } : {}),
+    }),
+  };
+}

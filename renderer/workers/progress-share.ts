@@ -1,0 +1,23 @@
+/**
+ * How far a solution has come, from 0 to 1, for a bar that never runs backwards. The number of sweeps is not known
+ * beforehand: each further sweep of a level is given half of what is left of that level.
+ */
+
+import type { SolveProgress } from '../../core/plan/model.ts';
+
+/** Each finer level has four times the nodes of the one before. */
+const LEVEL_GROWTH = 4;
+
+/** Null where the stage does not say how far along it is. */
+export function progressShare(progress: SolveProgress): number | null {
+  const level = /level (\d+) of (\d+)/.exec(progress.stage);
+  if (level === null) return null;
+  const at = Number(level[1]);
+  const of = Number(level[2]);
+  const within = progress.total === 0 ? 0 : progress.done / progress.total;
+  const sweep = Number(/sweep (\d+)/.exec(progress.stage)?.[1] ?? Infinity);
+  const inLevel = sweep === Infinity ? 0.95 + 0.05 * within : 0.95 * (1 - 0.5 ** (sweep - 1 + within));
+  const before = (LEVEL_GROWTH ** (at - 1) - 1) / (LEVEL_GROWTH ** of - 1);
+  const after = (LEVEL_GROWTH ** at - 1) / (LEVEL_GROWTH ** of - 1);
+  return before + (after - before) * inLevel;
+}
