@@ -8,11 +8,11 @@ import type { PoorStrike, ShotSpread, Swing } from './model.ts';
 /** Longest part swing as a share of the full carry. Common practice, no source. */
 const PART_LONGEST = 0.95;
 /**
- * The spread of carry as a share of carry grows towards short chips: share(c) = share(full) (1 + 0.6 (1 - c / full)).
+ * The spread of carry as a share of carry grows towards short chips: share(c) = share(full) (1 + 0.8 (1 - c / full)).
  * Chosen so that a tour player's chips from the fairway leave about 8 % of their length (Cochran & Stobbs 1968:
  * 7.8 %).
  */
-const SHORT_SHARE_GAIN = 0.6;
+const SHORT_SHARE_GAIN = 0.8;
 /** No part swing is surer than this, metres: the bounce of the shortest chip. Common practice, no source. */
 const CARRY_SD_FLOOR_M = 0.25;
 /** A chip is mis-hit less often than a full swing: down to this share of it. Common practice, no source. */
