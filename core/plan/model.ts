@@ -29,7 +29,11 @@ export interface Leave {
 }
 
 /** Ways to play on from a bad place without a swing (Rules of Golf 17.1d, 19.2). */
-export type ReliefKind = 'unplayable-lateral' | 'unplayable-back-on-line';
+export type ReliefKind =
+  | 'unplayable-lateral'
+  | 'unplayable-back-on-line'
+  | 'penalty-lateral'
+  | 'penalty-back-on-line';
 
 export interface Option {
   /** Stable within a result: club, swing and rank of aim. */
@@ -60,7 +64,8 @@ export interface Option {
   readonly leave: Leave;
   /** Share of balls at rest per lie (penalties counted where the ball went in). Sums to 1. */
   readonly endShare: Readonly<Record<LieName, number>>;
-  readonly spreadSource: SpreadSource;
+  /** Null for relief. */
+  readonly spreadSource: SpreadSource | null;
 }
 
 export interface ParOdds {
@@ -70,6 +75,7 @@ export interface ParOdds {
 }
 
 export interface Recommendation {
+  /** Empty where there are no options. */
   readonly optionId: string;
   /** One sentence. */
   readonly reason: string;
@@ -83,7 +89,7 @@ export interface SpotPlan {
   readonly distanceToHoleM: number;
   readonly strokesTaken: number;
   readonly par: number;
-  /** Best first. */
+  /** Best first. Empty only for a ball out of bounds, where the stroke is played again. */
   readonly options: readonly Option[];
   readonly recommendation: Recommendation;
   /** Expected strokes to hole out under the best option. */

@@ -1,0 +1,49 @@
+/** One hole as a raster in metres of the hole's own frame: lie, canopy and elevation per cell. */
+
+import { Lie, type LieCode } from './lies.ts';
+
+/** Row 0 is the southernmost, column 0 the westernmost; index = row * columns + column. */
+export interface HoleGround {
+  readonly cellM: number;
+  readonly columns: number;
+  readonly rows: number;
+  /** South-west corner of the raster in the hole's frame, metres. */
+  readonly west: number;
+  readonly south: number;
+  /** `Lie` codes. */
+  readonly lie: Uint8Array;
+  /** Canopy top and base above the ground, metres; 0 top means no canopy. */
+  readonly canopyTop: Float32Array;
+  readonly canopyBase: Float32Array;
+  /** 1/m, see `Canopy`. */
+  readonly canopyDensity: Float32Array;
+  /** A distance in metres within which there is surely no canopy; 0 in and beside canopies. */
+  readonly clearOfTrees: Float32Array;
+  /** Highest canopy top of the hole, metres; 0 where there are no trees. */
+  readonly highestCanopy: number;
+  /** Metres above the course's datum, or null where the file has no levels. */
+  readonly elevation: Float32Array | null;
+}
+
+/** Index of the cell that holds the point; points off the raster belong to the nearest cell of its rim. */
+export function cellIndexAt(ground: HoleGround, x: number, y: number): number {
+  let column = Math.floor((x - ground.west) / ground.cellM);
+  let row = Math.floor((y - ground.south) / ground.cellM);
+  if (column < 0) column = 0;
+  else if (column >= ground.columns) column = ground.columns - 1;
+  if (row < 0) row = 0;
+  else if (row >= ground.rows) row = ground.rows - 1;
+  return row * ground.columns + column;
+}
+
+export function lieAt(ground: HoleGround, x: number, y: number): LieCode {
+  return ground.lie[cellIndexAt(ground, x, y)] as LieCode;
+}
+
+export function elevationAt(ground: HoleGround, x: number, y: number): number {
+  return ground.elevation === null ? 0 : ground.elevation[cellIndexAt(ground, x, y)]!;
+}
+
+export function isPenaltyArea(lie: number): boolean {
+  return lie === Lie.penaltyYellow || lie === Lie.penaltyRed;
+}

@@ -1,0 +1,115 @@
+/** Paints the features of a course into the raster of one hole. */
+
+import type { Area, Course, Hole, LonLat } from '../course/model.ts';
+import type { LocalFrame } from '../course/local-frame.ts';
+import { clearDistance } from './clear-distance.ts';
+import { elevationRaster } from './elevation.ts';
+import type { HoleGround } from './hole-ground.ts';
+import { Lie, PAINTING_ORDER } from './lies.ts';
+import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
+
+/** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
+const MARGIN_M = 80;
+
+/**
+ * The ground of `hole` within 80 m of its line, tees and hole positions. Where features overlap, the order in
+ * `PAINTING_ORDER` decides. Greens of other holes count as fairway: a ball on a wrong green is dropped off it
+ * (Rules of Golf 13.1f). Ground outside a drawn boundary is out of bounds.
+ */
+export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cellM = 1): HoleGround {
+  const raster = windowAround(hole, frame, cellM);
+  const cells = raster.columns * raster.rows;
+  const lie = new Uint8Array(cells);
+  const flat = (area: Area): FlatRing[] => area.rings.map((ring) => flatten(ring, frame));
+
+  const boundaries = course.areas.filter((area) => area.kind === 'boundary');
+  const outside = new Uint8Array(cells);
+  if (boundaries.length > 0) {
+    outside.fill(1);
+    for (const boundary of boundaries) fillRings(raster, flat(boundary), (i) => (outside[i] = 0));
+  }
+  for (const [kind, code] of PAINTING_ORDER) {
+    for (const area of course.areas) {
+      if (area.kind !== kind) continue;
+      const isOtherGreen = kind === 'green' && area.hole !== undefined && area.hole !== hole.number;
+      const paintAs = isOtherGreen ? Lie.fairway : code;
+      fillRings(raster, flat(area), (i) => (lie[i] = paintAs));
+    }
+  }
+  for (let i = 0; i < cells; i++) if (outside[i] === 1) lie[i] = Lie.outOfBounds;
+
+  const canopies = paintCanopies(course, raster, frame, flat);
+  const levels = course.levels.map((level) => ({ ...frame.toSpot(level.at), elevationM: level.elevationM }));
+  return {
+    ...raster,
+    lie,
+    ...canopies,
+    clearOfTrees: clearDistance(raster, canopies.canopyTop),
+    elevation: elevationRaster(raster, levels),
+  };
+}
+
+function windowAround(hole: Hole, frame: LocalFrame, cellM: number): RasterShape {
+  const points = [...hole.line, ...hole.tees.map((tee) => tee.at), ...hole.positions.map((position) => position.at)];
+  let west = Infinity;
+  let east = -Infinity;
+  let south = Infinity;
+  let north = -Infinity;
+  for (const point of points) {
+    const { x, y } = frame.toSpot(point);
+    west = Math.min(west, x);
+    east = Math.max(east, x);
+    south = Math.min(south, y);
+    north = Math.max(north, y);
+  }
+  west = Math.floor(west - MARGIN_M);
+  south = Math.floor(south - MARGIN_M);
+  const columns = Math.ceil((east + MARGIN_M - west) / cellM);
+  const rows = Math.ceil((north + MARGIN_M - south) / cellM);
+  return { cellM, columns, rows, west, south };
+}
+
+function flatten(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
+  const out = new Float64Array(ring.length * 2);
+  ring.forEach((point, i) => {
+    const { x, y } = frame.toSpot(point);
+    out[2 * i] = x;
+    out[2 * i + 1] = y;
+  });
+  return out;
+}
+
+type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity' | 'highestCanopy'>;
+
+/** Where crowns overlap: the highest top, the lowest base, the greatest density. */
+function paintCanopies(
+  course: Course,
+  raster: RasterShape,
+  frame: LocalFrame,
+  flat: (area: Area) => FlatRing[],
+): Canopies {
+  const cells = raster.columns * raster.rows;
+  const canopyTop = new Float32Array(cells);
+  const canopyBase = new Float32Array(cells);
+  const canopyDensity = new Float32Array(cells);
+  let highestCanopy = 0;
+  const painter =
+    (topM: number, baseM: number, densityPerM: number) =>
+    (i: number): void => {
+      canopyBase[i] = canopyTop[i]! > 0 ? Math.min(canopyBase[i]!, baseM) : baseM;
+      canopyTop[i] = Math.max(canopyTop[i]!, topM);
+      canopyDensity[i] = Math.max(canopyDensity[i]!, densityPerM);
+      highestCanopy = Math.max(highestCanopy, topM);
+    };
+  for (const area of course.areas) {
+    if (area.kind !== 'woods' || area.canopy === undefined) continue;
+    const { topM, baseM, densityPerM } = area.canopy;
+    fillRings(raster, flat(area), painter(topM, baseM, densityPerM));
+  }
+  for (const tree of course.trees) {
+    const { x, y } = frame.toSpot(tree.at);
+    const { topM, baseM, densityPerM } = tree.canopy;
+    fillDisc(raster, x, y, tree.crownRadiusM, painter(topM, baseM, densityPerM));
+  }
+  return { canopyTop, canopyBase, canopyDensity, highestCanopy };
+}

@@ -1,0 +1,122 @@
+/** Which clubs and aims are worth trying from a spot, and the cached laws of their shots. */
+
+import { shotLaw, type ShotLaw } from '../flight/shot-law.ts';
+import { Lie, type LieCode } from '../ground/lies.ts';
+import type { PlayerModel, ShotSpread } from '../player/model.ts';
+import type { Choice, Spot } from './model.ts';
+
+const DEGREE = Math.PI / 180;
+/** Shortest part swing that is planned, metres of carry. */
+const SHORTEST_PART_M = 2;
+/** A full swing that carries this much farther than the hole is not sensible. */
+const PAST_HOLE_SHARE = 1.12;
+const PAST_HOLE_M = 12;
+
+/** Laws of a player's shots by spread, lie and carry (carry to the metre; exact laws differ by less than a spread's doubt). */
+export class LawBook {
+  private readonly laws = new Map<number, ShotLaw | null>();
+
+  constructor(readonly player: PlayerModel) {}
+
+  lawOf(spreadIndex: number, lie: LieCode, carryM: number): ShotLaw | null {
+    const spread = this.player.spreads[spreadIndex]!;
+    const metres = spread.swing === 'part' ? Math.max(SHORTEST_PART_M, Math.round(carryM)) : 0;
+    const key = (spreadIndex * 16 + lie) * 1024 + metres;
+    let law = this.laws.get(key);
+    if (law === undefined) {
+      law = shotLaw(this.player, spread, lie, metres);
+      this.laws.set(key, law);
+    }
+    return law;
+  }
+}
+
+/** How finely a fan of aims is spread. Degrees. */
+export interface AimFan {
+  readonly halfAngleDeg: number;
+  readonly stepDeg: number;
+}
+
+/** Tee and open ground: two full seconds of a dogleg either way. In trees: all the way round, more coarsely. */
+export const OPEN_FAN: AimFan = { halfAngleDeg: 60, stepDeg: 5 };
+export const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 12 };
+
+/**
+ * Every sensible choice from `spot`: full and punch swings over the fan, part swings around the hole and, in trees,
+ * short ways out. Spreads that the lie forbids are left out.
+ */
+export function sensibleChoices(book: LawBook, spot: Spot, lie: LieCode, pin: Spot, fan: AimFan): Choice[] {
+  const { spreads } = book.player;
+  const distance = Math.hypot(pin.x - spot.x, pin.y - spot.y);
+  const toPin = Math.atan2(pin.x - spot.x, pin.y - spot.y);
+  const inTrees = lie === Lie.woods;
+  const choices: Choice[] = [];
+  spreads.forEach((spread, spreadIndex) => {
+    const law = book.lawOf(spreadIndex, lie, spread.carryMean);
+    if (law === null) return;
+    if (spread.swing === 'part') {
+      addPartSwings(choices, spread, spreadIndex, law, distance, toPin, inTrees);
+      return;
+    }
+    if (law.carryMean > distance * PAST_HOLE_SHARE + PAST_HOLE_M) return;
+    if (spread.swing === 'punch' && !inTrees && lie !== Lie.rough && lie !== Lie.longRough) return;
+    const around = fan.halfAngleDeg >= 180;
+    const steps = Math.round(fan.halfAngleDeg / fan.stepDeg);
+    for (let k = -steps; k < steps + (around ? 0 : 1); k++) {
+      choices.push({ spreadIndex, bearing: toPin + k * fan.stepDeg * DEGREE, carryM: law.carryMean });
+    }
+  });
+  return choices;
+}
+
+function addPartSwings(
+  choices: Choice[],
+  spread: ShotSpread,
+  spreadIndex: number,
+  law: ShotLaw,
+  distance: number,
+  toPin: number,
+  inTrees: boolean,
+): void {
+  const fits = (carryM: number): boolean => carryM >= SHORTEST_PART_M && carryM <= spread.carryMean;
+  // Around the hole: a little short to a little long, and to either side by the same reach.
+  const wanted = distance / (1 + law.runShare);
+  const reach = Math.max(1.5, 0.05 * distance);
+  for (const along of [-2, -1, 0, 1]) {
+    const carryM = wanted + along * reach;
+    if (!fits(carryM)) continue;
+    for (const aside of [-1.5, 0, 1.5]) {
+      choices.push({ spreadIndex, bearing: toPin + Math.atan2(aside * reach, distance), carryM });
+    }
+  }
+  // Short ways out of trees or back to good ground, all round.
+  if (!inTrees) return;
+  for (const carryM of [12, 25, 45]) {
+    if (!fits(carryM)) continue;
+    for (let k = 0; k < 24; k++) choices.push({ spreadIndex, bearing: toPin + (k * Math.PI) / 12, carryM });
+  }
+}
+
+/** Choices near `choice`: a little left and right, and (part swings) a little shorter and longer. */
+export function neighbouringChoices(player: PlayerModel, choice: Choice, stepRad: number): Choice[] {
+  const near = [
+    { ...choice, bearing: choice.bearing - stepRad },
+    { ...choice, bearing: choice.bearing + stepRad },
+  ];
+  const spread = player.spreads[choice.spreadIndex]!;
+  if (spread.swing === 'part') {
+    for (const factor of [0.93, 1.07]) {
+      const carryM = choice.carryM * factor;
+      if (carryM >= SHORTEST_PART_M && carryM <= spread.carryMean) near.push({ ...choice, carryM });
+    }
+  }
+  return near;
+}
+
+/** The point at the carry distance along the aim. */
+export function aimSpot(from: Spot, choice: Choice): Spot {
+  return {
+    x: from.x + Math.sin(choice.bearing) * choice.carryM,
+    y: from.y + Math.cos(choice.bearing) * choice.carryM,
+  };
+}

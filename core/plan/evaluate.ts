@@ -1,0 +1,144 @@
+/** What a choice costs from a spot: samples its shots and adds up what follows, penalties by the Rules included. */
+
+import type { ShotLaw } from '../flight/shot-law.ts';
+import { isPenaltyArea } from '../ground/hole-ground.ts';
+import { Lie, type LieCode } from '../ground/lies.ts';
+import type { ShotDraws } from '../random/shot-draws.ts';
+import type { LawBook } from './choices.ts';
+import type { Choice, Spot } from './model.ts';
+import { PenaltyRelief } from './relief.ts';
+import { ShotResolver } from './resolve-shot.ts';
+import type { StrokesField } from './strokes-field.ts';
+
+/** Where play goes on after a shot. `replay`: stroke and distance, from where it was played. */
+export interface NextState {
+  replay: boolean;
+  x: number;
+  y: number;
+  lie: number;
+  /** Strokes added besides the shot itself. */
+  penalty: number;
+  /** Expected strokes from there, penalty included; for a replay not known here. */
+  value: number;
+}
+
+/** A choice's shots so far. `replays` are counted apart because their cost is the choice's own value. */
+export interface Tally {
+  sum: number;
+  replays: number;
+  count: number;
+}
+
+/** More replays than this and a choice has no finite value worth naming. */
+const MOST_REPLAYS = 0.9;
+
+export class ChoiceEvaluator {
+  readonly resolver: ShotResolver;
+  readonly relief: PenaltyRelief;
+  readonly next: NextState = { replay: false, x: 0, y: 0, lie: 0, penalty: 0, value: 0 };
+
+  constructor(
+    readonly field: StrokesField,
+    readonly book: LawBook,
+  ) {
+    this.resolver = new ShotResolver(field.ground);
+    this.relief = new PenaltyRelief(field);
+  }
+
+  /** Plays shot `i`; `next` says where play goes on. `ownValue`: what a replay would cost, NaN where not yet known. */
+  play(spot: Spot, law: ShotLaw, bearing: number, draws: ShotDraws, i: number, ownValue: number): NextState {
+    const { resolver, next } = this;
+    resolver.resolve(spot.x, spot.y, law, bearing, draws, i);
+    next.replay = false;
+    next.penalty = 0;
+    next.x = resolver.endX;
+    next.y = resolver.endY;
+    next.lie = resolver.endLie;
+    if (next.lie === Lie.outOfBounds) {
+      next.replay = true;
+      next.penalty = 1;
+      return next;
+    }
+    if (isPenaltyArea(next.lie)) {
+      const drop = this.relief.forBall(spot.x, spot.y, next.x, next.y, next.lie);
+      // Stroke and distance is always allowed (17.1d); taken where it is known to be cheaper or nothing else is.
+      if (drop.total === Infinity || drop.total > 1 + ownValue) {
+        next.replay = true;
+        next.penalty = 1;
+        return next;
+      }
+      next.x = drop.x;
+      next.y = drop.y;
+      next.lie = drop.lie;
+      next.penalty = drop.penalty;
+      next.value = drop.total;
+      return next;
+    }
+    next.value = this.field.valueAt(next.x, next.y, next.lie);
+    return next;
+  }
+
+  /** Adds shots `from` .. `to - 1` of the draws to the tally. */
+  addShots(spot: Spot, law: ShotLaw, bearing: number, draws: ShotDraws, from: number, to: number, ownValue: number, tally: Tally): void {
+    for (let i = from; i < to; i++) {
+      const next = this.play(spot, law, bearing, draws, i, ownValue);
+      if (next.replay) tally.replays++;
+      else tally.sum += next.value;
+    }
+    tally.count += to - from;
+  }
+
+  /**
+   * Value of one choice by `draws`, or Infinity where it cannot be played from the lie.
+   * With a share p of replays, V = 1 + sum of the rest + p (1 + V), so V = (1 + p + rest) / (1 - p).
+   */
+  valueOf(spot: Spot, lie: LieCode, choice: Choice, draws: ShotDraws, ownValue: number): number {
+    const law = this.book.lawOf(choice.spreadIndex, lie, choice.carryM);
+    if (law === null) return Infinity;
+    const tally: Tally = { sum: 0, replays: 0, count: 0 };
+    this.addShots(spot, law, choice.bearing, draws, 0, draws.count, ownValue, tally);
+    return valueOfTally(tally);
+  }
+
+  /**
+   * The choices that look best, best first, at most `keep`: all are tried on the first few draws, and the better part
+   * goes on to twice as many (successive halving; the draws are common to all).
+   */
+  bestOf(spot: Spot, lie: LieCode, choices: readonly Choice[], draws: ShotDraws, ownValue: number, keep: number): RankedChoice[] {
+    let ranked: RankedChoice[] = [];
+    for (const choice of choices) {
+      const law = this.book.lawOf(choice.spreadIndex, lie, choice.carryM);
+      if (law !== null) ranked.push({ choice, law, tally: { sum: 0, replays: 0, count: 0 }, value: Infinity });
+    }
+    let done = 0;
+    let upTo = Math.min(FIRST_DRAWS, draws.count);
+    for (;;) {
+      for (const entry of ranked) {
+        this.addShots(spot, entry.law, entry.choice.bearing, draws, done, upTo, ownValue, entry.tally);
+        entry.value = valueOfTally(entry.tally);
+      }
+      ranked.sort((a, b) => a.value - b.value);
+      if (upTo >= draws.count) break;
+      ranked = ranked.slice(0, Math.max(keep, Math.ceil(ranked.length * KEPT_SHARE)));
+      done = upTo;
+      upTo = Math.min(draws.count, upTo * 2);
+    }
+    return ranked.slice(0, keep);
+  }
+}
+
+const FIRST_DRAWS = 8;
+const KEPT_SHARE = 0.3;
+
+export interface RankedChoice {
+  readonly choice: Choice;
+  readonly law: ShotLaw;
+  readonly tally: Tally;
+  value: number;
+}
+
+export function valueOfTally(tally: Tally): number {
+  const p = tally.replays / tally.count;
+  if (p > MOST_REPLAYS) return Infinity;
+  return (1 + p + tally.sum / tally.count) / (1 - p);
+}

@@ -1,0 +1,138 @@
+/**
+ * One choice measured on many shots: mean strokes with an honest standard error, odds of each score, trouble, leave.
+ * The shots come in batches, each with its own random shift of an even point set; the spread between the batches'
+ * means gives the standard error (randomised quasi-Monte Carlo; Owen 1995). Batches are common to all choices of a spot.
+ */
+
+import { isPenaltyArea } from '../ground/hole-ground.ts';
+import { Lie, LIE_NAMES, type LieCode, type LieName } from '../ground/lies.ts';
+import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
+import type { ChoiceEvaluator } from './evaluate.ts';
+import type { Choice, Leave, Spot, Trouble } from './model.ts';
+import { addReplays } from './odds.ts';
+import type { PreparedHole } from './prepare.ts';
+import { SCORE_COLUMNS } from './strokes-field.ts';
+
+export interface MeasuredChoice {
+  readonly choice: Choice;
+  readonly meanStrokes: number;
+  readonly standardError: number;
+  /** Mean strokes of each batch; differences between choices are taken batch by batch. */
+  readonly batchMeans: Float64Array;
+  /** Entry k: chance of holing out in k + 1 strokes; the last: that many or more. */
+  readonly odds: Float64Array;
+  readonly trouble: Trouble;
+  readonly leave: Leave;
+  readonly endShare: Readonly<Record<LieName, number>>;
+}
+
+const BATCH_SHOTS = 64;
+/** Label of the draws with which options are measured; differs from those they are chosen with. */
+const MEASURING = 3;
+
+/** The batches of draws of a spot: `samples` shots, rounded to whole batches, at least four of them. */
+export function measuringBatches(prepared: PreparedHole, samples: number): ShotDraws[] {
+  const shots = Math.min(BATCH_SHOTS, Math.max(8, samples / 4));
+  const batches = Math.max(4, Math.round(samples / shots));
+  return Array.from({ length: batches }, (_, batch) => new ShotDrawer(shots).redraw(prepared.key, batch, MEASURING));
+}
+
+/** Null where the club is not played from the lie or the choice almost surely has to be replayed. */
+export function measureChoice(
+  evaluator: ChoiceEvaluator,
+  spot: Spot,
+  lie: LieCode,
+  choice: Choice,
+  batches: readonly ShotDraws[],
+  ownValue: number,
+): MeasuredChoice | null {
+  const law = evaluator.book.lawOf(choice.spreadIndex, lie, choice.carryM);
+  if (law === null) return null;
+  const { field, resolver } = evaluator;
+  const shots = batches.reduce((sum, batch) => sum + batch.count, 0);
+  const odds = new Float64Array(SCORE_COLUMNS);
+  const endCount = new Float64Array(LIE_NAMES.length);
+  const leaves = new Float64Array(shots);
+  const batchSums = new Float64Array(batches.length);
+  const batchReplays = new Float64Array(batches.length);
+  let inTrees = 0;
+  let shot = 0;
+  batches.forEach((draws, b) => {
+    for (let i = 0; i < draws.count; i++, shot++) {
+      const next = evaluator.play(spot, law, choice.bearing, draws, i, ownValue);
+      endCount[resolver.endLie] = endCount[resolver.endLie]! + 1;
+      if (resolver.stoppedByTree || resolver.endLie === Lie.woods) inTrees++;
+      const x = next.replay ? spot.x : next.x;
+      const y = next.replay ? spot.y : next.y;
+      leaves[shot] = Math.hypot(x - field.pin.x, y - field.pin.y);
+      if (next.replay) {
+        batchReplays[b] = batchReplays[b]! + 1;
+      } else {
+        batchSums[b] = batchSums[b]! + next.value;
+        field.addOdds(next.x, next.y, next.lie, 1 / shots, 1 + next.penalty, odds);
+      }
+    }
+  });
+  const replayShare = sum(batchReplays) / shots;
+  if (replayShare > 0.9) return null;
+  addReplays(odds, replayShare);
+  const meanStrokes = (1 + replayShare + sum(batchSums) / shots) / (1 - replayShare);
+  const batchMeans = batchSums.map((total, b) => {
+    const count = batches[b]!.count;
+    return 1 + (total + batchReplays[b]! * (1 + meanStrokes)) / count;
+  });
+  const share = (code: LieCode): number => endCount[code]! / shots;
+  return {
+    choice,
+    meanStrokes,
+    standardError: standardErrorOf(batchMeans) / (1 - replayShare),
+    batchMeans,
+    odds,
+    trouble: {
+      outOfBounds: share(Lie.outOfBounds),
+      penaltyYellow: share(Lie.penaltyYellow),
+      penaltyRed: share(Lie.penaltyRed),
+      bunker: share(Lie.bunker),
+      trees: inTrees / shots,
+      longRough: share(Lie.longRough),
+    },
+    leave: leaveOf(leaves),
+    endShare: shareByName(endCount, shots),
+  };
+}
+
+/** Standard error of the mean of equally weighted batches. */
+export function standardErrorOf(batchMeans: ArrayLike<number>): number {
+  const count = batchMeans.length;
+  const mean = sum(batchMeans) / count;
+  let squares = 0;
+  for (let i = 0; i < count; i++) squares += (batchMeans[i]! - mean) ** 2;
+  return Math.sqrt(squares / (count - 1) / count);
+}
+
+/** Mean and standard error of the difference first - second, batch by batch. */
+export function differenceOf(first: MeasuredChoice, second: MeasuredChoice): { readonly mean: number; readonly standardError: number } {
+  const differences = first.batchMeans.map((mean, b) => mean - second.batchMeans[b]!);
+  return { mean: first.meanStrokes - second.meanStrokes, standardError: standardErrorOf(differences) };
+}
+
+export function leaveOf(distances: Float64Array): Leave {
+  const sorted = Float64Array.from(distances).sort();
+  const at = (share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
+  return { p10M: at(0.1), medianM: at(0.5), p90M: at(0.9) };
+}
+
+function shareByName(counts: Float64Array, total: number): Record<LieName, number> {
+  return Object.fromEntries(LIE_NAMES.map((name, code) => [name, counts[code]! / total])) as Record<LieName, number>;
+}
+
+function sum(values: ArrayLike<number>): number {
+  let total = 0;
+  for (let i = 0; i < values.length; i++) total += values[i]!;
+  return total;
+}
+
+/** True for ends that are not a place to play from. */
+export function isLostEnd(lie: number): boolean {
+  return lie === Lie.outOfBounds || isPenaltyArea(lie);
+}

@@ -1,0 +1,106 @@
+/** Odds of each score along the solved policy, settled from the hole outwards like the values. */
+
+import { lieAt } from '../ground/hole-ground.ts';
+import type { LieCode } from '../ground/lies.ts';
+import type { ShotDraws } from '../random/shot-draws.ts';
+import type { ChoiceEvaluator } from './evaluate.ts';
+import type { ParOdds, SolveProgress, Spot } from './model.ts';
+import { unplayablePenalty } from './relief.ts';
+import { RELIEF_ACTION, SCORE_COLUMNS, type FieldLayer } from './strokes-field.ts';
+
+/** A node in the order of the sweep, and its own draws. */
+export interface OddsState {
+  readonly layer: number;
+  readonly node: number;
+  readonly spot: Spot;
+  readonly lie: LieCode;
+  readonly draws: () => ShotDraws;
+}
+
+const ODDS_SWEEPS = 2;
+const NODES_PER_STEP = 96;
+
+/** Fills `odds` of every layer. Two sweeps: play goes towards the hole but for the odd ball past or behind. */
+export function* settleOdds(evaluator: ChoiceEvaluator, states: readonly OddsState[], stage: string): Generator<SolveProgress, void, void> {
+  const { field } = evaluator;
+  evaluator.relief.forget();
+  for (const state of states) guessOdds(field.layers[state.layer]!, state.node);
+  const into = new Float64Array(SCORE_COLUMNS);
+  for (let sweep = 0; sweep < ODDS_SWEEPS; sweep++) {
+    for (const [i, state] of states.entries()) {
+      if (i % NODES_PER_STEP === 0) yield { stage: `${stage}, odds ${sweep + 1}`, done: i, total: states.length };
+      const layer = field.layers[state.layer]!;
+      const action = layer.spreadIndex[state.node]!;
+      into.fill(0);
+      const aim = { x: layer.aimX[state.node]!, y: layer.aimY[state.node]! };
+      if (action === RELIEF_ACTION) {
+        const lie = lieAt(field.ground, aim.x, aim.y);
+        field.addOdds(aim.x, aim.y, lie, 1, unplayablePenalty(state.lie, lie), into);
+      } else if (action >= 0) {
+        const dx = aim.x - state.spot.x;
+        const dy = aim.y - state.spot.y;
+        const choice = { spreadIndex: action, bearing: Math.atan2(dx, dy), carryM: Math.hypot(dx, dy) };
+        addChoiceOdds(evaluator, state.spot, state.lie, choice, state.draws(), layer.value[state.node]!, into);
+      } else {
+        continue;
+      }
+      layer.odds.set(into, state.node * SCORE_COLUMNS);
+    }
+  }
+}
+
+/** Odds of each score under one choice by `draws`, into `into` (overwritten; entry k is k + 1 strokes). */
+export function addChoiceOdds(
+  evaluator: ChoiceEvaluator,
+  spot: Spot,
+  lie: LieCode,
+  choice: { readonly spreadIndex: number; readonly bearing: number; readonly carryM: number },
+  draws: ShotDraws,
+  ownValue: number,
+  into: Float64Array,
+): void {
+  const law = evaluator.book.lawOf(choice.spreadIndex, lie, choice.carryM);
+  into.fill(0);
+  if (law === null) return;
+  let replays = 0;
+  for (let i = 0; i < draws.count; i++) {
+    const next = evaluator.play(spot, law, choice.bearing, draws, i, ownValue);
+    if (next.replay) replays++;
+    else evaluator.field.addOdds(next.x, next.y, next.lie, 1 / draws.count, 1 + next.penalty, into);
+  }
+  addReplays(into, replays / draws.count);
+}
+
+/** A share `p` of shots is played again two strokes later: odds[k] = rest[k] + p odds[k - 2]; the last entry takes what is left. */
+export function addReplays(odds: Float64Array, p: number): void {
+  if (p === 0) return;
+  const last = SCORE_COLUMNS - 1;
+  let sum = 0;
+  for (let k = 0; k < last; k++) {
+    if (k >= 2) odds[k] = odds[k]! + p * odds[k - 2]!;
+    sum += odds[k]!;
+  }
+  odds[last] = Math.max(0, 1 - sum);
+}
+
+/** Starting odds with the right mean: two neighbouring scores. */
+function guessOdds(layer: FieldLayer, node: number): void {
+  const strokes = Math.min(SCORE_COLUMNS - 1, Math.max(1, layer.value[node]!));
+  const low = Math.floor(strokes);
+  layer.odds[node * SCORE_COLUMNS + low - 1] = 1 - (strokes - low);
+  layer.odds[node * SCORE_COLUMNS + low] = strokes - low;
+}
+
+/** Chances against par with `taken` strokes behind; `odds[k]` is for k + 1 more strokes. */
+export function parOddsOf(odds: ArrayLike<number>, taken: number, par: number): ParOdds {
+  let parOrBetter = 0;
+  let bogey = 0;
+  let doubleOrWorse = 0;
+  for (let k = 0; k < odds.length; k++) {
+    const score = taken + k + 1;
+    if (score <= par) parOrBetter += odds[k]!;
+    else if (score === par + 1) bogey += odds[k]!;
+    else doubleOrWorse += odds[k]!;
+  }
+  return { parOrBetter, bogey, doubleOrWorse };
+}

@@ -1,0 +1,167 @@
+/**
+ * Relief under penalty (Rules of Golf 2023: 17.1d penalty areas, 19.2 and 19.3 unplayable): where a ball may be
+ * dropped, and which of those places costs the fewest strokes. Stroke and distance is the caller's business,
+ * for it needs the spot of the last stroke.
+ */
+
+import { cellIndexAt, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
+import { Lie } from '../ground/lies.ts';
+import type { Spot } from './model.ts';
+import type { StrokesField } from './strokes-field.ts';
+
+/** Two club-lengths with the longest club most bags hold, a driver of 1.14 m (the Rules: any club but the putter). */
+const TWO_CLUB_LENGTHS_M = 2.28;
+/** Places tried around the reference point. */
+const LATERAL_DIRECTIONS = 12;
+/** Places tried on the line behind the reference point: step and farthest, metres. */
+const LINE_STEP_M = 3;
+const LINE_REACH_M = 120;
+
+/** The best place to drop, the penalty for it, and its cost in strokes; `total` is Infinity where there is none. */
+export interface ReliefSpot {
+  x: number;
+  y: number;
+  lie: number;
+  penalty: number;
+  total: number;
+}
+
+export function noRelief(): ReliefSpot {
+  return { x: 0, y: 0, lie: Lie.rough, penalty: 0, total: Infinity };
+}
+
+function mayDropIn(lie: number): boolean {
+  return !isPenaltyArea(lie) && lie !== Lie.outOfBounds;
+}
+
+/** Lateral relief: within two club-lengths of the reference point, not nearer the hole. Improves `best` where cheaper. */
+export function improveByLateral(field: StrokesField, reference: Spot, penalty: number, best: ReliefSpot, onlyLie?: number): void {
+  const { ground, pin } = field;
+  const nearest = Math.hypot(reference.x - pin.x, reference.y - pin.y);
+  for (let k = 0; k < LATERAL_DIRECTIONS; k++) {
+    const angle = (2 * Math.PI * k) / LATERAL_DIRECTIONS;
+    const x = reference.x + TWO_CLUB_LENGTHS_M * Math.sin(angle);
+    const y = reference.y + TWO_CLUB_LENGTHS_M * Math.cos(angle);
+    if (Math.hypot(x - pin.x, y - pin.y) < nearest) continue;
+    consider(field, ground, x, y, penalty, best, onlyLie);
+  }
+}
+
+/** Back-on-the-line relief: on the line from the hole through the reference point, behind it. Improves `best`. */
+export function improveByBackOnLine(
+  field: StrokesField,
+  reference: Spot,
+  penalty: number,
+  best: ReliefSpot,
+  onlyLie?: number,
+): void {
+  const { ground, pin } = field;
+  const distance = Math.hypot(reference.x - pin.x, reference.y - pin.y);
+  if (distance === 0) return;
+  const ux = (reference.x - pin.x) / distance;
+  const uy = (reference.y - pin.y) / distance;
+  for (let back = 1; back <= LINE_REACH_M; back += LINE_STEP_M) {
+    const x = reference.x + ux * back;
+    const y = reference.y + uy * back;
+    if (!isOnRaster(ground, x, y)) return;
+    consider(field, ground, x, y, penalty, best, onlyLie);
+  }
+}
+
+function consider(
+  field: StrokesField,
+  ground: HoleGround,
+  x: number,
+  y: number,
+  penalty: number,
+  best: ReliefSpot,
+  onlyLie: number | undefined,
+): void {
+  if (!isOnRaster(ground, x, y)) return;
+  const lie = lieAt(ground, x, y);
+  if (!mayDropIn(lie) || (onlyLie !== undefined && lie !== onlyLie)) return;
+  const total = penalty + field.valueAt(x, y, lie);
+  // A NaN (no node there yet) compares false and is passed over.
+  if (total < best.total) {
+    best.x = x;
+    best.y = y;
+    best.lie = lie;
+    best.penalty = penalty;
+    best.total = total;
+  }
+}
+
+function isOnRaster(ground: HoleGround, x: number, y: number): boolean {
+  return (
+    x >= ground.west &&
+    y >= ground.south &&
+    x < ground.west + ground.columns * ground.cellM &&
+    y < ground.south + ground.rows * ground.cellM
+  );
+}
+
+/**
+ * The cheapest drop for an unplayable ball at `spot`: one stroke; in a bunker both reliefs stay in it for one
+ * stroke, and back on the line outside costs two (19.3).
+ */
+export function unplayableRelief(field: StrokesField, spot: Spot, lie: number, kinds: 'lateral' | 'line' | 'both' = 'both'): ReliefSpot {
+  const best = noRelief();
+  const inside = lie === Lie.bunker ? Lie.bunker : undefined;
+  if (kinds !== 'line') improveByLateral(field, spot, 1, best, inside);
+  if (kinds !== 'lateral') {
+    improveByBackOnLine(field, spot, 1, best, inside);
+    if (lie === Lie.bunker) improveByBackOnLine(field, spot, 2, best);
+  }
+  return best;
+}
+
+/**
+ * Relief from penalty areas, remembered per cell where the ball crossed the edge. `forget` after the field changes.
+ */
+export class PenaltyRelief {
+  private readonly known: (ReliefSpot | undefined)[];
+
+  constructor(private readonly field: StrokesField) {
+    const cells = field.ground.columns * field.ground.rows;
+    this.known = new Array<ReliefSpot | undefined>(cells * 2);
+  }
+
+  forget(): void {
+    this.known.fill(undefined);
+  }
+
+  /**
+   * Cheapest relief for one stroke for a ball that went from `from` towards `end` in a penalty area. The reference point
+   * is where its way last crossed the area's edge.
+   */
+  forBall(fromX: number, fromY: number, endX: number, endY: number, lie: number): ReliefSpot {
+    const { ground } = this.field;
+    const length = Math.hypot(endX - fromX, endY - fromY);
+    const ux = (fromX - endX) / (length || 1);
+    const uy = (fromY - endY) / (length || 1);
+    let x = endX;
+    let y = endY;
+    for (let back = 0; back < length && isPenaltyArea(lieAt(ground, x, y)); back += ground.cellM / 2) {
+      x = endX + ux * back;
+      y = endY + uy * back;
+    }
+    const cell = cellIndexAt(ground, x, y);
+    const slot = 2 * cell + (lie === Lie.penaltyRed ? 1 : 0);
+    const known = this.known[slot];
+    if (known !== undefined) return known;
+    const best = noRelief();
+    const reference = {
+      x: ground.west + ((cell % ground.columns) + 0.5) * ground.cellM,
+      y: ground.south + (Math.floor(cell / ground.columns) + 0.5) * ground.cellM,
+    };
+    improveByBackOnLine(this.field, reference, 1, best);
+    if (lie === Lie.penaltyRed) improveByLateral(this.field, reference, 1, best);
+    this.known[slot] = best;
+    return best;
+  }
+}
+
+/** Strokes that an unplayable ball costs by the lies before and after the drop: two for leaving a bunker (19.3b). */
+export function unplayablePenalty(from: number, to: number): 1 | 2 {
+  return from === Lie.bunker && to !== Lie.bunker ? 2 : 1;
+}

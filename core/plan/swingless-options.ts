@@ -1,0 +1,100 @@
+/** Options that need no full shot model: a putt from the green, and relief under penalty. */
+
+import { isPenaltyArea } from '../ground/hole-ground.ts';
+import { Lie, LIE_NAMES, type LieCode, type LieName } from '../ground/lies.ts';
+import type { Option, ReliefKind, Spot, Trouble } from './model.ts';
+import { parOddsOf } from './odds.ts';
+import type { PreparedHole } from './prepare.ts';
+import { improveByBackOnLine, improveByLateral, noRelief, unplayableRelief, type ReliefSpot } from './relief.ts';
+import { SCORE_COLUMNS, type StrokesField } from './strokes-field.ts';
+
+const NO_TROUBLE: Trouble = { outOfBounds: 0, penaltyYellow: 0, penaltyRed: 0, bunker: 0, trees: 0, longRough: 0 };
+
+/** The putt at the hole. Its mean is exact under the putting model, so its standard error is 0. */
+export function puttOption(prepared: PreparedHole, field: StrokesField, spot: Spot, strokesTaken: number): Option {
+  const { pin, frame, hole, putting } = prepared;
+  const distance = Math.hypot(pin.x - spot.x, pin.y - spot.y);
+  const odds = new Float64Array(SCORE_COLUMNS);
+  field.addOdds(spot.x, spot.y, Lie.green, 1, 0, odds);
+  const leaveM = Math.max(0, distance * prepared.player.putting.distanceSdShare);
+  return {
+    ...plainOption('green', odds, strokesTaken, hole.par),
+    id: 'putt',
+    kind: 'shot',
+    club: 'Putter',
+    clubKind: 'putter',
+    swing: 'full',
+    aim: { bearing: Math.atan2(pin.x - spot.x, pin.y - spot.y), spot: pin, lonLat: frame.toLonLat(pin) },
+    carryM: distance,
+    meanStrokes: putting.expectedPutts(distance),
+    leave: { p10M: 0, medianM: 0.6745 * leaveM, p90M: 1.645 * leaveM },
+  };
+}
+
+/** Relief that the lie allows: unplayable anywhere but on the tee, or out of a penalty area. */
+export function reliefOptions(prepared: PreparedHole, field: StrokesField, spot: Spot, lie: LieCode, strokesTaken: number): Option[] {
+  const options: Option[] = [];
+  const add = (kind: ReliefKind, drop: ReliefSpot): void => {
+    if (drop.total !== Infinity) options.push(reliefOption(prepared, field, spot, kind, drop, strokesTaken));
+  };
+  if (isPenaltyArea(lie)) {
+    const line = noRelief();
+    improveByBackOnLine(field, spot, 1, line);
+    add('penalty-back-on-line', line);
+    if (lie === Lie.penaltyRed) {
+      const lateral = noRelief();
+      improveByLateral(field, spot, 1, lateral);
+      add('penalty-lateral', lateral);
+    }
+  } else if (lie === Lie.woods || lie === Lie.longRough || lie === Lie.bunker) {
+    add('unplayable-lateral', unplayableRelief(field, spot, lie, 'lateral'));
+    add('unplayable-back-on-line', unplayableRelief(field, spot, lie, 'line'));
+  }
+  return options;
+}
+
+function reliefOption(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  relief: ReliefKind,
+  drop: ReliefSpot,
+  strokesTaken: number,
+): Option {
+  const odds = new Float64Array(SCORE_COLUMNS);
+  field.addOdds(drop.x, drop.y, drop.lie, 1, drop.penalty, odds);
+  const at = { x: drop.x, y: drop.y };
+  const leaveM = Math.hypot(drop.x - prepared.pin.x, drop.y - prepared.pin.y);
+  return {
+    ...plainOption(LIE_NAMES[drop.lie]!, odds, strokesTaken, prepared.hole.par),
+    id: relief,
+    kind: 'relief',
+    relief,
+    club: 'Drop',
+    clubKind: 'putter',
+    swing: 'full',
+    aim: { bearing: Math.atan2(at.x - spot.x, at.y - spot.y), spot: at, lonLat: prepared.frame.toLonLat(at) },
+    carryM: Math.hypot(at.x - spot.x, at.y - spot.y),
+    meanStrokes: drop.total,
+    leave: { p10M: leaveM, medianM: leaveM, p90M: leaveM },
+  };
+}
+
+type PlainParts = Pick<
+  Option,
+  'standardError' | 'lossToBest' | 'lossStandardError' | 'tooCloseToCall' | 'scoreOdds' | 'parOdds' | 'trouble' | 'endShare' | 'spreadSource'
+>;
+
+function plainOption(end: LieName, odds: Float64Array, strokesTaken: number, par: number): PlainParts {
+  return {
+    standardError: 0,
+    lossToBest: 0,
+    lossStandardError: 0,
+    tooCloseToCall: false,
+    scoreOdds: [0, ...odds],
+    parOdds: parOddsOf(odds, strokesTaken, par),
+    trouble: NO_TROUBLE,
+    endShare: Object.fromEntries(LIE_NAMES.map((name) => [name, name === end ? 1 : 0])) as Record<LieName, number>,
+    spreadSource: null,
+  };
+}
