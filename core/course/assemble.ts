@@ -3,7 +3,7 @@
 import type { Fault } from '../result.ts';
 import { parForLength } from './defaults.ts';
 import { polylineLengthM } from './ellipsoid.ts';
-import { middleOf } from './green-middle.ts';
+import { middleOf } from './polygon.ts';
 import { chooseGreen } from './hole-features.ts';
 import type { Area, Course, GroundLevel, Hole, HolePosition, StrayMarker, TeeMarker, Tree } from './model.ts';
 import type { FeatureReading, HoleLine } from './read-feature.ts';

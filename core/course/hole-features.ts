@@ -1,6 +1,6 @@
 /** What belongs to one hole: its green, its tees, its hole positions. */
 
-import { isInside } from './green-middle.ts';
+import { isInside } from './polygon.ts';
 import type { Area, Course, Hole, HolePosition, LonLat, TeeMarker } from './model.ts';
 
 export interface HoleFeatures {

@@ -11,6 +11,7 @@ import { readJsonText } from './json-text.ts';
 import { FORMAT_VERSION, migrateCollection } from './migrate.ts';
 import type { Course } from './model.ts';
 import { type FeatureReading, readFeature } from './read-feature.ts';
+import { canopyAssumed } from './rules/canopy-assumed.ts';
 import { type Collection, CollectionSchema, HeaderSchema } from './schema.ts';
 
 export const MOST_FEATURES = 20_000;
@@ -81,10 +82,11 @@ export function parseCourseDocument(
   if (errors.length > 0 && options.unreadable !== 'leave-out') return refuse([...errors, ...warnings]);
 
   const { name, invented } = header.value;
-  const course = assembleCourse({ name, invented, formatVersion: FORMAT_VERSION }, readings, [
+  const read = assembleCourse({ name, invented, formatVersion: FORMAT_VERSION }, readings, [
     ...errors,
     ...warnings,
   ]);
+  const course: Course = { ...read, warnings: [...read.warnings, ...canopyAssumed(read)] };
   return succeed({ course, document });
 }
 

@@ -1,27 +1,13 @@
 /** One GeoJSON feature to one thing of the course, or the faults that stand in the way. Each feature is tried apart. */
 
-import { buffer } from '@turf/turf';
 import * as v from 'valibot';
 import type { Fault } from '../result.ts';
-import {
-  DEFAULT_DENSITY_PER_M,
-  PATH_WIDTH_M,
-  TREE_CANOPY,
-  TREE_CROWN_RADIUS_M,
-  WOODS_CANOPY,
-} from './defaults.ts';
-import { type FeatureKind, featureKindOf, KIND_WORDS, whereFeature } from './feature-kind.ts';
-import type {
-  Area,
-  AreaKind,
-  AssumedMeasure,
-  Canopy,
-  GroundLevel,
-  LonLat,
-  Rings,
-  StrayMarker,
-  Tree,
-} from './model.ts';
+import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from './defaults.ts';
+import { featureKindOf, KIND_WORDS, whereFeature } from './feature-kind.ts';
+import { linePoints, pointOf, polygonsOf } from './geometry.ts';
+import type { Area, AreaKind, GroundLevel, LonLat, StrayMarker, Tree } from './model.ts';
+import { readCanopy } from './read-canopy.ts';
+import { type FeatureContext, readProperties } from './read-properties.ts';
 import { orderRings } from './ring.ts';
 import {
   FeatureSchema,
@@ -30,9 +16,6 @@ import {
   type GeometryType,
   KIND_RULES,
   type Properties,
-  PropertiesSchema,
-  PROPERTY_WORDS,
-  type PropertyKey,
 } from './schema.ts';
 
 /** A golf=hole line before tees and positions are gathered around it. */
@@ -60,12 +43,6 @@ export interface ReadFeature {
   readonly faults: readonly Fault[];
 }
 
-interface Context {
-  readonly index: number;
-  readonly kind: FeatureKind;
-  readonly where: string;
-}
-
 export function readFeature(raw: unknown, index: number): ReadFeature {
   const feature = v.safeParse(FeatureSchema, raw);
   if (!feature.success) {
@@ -83,7 +60,7 @@ export function readFeature(raw: unknown, index: number): ReadFeature {
     typeof ref === 'string' || typeof ref === 'number' ? ref : undefined,
     typeof name === 'string' ? name : undefined,
   );
-  const context: Context = { index, kind, where };
+  const context: FeatureContext = { index, kind, where };
   const geometry = readGeometry(feature.output.geometry, context);
   const properties = readProperties(rawProperties, context);
   const faults = [...geometry.faults, ...properties.faults];
@@ -93,7 +70,7 @@ export function readFeature(raw: unknown, index: number): ReadFeature {
   return { ...built, faults: [...faults, ...built.faults] };
 }
 
-function build(geometry: Geometry, properties: Properties, context: Context): ReadFeature {
+function build(geometry: Geometry, properties: Properties, context: FeatureContext): ReadFeature {
   const { kind, index } = context;
   const name = properties.name ?? undefined;
   const ref = properties.ref ?? undefined;
@@ -144,7 +121,7 @@ function buildAreas(
   kind: AreaKind,
   geometry: Geometry,
   properties: Properties,
-  context: Context,
+  context: FeatureContext,
 ): ReadFeature {
   const polygons = polygonsOf(geometry);
   const woods = kind === 'woods' ? readCanopy(properties, WOODS_CANOPY, context) : undefined;
@@ -173,37 +150,7 @@ function buildAreas(
   return { reading: { as: 'areas', areas }, faults: woods?.faults ?? [] };
 }
 
-/** Canopy from height, base and density; a default stands in for each that is absent, the base kept below the top. */
-function readCanopy(
-  properties: Properties,
-  standard: Canopy,
-  context: Context,
-): { canopy: Canopy; assumed: AssumedMeasure[]; faults: Fault[] } {
-  const assumed: AssumedMeasure[] = [];
-  const faults: Fault[] = [];
-  const topM = properties.height ?? standard.topM;
-  if (typeof properties.height !== 'number') assumed.push('canopy-top');
-  let baseM = properties.canopy_base_m ?? undefined;
-  if (baseM !== undefined && baseM > topM) {
-    const message = `The canopy's base (${baseM} m) lies above its top (${topM} m); a default base is taken. Correct canopy_base_m or height.`;
-    faults.push({
-      severity: 'warning',
-      code: 'canopy-upside-down',
-      where: context.where,
-      message,
-      featureIndex: context.index,
-    });
-    baseM = undefined;
-  }
-  if (baseM === undefined) assumed.push('canopy-base');
-  const densityPerM = properties.canopy_density_per_m ?? DEFAULT_DENSITY_PER_M;
-  if (typeof properties.canopy_density_per_m !== 'number') assumed.push('canopy-density');
-  // a low tree keeps the same share of trunk
-  const defaultBaseM = Math.min(standard.baseM, (topM * standard.baseM) / standard.topM);
-  return { canopy: { topM, baseM: baseM ?? defaultBaseM, densityPerM }, assumed, faults };
-}
-
-function readGeometry(raw: unknown, context: Context): { value?: Geometry; faults: readonly Fault[] } {
+function readGeometry(raw: unknown, context: FeatureContext): { value?: Geometry; faults: readonly Fault[] } {
   const allowed = KIND_RULES[context.kind].geometry;
   const type = typeof raw === 'object' && raw !== null && 'type' in raw ? raw.type : undefined;
   if (!allowed.includes(type as GeometryType)) {
@@ -223,87 +170,6 @@ function readGeometry(raw: unknown, context: Context): { value?: Geometry; fault
     .join('');
   const message = `${path} is ${issue.received}: ${issue.message}. Correct it or remove the feature.`;
   return stop(context.index, context.where, 'geometry-unreadable', message);
-}
-
-/** An unreadable value is left out with a warning, unless the kind cannot do without it. */
-function readProperties(
-  raw: Readonly<Record<string, unknown>>,
-  context: Context,
-): { value: Properties; faults: readonly Fault[] } {
-  const { required, optional } = KIND_RULES[context.kind];
-  const wanted = Object.fromEntries(
-    [...required, ...optional].filter((key) => Object.hasOwn(raw, key)).map((key) => [key, raw[key]]),
-  );
-  const faults: Fault[] = [];
-  const parsed = v.safeParse(PropertiesSchema, wanted);
-  const bad = new Set(parsed.success ? [] : parsed.issues.map((issue) => issue.path?.[0].key as PropertyKey));
-  for (const key of bad) {
-    const needed = required.includes(key);
-    faults.push({
-      severity: needed ? 'error' : 'warning',
-      code: 'value-unreadable',
-      where: context.where,
-      message: `${key} is ${inWords(raw[key])}; write ${PROPERTY_WORDS[key]}.${needed ? '' : ' It is read as absent.'}`,
-      featureIndex: context.index,
-    });
-  }
-  const value = v.parse(
-    PropertiesSchema,
-    Object.fromEntries(Object.entries(wanted).filter(([key]) => !bad.has(key as PropertyKey))),
-  );
-  for (const key of required) {
-    if (bad.has(key) || (value[key] ?? undefined) !== undefined) continue;
-    faults.push({
-      severity: 'error',
-      code: 'value-missing',
-      where: context.where,
-      message: `${key} is missing; write ${PROPERTY_WORDS[key]}.`,
-      featureIndex: context.index,
-    });
-  }
-  return { value, faults };
-}
-
-function polygonsOf(geometry: Geometry): readonly Rings[] {
-  switch (geometry.type) {
-    case 'Polygon':
-      return [geometry.coordinates.map((ring) => ring.map(lonLat))];
-    case 'MultiPolygon':
-      return geometry.coordinates.map((polygon) => polygon.map((ring) => ring.map(lonLat)));
-    case 'LineString':
-      return widen(linePoints(geometry));
-    case 'Point':
-      throw new TypeError('a point has no polygons');
-  }
-}
-
-/** A path drawn as a line, as the polygons that it covers. */
-function widen(line: readonly LonLat[]): readonly Rings[] {
-  const widened = buffer(
-    { type: 'LineString', coordinates: line.map(([lon, lat]) => [lon, lat]) },
-    PATH_WIDTH_M / 2,
-    {
-      units: 'meters',
-      steps: 4,
-    },
-  )?.geometry;
-  if (widened === undefined) return [];
-  const polygons = widened.type === 'Polygon' ? [widened.coordinates] : widened.coordinates;
-  return polygons.map((rings) => rings.map((ring) => ring.map(([lon, lat]): LonLat => [lon!, lat!])));
-}
-
-function linePoints(geometry: Geometry): readonly LonLat[] {
-  if (geometry.type !== 'LineString') throw new TypeError(`a ${geometry.type} is no line`);
-  return geometry.coordinates.map(lonLat);
-}
-
-function pointOf(geometry: Geometry): LonLat {
-  if (geometry.type !== 'Point') throw new TypeError(`a ${geometry.type} is no point`);
-  return lonLat(geometry.coordinates);
-}
-
-function lonLat(position: readonly [number, number, ...unknown[]]): LonLat {
-  return [position[0], position[1]];
 }
 
 function stop(index: number, where: string, code: string, message: string): { faults: readonly Fault[] } {
@@ -331,9 +197,4 @@ function unknownFeature(properties: Readonly<Record<string, unknown>>, index: nu
     message: `${what}. It stays in the file and is left out of the plan; tag it if it should count.`,
     featureIndex: index,
   };
-}
-
-function inWords(value: unknown): string {
-  const text = JSON.stringify(value) as string | undefined;
-  return text === undefined ? 'absent' : text.length <= 60 ? text : `${text.slice(0, 59)}…`;
 }

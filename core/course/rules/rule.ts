@@ -1,0 +1,27 @@
+/** What a rule of the course check is: one fault per thing found, none where all is well. */
+
+import type { Fault } from '../../result.ts';
+import type { Course, Hole } from '../model.ts';
+
+export type CourseRule = (course: Course) => readonly Fault[];
+
+export function whereHole(hole: Hole): string {
+  return `hole ${hole.number} (feature ${hole.featureIndex})`;
+}
+
+export function holeFault(
+  hole: Hole,
+  severity: Fault['severity'],
+  code: string,
+  message: string,
+  featureIndex: number = hole.featureIndex,
+): Fault {
+  return { severity, code, where: whereHole(hole), message, featureIndex };
+}
+
+/** `feature 4`, `features 4, 9`, or the first five and how many more. */
+export function featureList(indices: readonly number[]): string {
+  const shown = indices.slice(0, 5).join(', ');
+  const more = indices.length > 5 ? ` and ${indices.length - 5} more` : '';
+  return `feature${indices.length === 1 ? '' : 's'} ${shown}${more}`;
+}
