@@ -75,13 +75,13 @@ export const valueSchemas = {
     version: v.string(),
     workspaceName: v.string(),
   }) satisfies v.GenericSchema<unknown, HostInfo>,
-  list: v.array(entry),
+  list: v.pipe(v.array(entry), v.readonly()),
   open: opened,
   save: v.object({ revision }),
-  copies: v.array(v.object({ keptAt: v.number(), bytes: v.number() })) satisfies v.GenericSchema<
-    unknown,
-    readonly KeptCopy[]
-  >,
+  copies: v.pipe(
+    v.array(v.object({ keptAt: v.number(), bytes: v.number() }) satisfies v.GenericSchema<unknown, KeptCopy>),
+    v.readonly(),
+  ),
   openCopy: v.object({ text: v.string() }),
   create: opened,
   importFile: opened,
@@ -126,6 +126,18 @@ export const changesSchema = v.object({
   ok: v.literal(true),
   value: v.object({ next: v.number(), changes: v.array(changeSchema) }),
 });
+
+/** Reads what a page asked of `method`; anything else becomes a refusal that names the place. */
+export function readRequest<M extends Method>(method: M, request: unknown): HostAnswer<Request<M>> {
+  const read = v.safeParse(requestSchemas[method], request);
+  if (read.success) return { ok: true, value: read.output };
+  const where = v.getDotPath(read.issues[0]);
+  return {
+    ok: false,
+    failure: 'bad-request',
+    message: `The request "${method}" is not as it should be${where === null ? '' : ` at "${where}"`}. Nothing was done; reload the window and try again.`,
+  };
+}
 
 /** Reads what a host sent back for `method`; anything else becomes a refusal that says so. */
 export function readAnswer<M extends Method>(method: M, answer: unknown): HostAnswer<Value<M>> {

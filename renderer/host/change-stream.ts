@@ -18,13 +18,13 @@ export function followChanges(
   hear: (change: WireChange) => void,
   ask: (url: URL, init: RequestInit) => Promise<Response>,
 ): Following {
-  let seen = 0;
+  let seen: number | null = null;
   let stream: EventSource | null = null;
   let timer: number | null = null;
 
   const askOnce = async (): Promise<void> => {
     const url = new URL('api/changes', base);
-    url.searchParams.set('since', String(seen));
+    if (seen !== null) url.searchParams.set('since', String(seen));
     try {
       const response = await ask(url, { credentials: 'same-origin', cache: 'no-store', redirect: 'error' });
       const answer = v.safeParse(changesSchema, await response.json());
@@ -44,7 +44,7 @@ export function followChanges(
     const events = new EventSource(new URL('api/events', base));
     stream = events;
     events.addEventListener('message', (event: MessageEvent<string>) => {
-      seen = Number(event.lastEventId) || seen;
+      seen = Number(event.lastEventId);
       const change = v.safeParse(v.pipe(v.string(), v.parseJson(), changeSchema), event.data);
       if (change.success) hear(change.output);
     });

@@ -1,0 +1,65 @@
+/**
+ * What a file's bytes must be before the store takes or gives them: UTF-8 text of a sane size that reads as
+ * the JSON object its kind calls for. Meaning beyond that is the page's business: half-drawn work must be saved too.
+ */
+
+import { createHash } from 'node:crypto';
+import type { FileKind, HostAnswer } from '../contract/host.ts';
+import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
+import { good, refused } from './answer.ts';
+
+/** Says in words why a text is no file of this kind, null where it is one. */
+export type ContentCheck = (kind: FileKind, text: string) => string | null;
+
+/** SHA-256 of the bytes, hex. */
+export function revisionOf(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
+/** Bytes to text; refuses what is no UTF-8 or holds a zero byte. A byte-order mark is dropped. */
+export function textOf(bytes: Uint8Array, name: string): HostAnswer<string> {
+  const notText = refused(
+    'not-text',
+    `${name} is not UTF-8 text. It may be damaged or of another kind: export it again as GeoJSON or JSON, or take a copy from the .holewright-backups folder beside it.`,
+  );
+  if (bytes.includes(0)) return notText;
+  try {
+    return good(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    return notText;
+  }
+}
+
+/** Text to bytes for the disk; refuses what is too large or would not come back the same. */
+export function bytesOf(text: string, name: string): HostAnswer<Uint8Array> {
+  // The cheap test first: a UTF-16 unit is at least one byte.
+  if (text.length > LARGEST_TEXT_BYTES || Buffer.byteLength(text) > LARGEST_TEXT_BYTES) {
+    return refused(
+      'too-large',
+      `${name} would be larger than 64 MiB. Nothing was written; cut it down and save again.`,
+    );
+  }
+  if (text.includes('\u0000') || /\p{Surrogate}/u.test(text)) {
+    return refused(
+      'not-text',
+      `${name} holds characters that no text file can keep (a zero or half a character). Nothing was written; remove them and save again.`,
+    );
+  }
+  return good(Buffer.from(text, 'utf8'));
+}
+
+/** The least that every file of a kind is: a JSON object, and for a course a GeoJSON FeatureCollection (RFC 7946). */
+export const readsAsItsKind: ContentCheck = (kind, text) => {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    return `it is not complete JSON (${error instanceof Error ? error.message : 'cut off'})`;
+  }
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return 'it is not a JSON object';
+  if (kind !== 'course') return null;
+  if (!('type' in value) || value.type !== 'FeatureCollection')
+    return 'it is not a GeoJSON FeatureCollection';
+  if (!('features' in value) || !Array.isArray(value.features)) return 'its list of features is missing';
+  return null;
+};

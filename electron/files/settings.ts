@@ -1,0 +1,86 @@
+/** The person's settings: one small JSON file in the program's own folder, written as safely as a course. */
+
+import { join } from 'node:path';
+import * as v from 'valibot';
+import type { HostAnswer, Settings } from '../contract/host.ts';
+import { settingsSchema } from '../contract/wire.ts';
+import { errorCode, good, refusedByDisk } from './answer.ts';
+import { type Disk, nodeDisk } from './disk.ts';
+import { replaceFile } from './replace.ts';
+import { oneAtATime } from './turns.ts';
+
+const FILE = 'settings.json';
+const MOST_BYTES = 64 * 1024;
+
+export const firstSettings: Settings = {
+  units: 'yards',
+  theme: 'system',
+  lastCourse: null,
+  lastPlayer: null,
+};
+
+export interface SettingsStore {
+  readonly read: () => Promise<HostAnswer<Settings>>;
+  readonly write: (settings: Settings) => Promise<HostAnswer<null>>;
+}
+
+/**
+ * `folder` is made on the first write. Settings that cannot be understood are put aside as
+ * `settings.damaged.json` by the next write, and the first settings serve meanwhile.
+ */
+export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsStore {
+  const path = join(folder, FILE);
+  const inTurn = oneAtATime();
+
+  const parse = (bytes: Uint8Array): Settings | null => {
+    const read = v.safeParse(
+      v.pipe(v.string(), v.parseJson(), settingsSchema),
+      new TextDecoder().decode(bytes),
+    );
+    return read.success ? read.output : null;
+  };
+
+  const onDisk = async (): Promise<Settings | 'none' | 'damaged'> => {
+    try {
+      return parse(await disk.read(path, MOST_BYTES)) ?? 'damaged';
+    } catch (error) {
+      if (errorCode(error) === 'ENOENT') return 'none';
+      if (errorCode(error) === 'ETOOLARGE') return 'damaged';
+      throw error;
+    }
+  };
+
+  return {
+    read: async () => {
+      try {
+        const found = await onDisk();
+        return good(typeof found === 'string' ? firstSettings : found);
+      } catch (error) {
+        return refusedByDisk(error, 'reading your settings');
+      }
+    },
+    write: (settings) =>
+      inTurn(async () => {
+        try {
+          await disk.makeFolder(folder);
+          if ((await onDisk()) === 'damaged') await disk.rename(path, join(folder, 'settings.damaged.json'));
+          await replaceFile(disk, path, Buffer.from(`${JSON.stringify(settings, null, 2)}\n`));
+          return good(null);
+        } catch (error) {
+          return refusedByDisk(error, 'saving your settings');
+        }
+      }),
+  };
+}
+
+/** Settings that live as long as the program: for showing the demo without touching the person's own. */
+export function passingSettings(begin: Settings): SettingsStore {
+  let current = begin;
+  return {
+    read: () => Promise.resolve(good(current)),
+    write: (settings) => {
+      current = settings;
+      return Promise.resolve(good(null));
+    },
+  };
+}

@@ -1,0 +1,34 @@
+/** Reads a request's JSON body, never more than it may have. */
+
+import type { IncomingMessage } from 'node:http';
+
+export type Body =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly status: number; readonly reason: string };
+
+const tooLarge: Body = {
+  ok: false,
+  status: 413,
+  reason: 'That is more than 64 MiB of text. Nothing was written; cut the file down and try again.',
+};
+
+export async function readJsonBody(request: IncomingMessage, mostBytes: number): Promise<Body> {
+  // This type makes a foreign page's browser ask first (CORS preflight), and the answer to that is no.
+  if (!/^application\/json(?:;\s*charset=utf-8)?$/iu.test(request.headers['content-type'] ?? '')) {
+    return { ok: false, status: 415, reason: 'The request is not JSON.' };
+  }
+  if (Number(request.headers['content-length'] ?? 0) > mostBytes) return tooLarge;
+  const parts: Buffer[] = [];
+  let bytes = 0;
+  for await (const part of request as AsyncIterable<Buffer>) {
+    bytes += part.byteLength;
+    if (bytes > mostBytes) return tooLarge;
+    parts.push(part);
+  }
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts));
+    return { ok: true, value: JSON.parse(text) as unknown };
+  } catch {
+    return { ok: false, status: 400, reason: 'The request is not complete JSON in UTF-8.' };
+  }
+}

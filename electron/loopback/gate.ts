@@ -1,0 +1,67 @@
+/**
+ * The checks that every request passes before anything is done for it. A page of a foreign site can make a
+ * browser send requests here, under a host name of its own that it has turned to 127.0.0.1 (DNS rebinding) or
+ * with this one: the first fails on Host, the second on Origin, Sec-Fetch-Site and the missing key.
+ */
+
+import type { IncomingHttpHeaders } from 'node:http';
+import type { Keys } from './keys.ts';
+
+export interface Asked {
+  readonly method: string;
+  /** The request's target as it came. */
+  readonly target: string;
+  readonly headers: IncomingHttpHeaders;
+}
+
+export type Passage =
+  | { readonly kind: 'start'; readonly path: string }
+  /** `path` is relative to the served folder, not decoded. */
+  | { readonly kind: 'inside'; readonly path: string; readonly query: string }
+  | { readonly kind: 'refused'; readonly status: number; readonly reason: string };
+
+function refuseRequest(status: number, reason: string): Passage {
+  return { kind: 'refused', status, reason };
+}
+
+/** `authority` is `127.0.0.1:port`. */
+export function passGate(asked: Asked, authority: string, keys: Keys): Passage {
+  const { headers, method, target } = asked;
+  if (headers.host !== authority) {
+    return refuseRequest(421, 'This address is not the one that the program printed.');
+  }
+  // Absolute targets (`GET http://other/`) would bypass the Host check; other bytes have no business here.
+  if (!target.startsWith('/') || target.length > 1024 || !/^[\u0021-\u007e]+$/u.test(target)) {
+    return refuseRequest(400, 'The request has no plain path.');
+  }
+  const mark = target.indexOf('?');
+  const path = mark < 0 ? target : target.slice(0, mark);
+  const query = mark < 0 ? '' : target.slice(mark + 1);
+  const origin = headers.origin;
+  if (origin !== undefined && origin !== `http://${authority}`) {
+    return refuseRequest(403, 'The request comes from a foreign page.');
+  }
+  if (keys.isStart(path)) {
+    return method === 'GET'
+      ? { kind: 'start', path }
+      : refuseRequest(405, 'A start address is opened, nothing else.');
+  }
+  const site = headers['sec-fetch-site'];
+  if (site !== undefined && site !== 'same-origin' && site !== 'none') {
+    return refuseRequest(403, 'The request comes from a foreign page.');
+  }
+  if (method !== 'GET' && method !== 'HEAD' && method !== 'POST') {
+    return refuseRequest(405, 'Only reading and posting are known here.');
+  }
+  if (method === 'POST' && origin === undefined) {
+    return refuseRequest(403, 'The request does not say which page it comes from.');
+  }
+  if (!keys.holdsKey(headers.cookie)) {
+    return refuseRequest(
+      403,
+      'This window has no key. Open the address that the terminal shows; press Enter there for a fresh one.',
+    );
+  }
+  if (!path.startsWith(keys.folder)) return refuseRequest(404, 'There is nothing at this address.');
+  return { kind: 'inside', path: path.slice(keys.folder.length), query };
+}

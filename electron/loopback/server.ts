@@ -1,0 +1,203 @@
+/**
+ * Serves the page and the host's methods to a browser on this machine: for machines on which Electron's
+ * program file is not to be had. Listens on 127.0.0.1 only; see keys.ts and gate.ts for who may ask.
+ */
+
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { HostAnswer } from '../contract/host.ts';
+import { largestRequestBytes, readRequest } from '../contract/wire.ts';
+import { good, refused } from '../files/answer.ts';
+import type { SettingsStore } from '../files/settings.ts';
+import type { FileStore } from '../files/store.ts';
+import { watchStore } from '../files/watch.ts';
+import { type Assets, assetAt } from '../pages/assets.ts';
+import { pageHeaders } from '../pages/headers.ts';
+import { readJsonBody } from './body.ts';
+import { loopbackCalls, type LoopbackMethod } from './calls.ts';
+import { changeLog } from './change-log.ts';
+import { eventStreams } from './event-streams.ts';
+import { passGate } from './gate.ts';
+import { type Keys, makeKeys } from './keys.ts';
+import { LOOK_EVERY_MS, watchPresence } from './presence.ts';
+import { refusalPage, startPage } from './start-page.ts';
+
+const ADDRESS = '127.0.0.1';
+
+export interface LoopbackParts {
+  readonly store: FileStore;
+  readonly settings: SettingsStore;
+  readonly assets: Assets;
+  readonly version: string;
+  /** 0 or absent: any free one. */
+  readonly port?: number;
+  /** How long to go on after the last window has closed. */
+  readonly waitMs?: number;
+  readonly keys?: Keys;
+}
+
+export interface Loopback {
+  /** `http://127.0.0.1:port`. */
+  readonly origin: string;
+  /** A fresh address that opens the program in one browser, once. */
+  readonly startAddress: () => string;
+  /** Resolves when the server has ended, by `close` or by itself. */
+  readonly ended: Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+/** Addresses below `api/`, and the methods behind them. */
+const methodAt = new Map<string, LoopbackMethod>([
+  ['info', 'info'],
+  ['list', 'list'],
+  ['open', 'open'],
+  ['save', 'save'],
+  ['copies', 'copies'],
+  ['openCopy', 'openCopy'],
+  ['create', 'create'],
+  ['import', 'importText'],
+  ['readSettings', 'readSettings'],
+  ['writeSettings', 'writeSettings'],
+]);
+
+/** Starts the server; rejects with the system's error where the port is taken. */
+export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
+  const keys = parts.keys ?? makeKeys();
+  const calls = loopbackCalls(parts.store, parts.settings, parts.version);
+  const log = changeLog();
+  const streams = eventStreams(log);
+  const presence = watchPresence(parts.waitMs);
+  const watch = watchStore(parts.store);
+  let authority = '';
+
+  const send = (response: ServerResponse, status: number, type: string, body: string | Uint8Array): void => {
+    response.writeHead(status, {
+      ...pageHeaders,
+      'content-type': type,
+      'content-length': Buffer.byteLength(body),
+    });
+    response.end(body);
+  };
+  const sendJson = (response: ServerResponse, status: number, answer: HostAnswer<unknown>): void => {
+    send(response, status, 'application/json; charset=utf-8', JSON.stringify(answer));
+  };
+  const sendPage = (response: ServerResponse, status: number, reason: string): void => {
+    send(response, status, 'text/html; charset=utf-8', refusalPage(reason));
+  };
+
+  const callMethod = async (
+    request: IncomingMessage,
+    response: ServerResponse,
+    name: string,
+  ): Promise<void> => {
+    const method = methodAt.get(name);
+    if (method === undefined || request.method !== 'POST') {
+      const status = method === undefined ? 404 : 405;
+      sendJson(response, status, refused('bad-request', 'The program knows no such request.'));
+      return;
+    }
+    const body = await readJsonBody(request, largestRequestBytes(method));
+    if (!body.ok) {
+      // The rest of an oversized body is not wanted: the connection goes with the answer.
+      response.setHeader('connection', 'close');
+      sendJson(
+        response,
+        body.status,
+        refused(body.status === 413 ? 'too-large' : 'bad-request', body.reason),
+      );
+      return;
+    }
+    sendJson(response, 200, await callChecked(method, body.value));
+  };
+
+  const callChecked = async (method: LoopbackMethod, request: unknown): Promise<HostAnswer<unknown>> => {
+    const checked = readRequest(method, request);
+    if (!checked.ok) return checked;
+    // The schema of this very method has just passed the request.
+    const call = calls[method] as (request: unknown) => Promise<HostAnswer<unknown>>;
+    return call(checked.value);
+  };
+
+  const openEvents = (request: IncomingMessage, response: ServerResponse): void => {
+    const last = request.headers['last-event-id'];
+    const lastSeen = typeof last === 'string' && /^\d{1,15}$/u.test(last) ? Number(last) : null;
+    const isOpen = streams.open(response, pageHeaders, lastSeen, () => {
+      presence.streamClosed(Date.now());
+    });
+    if (isOpen) presence.streamOpened(Date.now());
+    else response.writeHead(204, pageHeaders).end();
+  };
+
+  const tellChanges = (response: ServerResponse, query: string): void => {
+    presence.asked(Date.now());
+    const since = /^since=(\d{1,15})$/u.exec(query)?.[1];
+    const changes = since === undefined ? [] : log.after(Number(since)).map(({ change }) => change);
+    sendJson(response, 200, good({ next: log.latest(), changes }));
+  };
+
+  const serve = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    const asked = { method: request.method ?? '', target: request.url ?? '', headers: request.headers };
+    const passage = passGate(asked, authority, keys);
+    if (passage.kind === 'refused') {
+      const isCall = asked.target.startsWith(`${keys.folder}api/`);
+      if (request.method === 'POST') response.setHeader('connection', 'close');
+      if (isCall) sendJson(response, passage.status, refused('not-allowed', passage.reason));
+      else sendPage(response, passage.status, passage.reason);
+      return;
+    }
+    if (passage.kind === 'start') {
+      // A used address goes on working for the browser that has the key: reloading or going back is no fault.
+      if (keys.useStart(passage.path)) response.setHeader('set-cookie', keys.cookie);
+      else if (!keys.holdsKey(request.headers.cookie)) {
+        sendPage(
+          response,
+          403,
+          'This start address was used before. Press Enter in the terminal for a fresh one.',
+        );
+        return;
+      }
+      send(response, 200, 'text/html; charset=utf-8', startPage);
+      return;
+    }
+    const { path, query } = passage;
+    if (path === 'api/events' && request.method === 'GET') openEvents(request, response);
+    else if (path === 'api/changes' && request.method === 'GET') tellChanges(response, query);
+    else if (path.startsWith('api/')) await callMethod(request, response, path.slice('api/'.length));
+    else {
+      const asset = request.method === 'POST' ? null : assetAt(parts.assets, path);
+      if (asset === null) sendPage(response, 404, 'There is nothing at this address.');
+      else send(response, 200, asset.type, request.method === 'HEAD' ? '' : asset.body);
+    }
+  };
+
+  const server = createServer({ requestTimeout: 120_000, headersTimeout: 10_000 }, (request, response) => {
+    serve(request, response).catch((error: unknown) => {
+      if (response.headersSent) response.destroy();
+      else sendJson(response, 500, refused('unknown', `The program failed: ${String(error)}. Try again.`));
+    });
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen({ host: ADDRESS, port: parts.port ?? 0, exclusive: true }, resolve);
+  });
+  authority = `${ADDRESS}:${(server.address() as AddressInfo).port}`;
+
+  const leave = watch.listen((change) => {
+    streams.send(log.add(change));
+  });
+  const ended = new Promise<void>((resolve) => server.once('close', resolve));
+  const close = (): Promise<void> => {
+    clearInterval(looking);
+    leave();
+    streams.close();
+    server.close();
+    server.closeAllConnections();
+    return ended;
+  };
+  const looking = setInterval(() => {
+    if (presence.isOver(Date.now())) void close();
+  }, LOOK_EVERY_MS);
+
+  const origin = `http://${authority}`;
+  return { origin, startAddress: () => origin + keys.startPath(), ended, close };
+}

@@ -1,0 +1,55 @@
+/** Paper and PDF: the page as its print style sheet lays it out. */
+
+import { join } from 'node:path';
+import { type BrowserWindow, dialog } from 'electron';
+import type { HostAnswer } from '../contract/host.ts';
+import { good, refused, refusedByDisk } from '../files/answer.ts';
+import { nodeDisk } from '../files/disk.ts';
+import { safeNameEnding } from '../files/names.ts';
+import { replaceFile } from '../files/replace.ts';
+
+/** Asks where to, then writes the page there as PDF. `folder` is where the question starts. */
+export async function exportPdf(
+  window: BrowserWindow,
+  folder: string,
+  suggestedName: string,
+): Promise<HostAnswer<{ where: string }>> {
+  const { canceled, filePath } = await dialog.showSaveDialog(window, {
+    title: 'Save as PDF',
+    defaultPath: join(folder, safeNameEnding('.pdf', suggestedName, 'card')),
+    filters: [{ name: 'PDF', extensions: ['pdf'] }],
+  });
+  if (canceled || filePath === '') return refused('cancelled', 'No PDF was written.');
+  let pdf: Uint8Array;
+  try {
+    pdf = await window.webContents.printToPDF({ printBackground: true, preferCSSPageSize: true });
+  } catch (error) {
+    return refused(
+      'unknown',
+      `The page could not be laid out for paper (${String(error)}). Print it instead, or try again.`,
+    );
+  }
+  try {
+    await replaceFile(nodeDisk, filePath, pdf);
+    return good({ where: filePath });
+  } catch (error) {
+    return refusedByDisk(error, `writing ${filePath}`);
+  }
+}
+
+/** Opens the system's print dialog. */
+export function printPage(window: BrowserWindow): Promise<HostAnswer<null>> {
+  return new Promise((resolve) => {
+    window.webContents.print({ printBackground: true }, (isDone, reason) => {
+      if (isDone) resolve(good(null));
+      else if (/cancel/iu.test(reason)) resolve(refused('cancelled', 'Nothing was printed.'));
+      else
+        resolve(
+          refused(
+            'unknown',
+            `The printer did not take it (${reason}). Check the printer, or save a PDF instead.`,
+          ),
+        );
+    });
+  });
+}
