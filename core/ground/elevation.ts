@@ -25,7 +25,11 @@ export function elevationRaster(raster: RasterShape, levels: readonly Level[]): 
   const knots = new Float64Array(knotColumns * knotRows);
   for (let row = 0; row < knotRows; row++) {
     for (let column = 0; column < knotColumns; column++) {
-      knots[row * knotColumns + column] = shepard(levels, west + column * KNOT_SPACING_M, south + row * KNOT_SPACING_M);
+      knots[row * knotColumns + column] = shepard(
+        levels,
+        west + column * KNOT_SPACING_M,
+        south + row * KNOT_SPACING_M,
+      );
     }
   }
   const out = new Float32Array(columns * rows);

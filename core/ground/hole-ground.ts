@@ -47,3 +47,12 @@ export function elevationAt(ground: HoleGround, x: number, y: number): number {
 export function isPenaltyArea(lie: number): boolean {
   return lie === Lie.penaltyYellow || lie === Lie.penaltyRed;
 }
+
+export function isOnRaster(ground: HoleGround, x: number, y: number): boolean {
+  return (
+    x >= ground.west &&
+    y >= ground.south &&
+    x < ground.west + ground.columns * ground.cellM &&
+    y < ground.south + ground.rows * ground.cellM
+  );
+}

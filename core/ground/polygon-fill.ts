@@ -12,7 +12,11 @@ export interface RasterShape {
 export type FlatRing = Float64Array;
 
 /** Calls `paint(index)` for each cell whose centre lies inside the rings (even-odd rule, so inner rings are holes). */
-export function fillRings(raster: RasterShape, rings: readonly FlatRing[], paint: (index: number) => void): void {
+export function fillRings(
+  raster: RasterShape,
+  rings: readonly FlatRing[],
+  paint: (index: number) => void,
+): void {
   const { cellM, columns, rows, west, south } = raster;
   let lowest = Infinity;
   let highest = -Infinity;
@@ -55,7 +59,13 @@ function collectCrossings(ring: FlatRing, y: number, crossings: number[]): void 
 }
 
 /** Calls `paint(index)` for each cell whose centre is within `radiusM` of the point. */
-export function fillDisc(raster: RasterShape, x: number, y: number, radiusM: number, paint: (index: number) => void): void {
+export function fillDisc(
+  raster: RasterShape,
+  x: number,
+  y: number,
+  radiusM: number,
+  paint: (index: number) => void,
+): void {
   const { cellM, columns, rows, west, south } = raster;
   const firstRow = Math.max(0, Math.ceil((y - radiusM - south) / cellM - 0.5));
   const lastRow = Math.min(rows - 1, Math.floor((y + radiusM - south) / cellM - 0.5));

@@ -50,7 +50,11 @@ export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cel
 }
 
 function windowAround(hole: Hole, frame: LocalFrame, cellM: number): RasterShape {
-  const points = [...hole.line, ...hole.tees.map((tee) => tee.at), ...hole.positions.map((position) => position.at)];
+  const points = [
+    ...hole.line,
+    ...hole.tees.map((tee) => tee.at),
+    ...hole.positions.map((position) => position.at),
+  ];
   let west = Infinity;
   let east = -Infinity;
   let south = Infinity;

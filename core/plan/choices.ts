@@ -37,8 +37,8 @@ export interface AimFan {
   readonly stepDeg: number;
 }
 
-/** Tee and open ground: two full seconds of a dogleg either way. In trees: all the way round, more coarsely. */
-export const OPEN_FAN: AimFan = { halfAngleDeg: 60, stepDeg: 5 };
+/** Tee and open ground: either way round a dogleg. In trees: all the way round, more coarsely. */
+export const OPEN_FAN: AimFan = { halfAngleDeg: 54, stepDeg: 6 };
 export const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 12 };
 
 /**
@@ -51,11 +51,15 @@ export function sensibleChoices(book: LawBook, spot: Spot, lie: LieCode, pin: Sp
   const toPin = Math.atan2(pin.x - spot.x, pin.y - spot.y);
   const inTrees = lie === Lie.woods;
   const choices: Choice[] = [];
+  let hasWaysOut = false;
   spreads.forEach((spread, spreadIndex) => {
     const law = book.lawOf(spreadIndex, lie, spread.carryMean);
     if (law === null) return;
     if (spread.swing === 'part') {
-      addPartSwings(choices, spread, spreadIndex, law, distance, toPin, inTrees);
+      addPartSwings(choices, spread, spreadIndex, law, distance, toPin);
+      // One club is enough for short ways out of trees or back to good ground: the lowest-flying one.
+      if (inTrees && !hasWaysOut) addWaysOut(choices, spread, spreadIndex, toPin);
+      hasWaysOut = true;
       return;
     }
     if (law.carryMean > distance * PAST_HOLE_SHARE + PAST_HOLE_M) return;
@@ -76,7 +80,6 @@ function addPartSwings(
   law: ShotLaw,
   distance: number,
   toPin: number,
-  inTrees: boolean,
 ): void {
   const fits = (carryM: number): boolean => carryM >= SHORTEST_PART_M && carryM <= spread.carryMean;
   // Around the hole: a little short to a little long, and to either side by the same reach.
@@ -89,11 +92,12 @@ function addPartSwings(
       choices.push({ spreadIndex, bearing: toPin + Math.atan2(aside * reach, distance), carryM });
     }
   }
-  // Short ways out of trees or back to good ground, all round.
-  if (!inTrees) return;
-  for (const carryM of [12, 25, 45]) {
-    if (!fits(carryM)) continue;
-    for (let k = 0; k < 24; k++) choices.push({ spreadIndex, bearing: toPin + (k * Math.PI) / 12, carryM });
+}
+
+function addWaysOut(choices: Choice[], spread: ShotSpread, spreadIndex: number, toPin: number): void {
+  for (const carryM of [15, 35]) {
+    if (carryM > spread.carryMean) continue;
+    for (let k = 0; k < 16; k++) choices.push({ spreadIndex, bearing: toPin + (k * Math.PI) / 8, carryM });
   }
 }
 

@@ -79,7 +79,16 @@ export class ChoiceEvaluator {
   }
 
   /** Adds shots `from` .. `to - 1` of the draws to the tally. */
-  addShots(spot: Spot, law: ShotLaw, bearing: number, draws: ShotDraws, from: number, to: number, ownValue: number, tally: Tally): void {
+  addShots(
+    spot: Spot,
+    law: ShotLaw,
+    bearing: number,
+    draws: ShotDraws,
+    from: number,
+    to: number,
+    ownValue: number,
+    tally: Tally,
+  ): void {
     for (let i = from; i < to; i++) {
       const next = this.play(spot, law, bearing, draws, i, ownValue);
       if (next.replay) tally.replays++;
@@ -104,11 +113,19 @@ export class ChoiceEvaluator {
    * The choices that look best, best first, at most `keep`: all are tried on the first few draws, and the better part
    * goes on to twice as many (successive halving; the draws are common to all).
    */
-  bestOf(spot: Spot, lie: LieCode, choices: readonly Choice[], draws: ShotDraws, ownValue: number, keep: number): RankedChoice[] {
+  bestOf(
+    spot: Spot,
+    lie: LieCode,
+    choices: readonly Choice[],
+    draws: ShotDraws,
+    ownValue: number,
+    keep: number,
+  ): RankedChoice[] {
     let ranked: RankedChoice[] = [];
     for (const choice of choices) {
       const law = this.book.lawOf(choice.spreadIndex, lie, choice.carryM);
-      if (law !== null) ranked.push({ choice, law, tally: { sum: 0, replays: 0, count: 0 }, value: Infinity });
+      if (law !== null)
+        ranked.push({ choice, law, tally: { sum: 0, replays: 0, count: 0 }, value: Infinity });
     }
     let done = 0;
     let upTo = Math.min(FIRST_DRAWS, draws.count);
@@ -127,7 +144,7 @@ export class ChoiceEvaluator {
   }
 }
 
-const FIRST_DRAWS = 8;
+const FIRST_DRAWS = 4;
 const KEPT_SHARE = 0.3;
 
 export interface RankedChoice {

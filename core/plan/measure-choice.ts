@@ -34,7 +34,9 @@ const MEASURING = 3;
 export function measuringBatches(prepared: PreparedHole, samples: number): ShotDraws[] {
   const shots = Math.min(BATCH_SHOTS, Math.max(8, samples / 4));
   const batches = Math.max(4, Math.round(samples / shots));
-  return Array.from({ length: batches }, (_, batch) => new ShotDrawer(shots).redraw(prepared.key, batch, MEASURING));
+  return Array.from({ length: batches }, (_, batch) =>
+    new ShotDrawer(shots).redraw(prepared.key, batch, MEASURING),
+  );
 }
 
 /** Null where the club is not played from the lie or the choice almost surely has to be replayed. */
@@ -111,19 +113,26 @@ export function standardErrorOf(batchMeans: ArrayLike<number>): number {
 }
 
 /** Mean and standard error of the difference first - second, batch by batch. */
-export function differenceOf(first: MeasuredChoice, second: MeasuredChoice): { readonly mean: number; readonly standardError: number } {
+export function differenceOf(
+  first: MeasuredChoice,
+  second: MeasuredChoice,
+): { readonly mean: number; readonly standardError: number } {
   const differences = first.batchMeans.map((mean, b) => mean - second.batchMeans[b]!);
   return { mean: first.meanStrokes - second.meanStrokes, standardError: standardErrorOf(differences) };
 }
 
 export function leaveOf(distances: Float64Array): Leave {
   const sorted = Float64Array.from(distances).sort();
-  const at = (share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
+  const at = (share: number): number =>
+    sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
   return { p10M: at(0.1), medianM: at(0.5), p90M: at(0.9) };
 }
 
 function shareByName(counts: Float64Array, total: number): Record<LieName, number> {
-  return Object.fromEntries(LIE_NAMES.map((name, code) => [name, counts[code]! / total])) as Record<LieName, number>;
+  return Object.fromEntries(LIE_NAMES.map((name, code) => [name, counts[code]! / total])) as Record<
+    LieName,
+    number
+  >;
 }
 
 function sum(values: ArrayLike<number>): number {

@@ -21,14 +21,19 @@ const ODDS_SWEEPS = 2;
 const NODES_PER_STEP = 96;
 
 /** Fills `odds` of every layer. Two sweeps: play goes towards the hole but for the odd ball past or behind. */
-export function* settleOdds(evaluator: ChoiceEvaluator, states: readonly OddsState[], stage: string): Generator<SolveProgress, void, void> {
+export function* settleOdds(
+  evaluator: ChoiceEvaluator,
+  states: readonly OddsState[],
+  stage: string,
+): Generator<SolveProgress, void, void> {
   const { field } = evaluator;
   evaluator.relief.forget();
   for (const state of states) guessOdds(field.layers[state.layer]!, state.node);
   const into = new Float64Array(SCORE_COLUMNS);
   for (let sweep = 0; sweep < ODDS_SWEEPS; sweep++) {
     for (const [i, state] of states.entries()) {
-      if (i % NODES_PER_STEP === 0) yield { stage: `${stage}, odds ${sweep + 1}`, done: i, total: states.length };
+      if (i % NODES_PER_STEP === 0)
+        yield { stage: `${stage}, odds ${sweep + 1}`, done: i, total: states.length };
       const layer = field.layers[state.layer]!;
       const action = layer.spreadIndex[state.node]!;
       into.fill(0);
@@ -40,7 +45,15 @@ export function* settleOdds(evaluator: ChoiceEvaluator, states: readonly OddsSta
         const dx = aim.x - state.spot.x;
         const dy = aim.y - state.spot.y;
         const choice = { spreadIndex: action, bearing: Math.atan2(dx, dy), carryM: Math.hypot(dx, dy) };
-        addChoiceOdds(evaluator, state.spot, state.lie, choice, state.draws(), layer.value[state.node]!, into);
+        addChoiceOdds(
+          evaluator,
+          state.spot,
+          state.lie,
+          choice,
+          state.draws(),
+          layer.value[state.node]!,
+          into,
+        );
       } else {
         continue;
       }

@@ -43,7 +43,12 @@ interface SpotWork {
 }
 
 /** Plans the shot from `spot`. Same seed and spot, same numbers. */
-export function planFromSpot(prepared: PreparedHole, field: StrokesField, spot: Spot, settings: OptionSettings = {}): SpotPlan {
+export function planFromSpot(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  settings: OptionSettings = {},
+): SpotPlan {
   const work = startWork(prepared, field, spot, settings);
   const { lie } = work;
   let options: Option[];
@@ -54,7 +59,10 @@ export function planFromSpot(prepared: PreparedHole, field: StrokesField, spot: 
   } else if (isPenaltyArea(lie)) {
     options = reliefOptions(prepared, field, spot, lie, work.strokesTaken);
   } else {
-    options = [...shotOptions(work, settings.samples ?? DEFAULT_SAMPLES), ...reliefOptions(prepared, field, spot, lie, work.strokesTaken)];
+    options = [
+      ...shotOptions(work, settings.samples ?? DEFAULT_SAMPLES),
+      ...reliefOptions(prepared, field, spot, lie, work.strokesTaken),
+    ];
   }
   options = rankOptions(options, prepared.player.marginStrokes);
   return {
@@ -105,18 +113,27 @@ export function compareChoices(
     second: toOption(work, second, 'second'),
     difference: difference.mean,
     standardError: difference.standardError,
-    tooCloseToCall: Math.abs(difference.mean) <= Math.max(2 * difference.standardError, prepared.player.marginStrokes),
+    tooCloseToCall:
+      Math.abs(difference.mean) <= Math.max(2 * difference.standardError, prepared.player.marginStrokes),
   };
 }
 
 /** The choice behind a shot option. Throws a RangeError for an option that is no shot of this player. */
 export function choiceOf(prepared: PreparedHole, option: Option): Choice {
-  const spreadIndex = prepared.player.spreads.findIndex((spread) => spread.club.name === option.club && spread.swing === option.swing);
-  if (spreadIndex < 0) throw new RangeError(`Unexpected option: ${option.club} ${option.swing} is not in the bag.`);
+  const spreadIndex = prepared.player.spreads.findIndex(
+    (spread) => spread.club.name === option.club && spread.swing === option.swing,
+  );
+  if (spreadIndex < 0)
+    throw new RangeError(`Unexpected option: ${option.club} ${option.swing} is not in the bag.`);
   return { spreadIndex, bearing: option.aim.bearing, carryM: option.carryM };
 }
 
-function startWork(prepared: PreparedHole, field: StrokesField, spot: Spot, settings: OptionSettings): SpotWork {
+function startWork(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  settings: OptionSettings,
+): SpotWork {
   const lie = lieOfSpot(prepared, spot);
   return {
     prepared,
@@ -216,9 +233,17 @@ function rankOptions(options: readonly MeasuredOption[], margin: number): Option
       const loss =
         option.measured !== undefined && best.measured !== undefined
           ? differenceOf(option.measured, best.measured)
-          : { mean: option.meanStrokes - best.meanStrokes, standardError: Math.hypot(option.standardError, best.standardError) };
+          : {
+              mean: option.meanStrokes - best.meanStrokes,
+              standardError: Math.hypot(option.standardError, best.standardError),
+            };
       const tooCloseToCall = option !== best && loss.mean <= Math.max(2 * loss.standardError, margin);
-      return { ...option, lossToBest: loss.mean, lossStandardError: option === best ? 0 : loss.standardError, tooCloseToCall };
+      return {
+        ...option,
+        lossToBest: loss.mean,
+        lossStandardError: option === best ? 0 : loss.standardError,
+        tooCloseToCall,
+      };
     })
     .filter((option, rank) => rank < FEWEST_OPTIONS || option.lossToBest < SENSIBLE_LOSS);
 }

@@ -4,7 +4,7 @@ import { greenOf } from '../course/hole-features.ts';
 import { polylineLengthM } from '../course/ellipsoid.ts';
 import { makeLocalFrame, type LocalFrame } from '../course/local-frame.ts';
 import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../course/model.ts';
-import { lieAt, type HoleGround } from '../ground/hole-ground.ts';
+import { isOnRaster, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import { rasteriseHole } from '../ground/rasterise.ts';
 import type { PlayerModel } from '../player/model.ts';
@@ -43,6 +43,8 @@ export interface PreparedHole {
   readonly book: LawBook;
   readonly seed: string;
   readonly key: StreamKey;
+  /** Is the point on the hole's raster? */
+  readonly isOnMap: (spot: Spot) => boolean;
 }
 
 /** Refuses a hole that is not in the course, has no green, or a tee or hole position that it does not have. */
@@ -51,14 +53,32 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
   const hole = course.holes.find((candidate) => candidate.number === problem.holeNumber);
   if (hole === undefined) {
     const numbers = course.holes.map((candidate) => candidate.number).join(', ');
-    return refuse(fault('no-such-hole', `hole ${problem.holeNumber}`, `the course has no such hole; it has ${numbers || 'no holes at all'}.`));
+    return refuse(
+      fault(
+        'no-such-hole',
+        `hole ${problem.holeNumber}`,
+        `the course has no such hole; it has ${numbers || 'no holes at all'}.`,
+      ),
+    );
   }
   const where = `hole ${hole.number}`;
   if (greenOf(course, hole) === undefined) {
-    return refuse(fault('hole-without-green', where, 'no green is drawn, so there is nothing to play to. Draw its green (golf=green with this hole’s ref).'));
+    return refuse(
+      fault(
+        'hole-without-green',
+        where,
+        'no green is drawn, so there is nothing to play to. Draw its green (golf=green with this hole’s ref).',
+      ),
+    );
   }
   if (player.spreads.length === 0) {
-    return refuse(fault('no-clubs', `player ${player.name}`, 'the bag has no club with a spread. Add clubs with measured shots, stated spreads or a handicap.'));
+    return refuse(
+      fault(
+        'no-clubs',
+        `player ${player.name}`,
+        'the bag has no club with a spread. Add clubs with measured shots, stated spreads or a handicap.',
+      ),
+    );
   }
   const tee = pickTee(hole, problem.teeName);
   if (!tee.ok) return tee;
@@ -70,14 +90,22 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
   const ground = rasteriseHole(course, hole, frame);
   const pin = frame.toSpot(position.value.at);
   if (lieAt(ground, pin.x, pin.y) !== Lie.green) {
-    return refuse(fault('position-off-green', where, `hole position “${position.value.name}” is not on this hole’s green. Move it onto the green.`));
+    return refuse(
+      fault(
+        'position-off-green',
+        where,
+        `hole position “${position.value.name}” is not on this hole’s green. Move it onto the green.`,
+      ),
+    );
   }
   return succeed({
     hole,
     frame,
     ground,
     tee: frame.toSpot(tee.value.at),
-    playLine: [tee.value.at, ...hole.line.slice(1, -1), position.value.at].map((point) => frame.toSpot(point)),
+    playLine: [tee.value.at, ...hole.line.slice(1, -1), position.value.at].map((point) =>
+      frame.toSpot(point),
+    ),
     teeName: tee.value.name,
     pin,
     positionName: typeof problem.holePosition === 'object' ? null : position.value.name,
@@ -87,6 +115,7 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     book: new LawBook(player),
     seed: problem.seed,
     key: makeStreamKey(problem.seed, 'hole', hole.number),
+    isOnMap: (spot) => isOnRaster(ground, spot.x, spot.y),
   });
 }
 
@@ -94,15 +123,24 @@ function pickTee(hole: Hole, name: string | undefined): Result<TeeMarker, Fault>
   const tee = name === undefined ? hole.tees[0] : hole.tees.find((candidate) => candidate.name === name);
   if (tee !== undefined) return succeed(tee);
   const names = hole.tees.map((candidate) => `“${candidate.name}”`).join(', ');
-  return refuse(fault('no-such-tee', `hole ${hole.number}`, `it has no tee named “${name ?? ''}”; it has ${names}.`));
+  return refuse(
+    fault('no-such-tee', `hole ${hole.number}`, `it has no tee named “${name ?? ''}”; it has ${names}.`),
+  );
 }
 
 function pickPosition(hole: Hole, wanted: string | LonLat | undefined): Result<HolePosition, Fault> {
   if (typeof wanted === 'object') return succeed({ name: 'chosen point', at: wanted });
-  const position = wanted === undefined ? hole.positions[0] : hole.positions.find((candidate) => candidate.name === wanted);
+  const position =
+    wanted === undefined ? hole.positions[0] : hole.positions.find((candidate) => candidate.name === wanted);
   if (position !== undefined) return succeed(position);
   const names = hole.positions.map((candidate) => `“${candidate.name}”`).join(', ');
-  return refuse(fault('no-such-position', `hole ${hole.number}`, `it has no hole position named “${wanted ?? ''}”; it has ${names}.`));
+  return refuse(
+    fault(
+      'no-such-position',
+      `hole ${hole.number}`,
+      `it has no hole position named “${wanted ?? ''}”; it has ${names}.`,
+    ),
+  );
 }
 
 function fault(code: string, where: string, message: string): Fault {

@@ -9,7 +9,10 @@ const WORTHWHILE_SHARE = 0.01;
 export function recommend(options: readonly Option[]): Recommendation {
   const best = options[0];
   if (best === undefined) {
-    return { optionId: '', reason: 'Out of bounds: play again from where the last stroke was made, under one penalty stroke.' };
+    return {
+      optionId: '',
+      reason: 'Out of bounds: play again from where the last stroke was made, under one penalty stroke.',
+    };
   }
   const equals = options.filter((option) => option === best || option.tooCloseToCall);
   let safest = best;
@@ -19,7 +22,12 @@ export function recommend(options: readonly Option[]): Recommendation {
   return { optionId: safest.id, reason: reasonFor(safest, best, options, equals) };
 }
 
-function reasonFor(safest: Option, best: Option, options: readonly Option[], equals: readonly Option[]): string {
+function reasonFor(
+  safest: Option,
+  best: Option,
+  options: readonly Option[],
+  equals: readonly Option[],
+): string {
   if (safest !== best) {
     return (
       `Costs ${strokes(safest.lossToBest)} more than ${nameOf(best)}, too close to call, ` +
@@ -38,7 +46,8 @@ function reasonFor(safest: Option, best: Option, options: readonly Option[], equ
 }
 
 export function nameOf(option: Option): string {
-  if (option.kind === 'relief') return option.relief?.endsWith('lateral') === true ? 'a lateral drop' : 'a drop back on the line';
+  if (option.kind === 'relief')
+    return option.relief?.endsWith('lateral') === true ? 'a lateral drop' : 'a drop back on the line';
   const length = option.swing === 'full' ? '' : ` ${option.swing}`;
   return `the ${option.club}${length}`;
 }

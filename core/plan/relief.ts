@@ -4,7 +4,7 @@
  * for it needs the spot of the last stroke.
  */
 
-import { cellIndexAt, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
+import { cellIndexAt, isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import type { Spot } from './model.ts';
 import type { StrokesField } from './strokes-field.ts';
@@ -35,7 +35,13 @@ function mayDropIn(lie: number): boolean {
 }
 
 /** Lateral relief: within two club-lengths of the reference point, not nearer the hole. Improves `best` where cheaper. */
-export function improveByLateral(field: StrokesField, reference: Spot, penalty: number, best: ReliefSpot, onlyLie?: number): void {
+export function improveByLateral(
+  field: StrokesField,
+  reference: Spot,
+  penalty: number,
+  best: ReliefSpot,
+  onlyLie?: number,
+): void {
   const { ground, pin } = field;
   const nearest = Math.hypot(reference.x - pin.x, reference.y - pin.y);
   for (let k = 0; k < LATERAL_DIRECTIONS; k++) {
@@ -91,20 +97,16 @@ function consider(
   }
 }
 
-function isOnRaster(ground: HoleGround, x: number, y: number): boolean {
-  return (
-    x >= ground.west &&
-    y >= ground.south &&
-    x < ground.west + ground.columns * ground.cellM &&
-    y < ground.south + ground.rows * ground.cellM
-  );
-}
-
 /**
  * The cheapest drop for an unplayable ball at `spot`: one stroke; in a bunker both reliefs stay in it for one
  * stroke, and back on the line outside costs two (19.3).
  */
-export function unplayableRelief(field: StrokesField, spot: Spot, lie: number, kinds: 'lateral' | 'line' | 'both' = 'both'): ReliefSpot {
+export function unplayableRelief(
+  field: StrokesField,
+  spot: Spot,
+  lie: number,
+  kinds: 'lateral' | 'line' | 'both' = 'both',
+): ReliefSpot {
   const best = noRelief();
   const inside = lie === Lie.bunker ? Lie.bunker : undefined;
   if (kinds !== 'line') improveByLateral(field, spot, 1, best, inside);

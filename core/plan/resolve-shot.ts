@@ -53,7 +53,8 @@ export class ShotResolver {
     const { ground } = this;
     if (ground.elevation !== null) {
       this.startElevation = ground.elevation[cellIndexAt(ground, x, y)]!;
-      const rise = ground.elevation[cellIndexAt(ground, x + dx * carry, y + dy * carry)]! - this.startElevation;
+      const rise =
+        ground.elevation[cellIndexAt(ground, x + dx * carry, y + dy * carry)]! - this.startElevation;
       carry = Math.max(SHORTEST_CARRY_M, carry - rise / law.window.tanDescent);
     }
     if (ground.highestCanopy > 0) {

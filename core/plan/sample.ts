@@ -13,7 +13,12 @@ const DRAWING = 5;
 export function sampleShot(prepared: PreparedHole, spot: Spot, choice: Choice, count: number): ShotSample {
   const law = prepared.book.lawOf(choice.spreadIndex, lieOfSpot(prepared, spot), choice.carryM);
   const kept = law === null ? 0 : count;
-  const sample = { count: kept, landing: new Float32Array(2 * kept), end: new Float32Array(2 * kept), lie: new Uint8Array(kept) };
+  const sample = {
+    count: kept,
+    landing: new Float32Array(2 * kept),
+    end: new Float32Array(2 * kept),
+    lie: new Uint8Array(kept),
+  };
   if (law === null) return sample;
   const resolver = new ShotResolver(prepared.ground);
   const draws = new ShotDrawer(count).redraw(prepared.key, DRAWING);
@@ -32,7 +37,12 @@ export function sampleShot(prepared: PreparedHole, spot: Spot, choice: Choice, c
  * Where solid strikes come down: the ellipse that holds each share of a bivariate normal law, whose squared radius in
  * standard units is the chi-square quantile with two degrees of freedom, -2 ln(1 - share).
  */
-export function spreadEllipses(prepared: PreparedHole, spot: Spot, choice: Choice, shares: readonly number[]): SpreadEllipse[] {
+export function spreadEllipses(
+  prepared: PreparedHole,
+  spot: Spot,
+  choice: Choice,
+  shares: readonly number[],
+): SpreadEllipse[] {
   const law = prepared.book.lawOf(choice.spreadIndex, lieOfSpot(prepared, spot), choice.carryM);
   if (law === null) return [];
   const bearing = choice.bearing + law.directionMean;
@@ -43,7 +53,10 @@ export function spreadEllipses(prepared: PreparedHole, spot: Spot, choice: Choic
   const angle = 0.5 * Math.atan2(2 * covariance, along * along - across * across);
   const mean = (along * along + across * across) / 2;
   const half = Math.hypot((along * along - across * across) / 2, covariance);
-  const centre = { x: spot.x + Math.sin(bearing) * law.carryMean, y: spot.y + Math.cos(bearing) * law.carryMean };
+  const centre = {
+    x: spot.x + Math.sin(bearing) * law.carryMean,
+    y: spot.y + Math.cos(bearing) * law.carryMean,
+  };
   return shares.map((share) => {
     const radius = Math.sqrt(-2 * Math.log(1 - share));
     return {

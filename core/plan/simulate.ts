@@ -33,7 +33,12 @@ const SIMULATING = 6;
 const BATCH = 1024;
 
 /** Null where the club is not played from that lie. The pattern counts every ball where it came to rest, before relief. */
-export function simulateChoice(prepared: PreparedHole, spot: Spot, choice: Choice, settings: SimulationSettings): Simulation | null {
+export function simulateChoice(
+  prepared: PreparedHole,
+  spot: Spot,
+  choice: Choice,
+  settings: SimulationSettings,
+): Simulation | null {
   const law = prepared.book.lawOf(choice.spreadIndex, lieOfSpot(prepared, spot), choice.carryM);
   if (law === null) return null;
   const resolver = new ShotResolver(prepared.ground, settings.rolls);

@@ -27,7 +27,12 @@ export interface SolveSettings {
   readonly mostSweeps: number;
 }
 
-export const DEFAULT_SETTINGS: SolveSettings = { spacingsM: [16, 8, 4], draws: 64, tolerance: 0.004, mostSweeps: 12 };
+export const DEFAULT_SETTINGS: SolveSettings = {
+  spacingsM: [16, 8, 4],
+  draws: 64,
+  tolerance: 0.004,
+  mostSweeps: 12,
+};
 
 /** Nodes worked on between two progress reports. */
 const NODES_PER_STEP = 48;
@@ -62,7 +67,12 @@ export function* solveStrokes(
   prepared: PreparedHole,
   settings: SolveSettings = DEFAULT_SETTINGS,
 ): Generator<SolveProgress, StrokesField, void> {
-  const convergence: { -readonly [K in keyof Convergence]: number[] } = { spacingsM: [], rmsChange: [], maxChange: [], sweeps: [] };
+  const convergence: { -readonly [K in keyof Convergence]: number[] } = {
+    spacingsM: [],
+    rmsChange: [],
+    maxChange: [],
+    sweeps: [],
+  };
   let coarser: StrokesField | null = null;
   for (const [level, spacingM] of settings.spacingsM.entries()) {
     const field: StrokesField = new StrokesField(prepared.ground, prepared.pin, prepared.putting, spacingM);
@@ -75,7 +85,8 @@ export function* solveStrokes(
       convergence.rmsChange.push(change.rms);
       convergence.maxChange.push(change.max);
     }
-    if (level === settings.spacingsM.length - 1) yield* settleOdds(solver.evaluator, solver.statesForOdds(), stage);
+    if (level === settings.spacingsM.length - 1)
+      yield* settleOdds(solver.evaluator, solver.statesForOdds(), stage);
     coarser = field;
   }
   if (coarser === null) throw new RangeError('Unexpected spacings: at least one is needed.');
@@ -132,7 +143,8 @@ class LevelSolver {
       let largest = 0;
       this.evaluator.relief.forget();
       for (const [i, state] of states.entries()) {
-        if (i % NODES_PER_STEP === 0) yield { stage: `${stage}, sweep ${sweep + 1}`, done: i, total: states.length };
+        if (i % NODES_PER_STEP === 0)
+          yield { stage: `${stage}, sweep ${sweep + 1}`, done: i, total: states.length };
         if (state.isKept) continue;
         if (sweep === 0) state.choices = this.firstChoices(state);
         largest = Math.max(largest, this.improve(state, sweep));
@@ -143,7 +155,13 @@ class LevelSolver {
     }
   }
 
-  statesForOdds(): { readonly layer: number; readonly node: number; readonly spot: Spot; readonly lie: LieCode; draws: () => ShotDraws }[] {
+  statesForOdds(): {
+    readonly layer: number;
+    readonly node: number;
+    readonly spot: Spot;
+    readonly lie: LieCode;
+    draws: () => ShotDraws;
+  }[] {
     return this.states.map((state) => ({ ...state, draws: () => this.drawsOf(this.valuing, state) }));
   }
 
@@ -153,7 +171,9 @@ class LevelSolver {
     const choosing = this.teeDraws;
     if (sweep === 0) {
       const all = sensibleChoices(prepared.book, prepared.tee, Lie.tee, prepared.pin, OPEN_FAN);
-      this.teeChoices = evaluator.bestOf(prepared.tee, Lie.tee, all, choosing, NaN, KEPT_CHOICES).map((ranked) => ranked.choice);
+      this.teeChoices = evaluator
+        .bestOf(prepared.tee, Lie.tee, all, choosing, NaN, KEPT_CHOICES)
+        .map((ranked) => ranked.choice);
     }
     const best = evaluator.bestOf(prepared.tee, Lie.tee, this.teeChoices, choosing, NaN, 1)[0];
     return best === undefined ? Infinity : best.value;
@@ -183,15 +203,29 @@ class LevelSolver {
     const inTrees = LAYER_LIES[state.layer] === LAYER_LIES[4];
     let candidates: Choice[];
     if (coarser === null || state.distance < NEAR_GREEN_M) {
-      candidates = sensibleChoices(prepared.book, state.spot, state.lie, this.field.pin, inTrees ? TREES_FAN : OPEN_FAN);
+      candidates = sensibleChoices(
+        prepared.book,
+        state.spot,
+        state.lie,
+        this.field.pin,
+        inTrees ? TREES_FAN : OPEN_FAN,
+      );
     } else {
       candidates = inheritedChoices(prepared, coarser, state);
       if (candidates.length === 0) {
-        candidates = sensibleChoices(prepared.book, state.spot, state.lie, this.field.pin, inTrees ? TREES_FAN : OPEN_FAN);
+        candidates = sensibleChoices(
+          prepared.book,
+          state.spot,
+          state.lie,
+          this.field.pin,
+          inTrees ? TREES_FAN : OPEN_FAN,
+        );
       }
     }
     const own = this.field.layers[state.layer]!.value[state.node]!;
-    const best = evaluator.bestOf(state.spot, state.lie, candidates, draws, own, 2).map((ranked) => ranked.choice);
+    const best = evaluator
+      .bestOf(state.spot, state.lie, candidates, draws, own, 2)
+      .map((ranked) => ranked.choice);
     // A finer look around the best, half the fan's step to either side.
     const step = ((inTrees ? TREES_FAN : OPEN_FAN).stepDeg * Math.PI) / 360;
     const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, step)]);
@@ -216,7 +250,8 @@ class LevelSolver {
           choice = candidate;
         }
       }
-      if (choice !== undefined) state.choices = [choice, ...state.choices.filter((other) => other !== choice)];
+      if (choice !== undefined)
+        state.choices = [choice, ...state.choices.filter((other) => other !== choice)];
     }
     let value = Infinity;
     if (choice !== undefined) {
@@ -255,14 +290,25 @@ const MAY_BE_UNPLAYABLE: readonly boolean[] = [false, false, true, true, true];
 function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, state: NodeState): Choice[] {
   const { ground } = coarser;
   const layer = coarser.layers[state.layer]!;
-  const column = Math.min(coarser.columns - 2, Math.max(0, Math.floor((state.spot.x - ground.west) / coarser.spacingM)));
-  const row = Math.min(coarser.rows - 2, Math.max(0, Math.floor((state.spot.y - ground.south) / coarser.spacingM)));
+  const column = Math.min(
+    coarser.columns - 2,
+    Math.max(0, Math.floor((state.spot.x - ground.west) / coarser.spacingM)),
+  );
+  const row = Math.min(
+    coarser.rows - 2,
+    Math.max(0, Math.floor((state.spot.y - ground.south) / coarser.spacingM)),
+  );
   const choices: Choice[] = [];
   const add = (spreadIndex: number, bearing: number, carryM: number): void => {
     const spread = prepared.player.spreads[spreadIndex];
     if (spread === undefined) return;
     const wanted = spread.swing === 'part' ? Math.min(carryM, spread.carryMean) : spread.carryMean;
-    const known = choices.some((c) => c.spreadIndex === spreadIndex && Math.abs(c.bearing - bearing) < 0.01 && Math.abs(c.carryM - wanted) < 1);
+    const known = choices.some(
+      (c) =>
+        c.spreadIndex === spreadIndex &&
+        Math.abs(c.bearing - bearing) < 0.01 &&
+        Math.abs(c.carryM - wanted) < 1,
+    );
     if (!known) choices.push({ spreadIndex, bearing, carryM: wanted });
   };
   for (let corner = 0; corner < 4; corner++) {
@@ -282,8 +328,14 @@ function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, state: 
 /** Takes over the action of the nearest known node of the coarser spacing, for the odds and for playing on from there. */
 function copyAction(coarser: StrokesField, state: NodeState, into: FieldLayer): void {
   const layer = coarser.layers[state.layer]!;
-  const column = Math.min(coarser.columns - 2, Math.floor((state.spot.x - coarser.ground.west) / coarser.spacingM));
-  const row = Math.min(coarser.rows - 2, Math.floor((state.spot.y - coarser.ground.south) / coarser.spacingM));
+  const column = Math.min(
+    coarser.columns - 2,
+    Math.floor((state.spot.x - coarser.ground.west) / coarser.spacingM),
+  );
+  const row = Math.min(
+    coarser.rows - 2,
+    Math.floor((state.spot.y - coarser.ground.south) / coarser.spacingM),
+  );
   let nearest = Infinity;
   for (let corner = 0; corner < 4; corner++) {
     const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
@@ -302,7 +354,9 @@ function distanceToLine(line: readonly Spot[], spot: Spot): number {
   for (let i = 1; i < line.length; i++) {
     const a = line[i - 1]!;
     const b = line[i]!;
-    const along = ((spot.x - a.x) * (b.x - a.x) + (spot.y - a.y) * (b.y - a.y)) / ((b.x - a.x) ** 2 + (b.y - a.y) ** 2 || 1);
+    const along =
+      ((spot.x - a.x) * (b.x - a.x) + (spot.y - a.y) * (b.y - a.y)) /
+      ((b.x - a.x) ** 2 + (b.y - a.y) ** 2 || 1);
     const t = Math.min(1, Math.max(0, along));
     nearest = Math.min(nearest, Math.hypot(a.x + t * (b.x - a.x) - spot.x, a.y + t * (b.y - a.y) - spot.y));
   }
@@ -310,7 +364,10 @@ function distanceToLine(line: readonly Spot[], spot: Spot): number {
 }
 
 /** Root mean square and largest change at the coarser field's nodes. */
-function changeBetween(coarser: StrokesField, finer: StrokesField): { readonly rms: number; readonly max: number } {
+function changeBetween(
+  coarser: StrokesField,
+  finer: StrokesField,
+): { readonly rms: number; readonly max: number } {
   let squares = 0;
   let count = 0;
   let max = 0;

@@ -134,7 +134,8 @@ export class StrokesField {
     const node = Math.floor(v) * this.columns + Math.floor(u);
     let known = 0;
     for (let corner = 0; corner < 4; corner++) {
-      if (!Number.isNaN(value[node + (corner & 1) + (corner >> 1) * this.columns]!)) known += cornerWeight(corner, fu, fv);
+      if (!Number.isNaN(value[node + (corner & 1) + (corner >> 1) * this.columns]!))
+        known += cornerWeight(corner, fu, fv);
     }
     for (let corner = 0; corner < 4; corner++) {
       const at = node + (corner & 1) + (corner >> 1) * this.columns;

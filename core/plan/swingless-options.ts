@@ -5,13 +5,31 @@ import { Lie, LIE_NAMES, type LieCode, type LieName } from '../ground/lies.ts';
 import type { Option, ReliefKind, Spot, Trouble } from './model.ts';
 import { parOddsOf } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
-import { improveByBackOnLine, improveByLateral, noRelief, unplayableRelief, type ReliefSpot } from './relief.ts';
+import {
+  improveByBackOnLine,
+  improveByLateral,
+  noRelief,
+  unplayableRelief,
+  type ReliefSpot,
+} from './relief.ts';
 import { SCORE_COLUMNS, type StrokesField } from './strokes-field.ts';
 
-const NO_TROUBLE: Trouble = { outOfBounds: 0, penaltyYellow: 0, penaltyRed: 0, bunker: 0, trees: 0, longRough: 0 };
+const NO_TROUBLE: Trouble = {
+  outOfBounds: 0,
+  penaltyYellow: 0,
+  penaltyRed: 0,
+  bunker: 0,
+  trees: 0,
+  longRough: 0,
+};
 
 /** The putt at the hole. Its mean is exact under the putting model, so its standard error is 0. */
-export function puttOption(prepared: PreparedHole, field: StrokesField, spot: Spot, strokesTaken: number): Option {
+export function puttOption(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  strokesTaken: number,
+): Option {
   const { pin, frame, hole, putting } = prepared;
   const distance = Math.hypot(pin.x - spot.x, pin.y - spot.y);
   const odds = new Float64Array(SCORE_COLUMNS);
@@ -32,7 +50,13 @@ export function puttOption(prepared: PreparedHole, field: StrokesField, spot: Sp
 }
 
 /** Relief that the lie allows: unplayable anywhere but on the tee, or out of a penalty area. */
-export function reliefOptions(prepared: PreparedHole, field: StrokesField, spot: Spot, lie: LieCode, strokesTaken: number): Option[] {
+export function reliefOptions(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  lie: LieCode,
+  strokesTaken: number,
+): Option[] {
   const options: Option[] = [];
   const add = (kind: ReliefKind, drop: ReliefSpot): void => {
     if (drop.total !== Infinity) options.push(reliefOption(prepared, field, spot, kind, drop, strokesTaken));
@@ -82,7 +106,15 @@ function reliefOption(
 
 type PlainParts = Pick<
   Option,
-  'standardError' | 'lossToBest' | 'lossStandardError' | 'tooCloseToCall' | 'scoreOdds' | 'parOdds' | 'trouble' | 'endShare' | 'spreadSource'
+  | 'standardError'
+  | 'lossToBest'
+  | 'lossStandardError'
+  | 'tooCloseToCall'
+  | 'scoreOdds'
+  | 'parOdds'
+  | 'trouble'
+  | 'endShare'
+  | 'spreadSource'
 >;
 
 function plainOption(end: LieName, odds: Float64Array, strokesTaken: number, par: number): PlainParts {
@@ -94,7 +126,10 @@ function plainOption(end: LieName, odds: Float64Array, strokesTaken: number, par
     scoreOdds: [0, ...odds],
     parOdds: parOddsOf(odds, strokesTaken, par),
     trouble: NO_TROUBLE,
-    endShare: Object.fromEntries(LIE_NAMES.map((name) => [name, name === end ? 1 : 0])) as Record<LieName, number>,
+    endShare: Object.fromEntries(LIE_NAMES.map((name) => [name, name === end ? 1 : 0])) as Record<
+      LieName,
+      number
+    >,
     spreadSource: null,
   };
 }

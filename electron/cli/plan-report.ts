@@ -1,0 +1,104 @@
+/** The plan of a hole in words and columns for a terminal. */
+
+import type { Option, Trouble } from '../../core/plan/model.ts';
+import type { PlannedHole } from './plan-task.ts';
+import { lengthWords, puttWords, type LengthUnit } from './units.ts';
+
+const TROUBLE_WORDS: readonly (readonly [keyof Trouble, string])[] = [
+  ['outOfBounds', 'out of bounds'],
+  ['penaltyRed', 'red penalty area'],
+  ['penaltyYellow', 'yellow penalty area'],
+  ['trees', 'trees'],
+  ['bunker', 'bunker'],
+  ['longRough', 'long rough'],
+];
+
+export function planReport(
+  { plan, tee, holePosition, lengthM, convergence }: PlannedHole,
+  unit: LengthUnit,
+): string {
+  const from =
+    plan.lie === 'tee'
+      ? `from tee ${tee}`
+      : `from ${lieWords(plan.lie)}, ${lengthWords(plan.distanceToHoleM, unit)} to the hole`;
+  const head = `Hole ${plan.hole}, par ${plan.par}, ${lengthWords(lengthM, unit)}, ${from}, hole position ${holePosition ?? 'as given'}`;
+  const best = plan.options.find((option) => option.id === plan.recommendation.optionId);
+  const lines = [head, ''];
+  if (best !== undefined) lines.push(`Play ${optionWords(best, unit)}. ${plan.recommendation.reason}`);
+  else lines.push(plan.recommendation.reason);
+  if (plan.options.length > 0) {
+    const rows = plan.options.map((option) => [
+      `${option.id === plan.recommendation.optionId ? '*' : ' '} ${optionWords(option, unit)}`,
+      `${option.meanStrokes.toFixed(2)} ± ${option.standardError.toFixed(2)}`,
+      option.tooCloseToCall
+        ? 'too close to call'
+        : option.lossToBest > 0
+          ? `+${option.lossToBest.toFixed(2)}`
+          : 'lowest',
+      percent(option.parOdds.parOrBetter),
+      percent(option.parOdds.bogey),
+      percent(option.parOdds.doubleOrWorse),
+      option.clubKind === 'putter'
+        ? puttWords(option.leave.medianM, unit)
+        : lengthWords(option.leave.medianM, unit),
+      troubleWords(option.trouble),
+    ]);
+    const titles = ['  option', 'strokes', 'against best', 'par-', 'bogey', 'double+', 'leaves', 'trouble'];
+    lines.push('', ...columns([titles, ...rows]));
+  }
+  const last = convergence.rmsChange.at(-1);
+  const spacing = convergence.spacingsM.at(-1);
+  if (last !== undefined && spacing !== undefined) {
+    lines.push(
+      '',
+      `Field at ${spacing} m; the last refinement changed it by ${last.toFixed(3)} strokes (root mean square).`,
+    );
+  }
+  lines.push(
+    'Odds are estimates from this player’s shots. Check distances on the course; local rules come first.',
+  );
+  return lines.join('\n');
+}
+
+function optionWords(option: Option, unit: LengthUnit): string {
+  if (option.kind === 'relief') {
+    const kind = option.relief?.endsWith('lateral') === true ? 'lateral drop' : 'drop back on the line';
+    return `${kind}, one stroke`;
+  }
+  if (option.clubKind === 'putter') return `putt of ${puttWords(option.carryM, unit)}`;
+  const swing = option.swing === 'full' ? '' : ` (${option.swing}, ${lengthWords(option.carryM, unit)})`;
+  const degrees = ((option.aim.bearing * 180) / Math.PI + 360) % 360;
+  return `${option.club}${swing} at ${degrees.toFixed(0).padStart(3, '0')}°`;
+}
+
+function troubleWords(trouble: Trouble): string {
+  const parts = TROUBLE_WORDS.filter(([kind]) => trouble[kind] >= 0.005).map(
+    ([kind, words]) => `${words} ${percent(trouble[kind])}`,
+  );
+  return parts.length === 0 ? 'none to speak of' : parts.join(', ');
+}
+
+const LIE_WORDS: Readonly<Record<string, string>> = {
+  longRough: 'long rough',
+  penaltyYellow: 'a yellow penalty area',
+  penaltyRed: 'a red penalty area',
+  outOfBounds: 'out of bounds',
+};
+
+export function lieWords(lie: string): string {
+  return LIE_WORDS[lie] ?? lie;
+}
+
+export function percent(share: number): string {
+  return `${(100 * share).toFixed(share < 0.0995 && share > 0 ? 1 : 0)} %`;
+}
+
+function columns(rows: readonly (readonly string[])[]): string[] {
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
+  return rows.map((row) =>
+    row
+      .map((cell, column) => cell.padEnd(widths[column]!))
+      .join('  ')
+      .trimEnd(),
+  );
+}

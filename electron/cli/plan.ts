@@ -1,0 +1,121 @@
+/** `npm run --silent plan`: options and recommendation for one hole, several, or all. */
+
+import {
+  EXIT,
+  optionalText,
+  readArguments,
+  readLonLat,
+  requiredText,
+  runCommand,
+  Stop,
+  stopForUsage,
+} from './command.ts';
+import { readCourse, readPlayer } from './inputs.ts';
+import { planOnWorkers } from './plan-pool.ts';
+import { planReport } from './plan-report.ts';
+import type { PlannedHole, PlanTask } from './plan-task.ts';
+import { planTask } from './plan-task.ts';
+import { faultLine } from '../../core/result.ts';
+import { PROGRAM_VERSION } from './version.ts';
+
+const USAGE = `usage: npm run --silent plan -- --course FILE --player FILE --hole N|N,N,...|all
+       [--tee NAME] [--from LON,LAT] [--hole-position NAME] [--seed S] [--json]`;
+
+async function plan(args: readonly string[]): Promise<void> {
+  const text = { type: 'string' } as const;
+  const values = readArguments(
+    args,
+    {
+      course: text,
+      player: text,
+      hole: text,
+      tee: text,
+      from: text,
+      'hole-position': text,
+      seed: text,
+      json: { type: 'boolean' },
+    },
+    USAGE,
+  );
+  const course = await readCourse(requiredText(values, 'course', USAGE));
+  const player = await readPlayer(requiredText(values, 'player', USAGE));
+  const holes = readHoles(
+    requiredText(values, 'hole', USAGE),
+    course.value.holes.map((hole) => hole.number),
+  );
+  const from = optionalText(values, 'from');
+  const spot = from === undefined ? undefined : readLonLat(from);
+  if (spot?.ok === false) throw stopForUsage(`--from: ${spot.error}`, USAGE);
+  const tee = optionalText(values, 'tee');
+  const holePosition = optionalText(values, 'hole-position');
+  const seed = optionalText(values, 'seed') ?? 'holewright';
+  const tasks = holes.map(
+    (hole): PlanTask => ({
+      hole,
+      seed,
+      ...(tee === undefined ? {} : { tee }),
+      ...(spot === undefined ? {} : { from: spot.value }),
+      ...(holePosition === undefined ? {} : { holePosition }),
+    }),
+  );
+  const results =
+    tasks.length === 1
+      ? [{ hole: tasks[0]!.hole, result: planTask(course.value, player.value, tasks[0]!) }]
+      : await planOnWorkers({ courseText: course.text, playerText: player.text }, tasks, progress);
+  const failed = results.flatMap(({ result }) =>
+    result.ok ? [] : [`${course.version.file}: ${faultLine(result.error)}`],
+  );
+  const planned = results.flatMap(({ result }) => (result.ok ? [result.value] : []));
+  for (const warning of player.value.warnings)
+    process.stderr.write(`${player.version.file}: ${faultLine(warning)}\n`);
+  if (values.json === true) {
+    const inputs = { program: PROGRAM_VERSION, course: course.version, player: player.version };
+    const documents = planned.map((hole) => planDocument(hole, seed, inputs));
+    process.stdout.write(
+      `${JSON.stringify(holes.length === 1 ? (documents[0] ?? null) : documents, null, 1)}\n`,
+    );
+  } else {
+    process.stdout.write(`${planned.map((hole) => planReport(hole, player.value.units)).join('\n\n')}\n`);
+  }
+  if (failed.length > 0) throw new Stop(EXIT.badInput, failed);
+}
+
+/** The JSON of one hole; its fields are described in maps/schemas/plan.schema.json. */
+function planDocument(hole: PlannedHole, seed: string, inputs: object): object {
+  const { plan: spotPlan } = hole;
+  const recommended = spotPlan.options.find((option) => option.id === spotPlan.recommendation.optionId);
+  return {
+    hole: spotPlan.hole,
+    par: spotPlan.par,
+    tee: hole.tee,
+    holePosition: hole.holePosition,
+    lengthM: hole.lengthM,
+    from: spotPlan.fromLonLat,
+    lie: spotPlan.lie,
+    distanceToHoleM: spotPlan.distanceToHoleM,
+    strokesTaken: spotPlan.strokesTaken,
+    expectedStrokes: recommended === undefined ? null : recommended.meanStrokes,
+    recommended:
+      recommended === undefined ? null : { ...recommended, reason: spotPlan.recommendation.reason },
+    options: spotPlan.options,
+    convergence: hole.convergence,
+    seed,
+    inputs,
+  };
+}
+
+function readHoles(text: string, known: readonly number[]): number[] {
+  if (text === 'all') return [...known];
+  const holes = text.split(',').map(Number);
+  if (holes.some((hole) => !Number.isInteger(hole) || hole < 1)) {
+    throw stopForUsage(`--hole takes hole numbers or “all”, not “${text}”.`, USAGE);
+  }
+  return holes;
+}
+
+function progress(done: number, total: number): void {
+  if (process.stderr.isTTY)
+    process.stderr.write(`\rplanned ${done} of ${total} holes${done === total ? '\n' : ''}`);
+}
+
+await runCommand(plan);
