@@ -27,7 +27,7 @@ export function assembleCourse(
   for (const reading of readings) {
     switch (reading.as) {
       case 'areas':
-        areas.push(...reading.areas);
+        for (const area of reading.areas) areas.push(area);
         break;
       case 'tree':
         trees.push(reading.tree);
