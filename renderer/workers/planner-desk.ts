@@ -195,7 +195,8 @@ function choiceFor(prepared: PreparedHole, spot: { readonly x: number; readonly 
   return {
     spreadIndex: shot.spreadIndex,
     bearing: Math.atan2(aim.x - spot.x, aim.y - spot.y),
-    carryM: Math.hypot(aim.x - spot.x, aim.y - spot.y),
+    // Beyond the longest part swing there is none.
+    carryM: Math.min(Math.hypot(aim.x - spot.x, aim.y - spot.y), prepared.player.spreads[shot.spreadIndex]?.carryMean ?? 0),
   };
 }
 
