@@ -76,6 +76,8 @@ export interface PlayerModel {
   /** One entry per club and swing that may be played, longest carry first. The putter has none. */
   readonly spreads: readonly ShotSpread[];
   readonly putting: PuttingSkill;
+  /** Where the putting comes from; absent where the maker of the model does not say. */
+  readonly puttingSource?: SpreadSource;
   /** Effect of a lie on a club; total over all lies that can be played from. */
   readonly lieEffect: (club: Club, swing: Swing, lie: LieName) => LieEffect;
   readonly units: 'yards' | 'metres';

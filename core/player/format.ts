@@ -1,0 +1,136 @@
+/**
+ * The player file as valibot schemas: one JSON object with bag, measured shots, putting and settings. Members that
+ * the schemas do not name pass through. Metres and degrees, whatever the player likes to see; directions are
+ * positive right of the aim. maps/schemas/player.schema.json is made from `PlayerDocumentSchema`.
+ */
+
+import * as v from 'valibot';
+import { type Fault, type Result, refuse, succeed } from '../result.ts';
+
+/** Rule 4.1b: no more clubs than this in a round. */
+export const MOST_CLUBS_IN_PLAY = 14;
+export const MOST_CLUBS = 40;
+export const MOST_SHOTS = 20_000;
+/** Longest text that is read, in UTF-16 code units. */
+export const MOST_PLAYER_CHARACTERS = 8_000_000;
+/** What a file without `settings.marginStrokes` gets: options within this many strokes count as equal. */
+export const DEFAULT_MARGIN_STROKES = 0.05;
+
+function number(least: number, most: number) {
+  return v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+}
+
+function text(longest: number) {
+  return v.pipe(v.string(), v.minLength(1), v.maxLength(longest));
+}
+
+const SwingSchema = v.picklist(['full', 'three-quarter', 'half', 'punch', 'part']);
+const DirectionDegSchema = number(-90, 90);
+const DistanceSchema = number(0, 500);
+
+/** What a player says of a club without having measured it; what is left out comes from the preset. */
+const StatedSchema = v.looseObject({
+  carryM: v.optional(number(1, 400)),
+  carrySdM: v.optional(number(0.1, 100)),
+  directionDeg: v.optional(DirectionDegSchema),
+  directionSdDeg: v.optional(number(0.1, 45)),
+  correlation: v.optional(number(-0.95, 0.95)),
+  poorShare: v.optional(number(0, 0.6)),
+});
+export type StatedSpread = v.InferOutput<typeof StatedSchema>;
+
+const BagClubSchema = v.looseObject({
+  name: text(60),
+  kind: v.picklist(['driver', 'wood', 'hybrid', 'iron', 'wedge', 'putter']),
+  loftDeg: number(0, 80),
+  lengthM: v.optional(number(0.3, 1.6)),
+  swings: v.pipe(v.array(SwingSchema), v.minLength(1), v.maxLength(5)),
+  stated: v.optional(StatedSchema),
+});
+export type BagClub = v.InferOutput<typeof BagClubSchema>;
+
+const ShotSchema = v.looseObject({
+  club: text(60),
+  swing: v.optional(SwingSchema),
+  /** Straight distance from the ball to where it landed. */
+  carryM: DistanceSchema,
+  /** Distance of the landing from the line of aim, positive right; either this or `directionDeg`. */
+  offlineM: v.optional(number(-500, 500)),
+  directionDeg: v.optional(DirectionDegSchema),
+  totalM: v.optional(DistanceSchema),
+  /** `range`, or the lie on the course; shots from bad lies are kept but not counted. */
+  lie: v.optional(text(40)),
+  /** Date, or date and time (ISO 8601). */
+  at: v.optional(text(40)),
+});
+export type RecordedShot = v.InferOutput<typeof ShotSchema>;
+
+const PuttingSchema = v.looseObject({
+  directionSdDeg: number(0.2, 10),
+  distanceSdShare: number(0.02, 0.5),
+});
+
+const SettingsSchema = v.looseObject({
+  units: v.optional(v.picklist(['yards', 'metres'])),
+  marginStrokes: v.optional(number(0, 1)),
+});
+
+/** Only the part that says what the file is: read first, so that another kind or a newer version is named as such. */
+export const PlayerHeaderSchema = v.looseObject({
+  holewright: v.looseObject({
+    format: v.string(),
+    formatVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  }),
+});
+
+export const PlayerDocumentSchema = v.looseObject({
+  holewright: v.looseObject({
+    format: v.literal('player'),
+    formatVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  }),
+  name: text(120),
+  invented: v.optional(v.boolean()),
+  hand: v.optional(v.picklist(['right', 'left'])),
+  /** Plus handicaps are negative. */
+  handicap: v.optional(number(-10, 54)),
+  group: v.optional(v.picklist(['men', 'women'])),
+  settings: v.optional(SettingsSchema),
+  bag: v.pipe(v.array(BagClubSchema), v.minLength(1), v.maxLength(MOST_CLUBS)),
+  shots: v.optional(v.pipe(v.array(ShotSchema), v.maxLength(MOST_SHOTS))),
+  putting: v.optional(PuttingSchema),
+});
+export type PlayerDocument = v.InferOutput<typeof PlayerDocumentSchema>;
+
+type JsonObject = Readonly<Record<string, unknown>>;
+
+/** Takes a file of one version to the next; must not change its argument. */
+export type PlayerMigration = (document: JsonObject) => JsonObject;
+
+/** `PLAYER_MIGRATIONS[i]` leads from version i + 1 to version i + 2; version 1 is the first. */
+export const PLAYER_MIGRATIONS: readonly PlayerMigration[] = [];
+
+/** The version that this program writes. */
+export const PLAYER_FORMAT_VERSION = PLAYER_MIGRATIONS.length + 1;
+
+/** Brings a file up to the current version; refuses a newer one with both versions named. */
+export function migratePlayer(
+  document: JsonObject,
+  fileVersion: number,
+  migrations: readonly PlayerMigration[] = PLAYER_MIGRATIONS,
+): Result<JsonObject, Fault> {
+  const current = migrations.length + 1;
+  if (fileVersion > current) {
+    return refuse({
+      severity: 'error',
+      code: 'newer-format',
+      where: 'holewright.formatVersion',
+      message: `The player file is of format version ${fileVersion}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
+    });
+  }
+  return succeed(migrations.slice(fileVersion - 1).reduce((value, step) => step(value), document));
+}
+
+/** The text of a player file, as it is saved: indented, with a line break at the end. */
+export function playerText(document: PlayerDocument): string {
+  return `${JSON.stringify(document, null, 2)}\n`;
+}

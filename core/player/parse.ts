@@ -1,0 +1,129 @@
+/**
+ * The one door for player files: text or JSON in, a `PlayerModel` out, or every fault that stands in the way. What
+ * can be lived with (a club with few shots, a shot that names no club) becomes a warning of the model.
+ */
+
+import * as v from 'valibot';
+import { readJsonText } from '../course/json-text.ts';
+import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { buildPlayer } from './build.ts';
+import {
+  MOST_CLUBS,
+  MOST_PLAYER_CHARACTERS,
+  MOST_SHOTS,
+  migratePlayer,
+  type PlayerDocument,
+  PlayerDocumentSchema,
+  PlayerHeaderSchema,
+} from './format.ts';
+import type { PlayerModel } from './model.ts';
+
+/** No more faults than this are listed; the rest are counted. */
+const MOST_FAULTS = 40;
+
+/** A player with the file that it came from, members that we do not know included, so that it can be written back. */
+export interface PlayerFile {
+  readonly player: PlayerModel;
+  /** As given where it is of the current format version, else as migrated. Not copied: treat it as read-only. */
+  readonly document: PlayerDocument;
+}
+
+export function parsePlayer(json: unknown): Result<PlayerModel, readonly Fault[]> {
+  const parsed = parsePlayerDocument(json);
+  return parsed.ok ? succeed(parsed.value.player) : parsed;
+}
+
+/** As `parsePlayer`, from the text of a file; a syntax error is a fault with its line and column. */
+export function parsePlayerText(text: string): Result<PlayerModel, readonly Fault[]> {
+  const parsed = parsePlayerDocumentText(text);
+  return parsed.ok ? succeed(parsed.value.player) : parsed;
+}
+
+export function parsePlayerDocumentText(text: string): Result<PlayerFile, readonly Fault[]> {
+  if (text.length > MOST_PLAYER_CHARACTERS) {
+    return refuse([
+      fileFault(
+        'file-too-large',
+        `It holds ${text.length} characters; at most ${MOST_PLAYER_CHARACTERS} are read. Take old shots out of it.`,
+      ),
+    ]);
+  }
+  const json = readJsonText(text);
+  return json.ok ? parsePlayerDocument(json.value) : json;
+}
+
+export function parsePlayerDocument(json: unknown): Result<PlayerFile, readonly Fault[]> {
+  if (!v.is(PlayerHeaderSchema, json) || json.holewright.format !== 'player') {
+    return refuse([
+      fileFault(
+        'not-a-player',
+        'It does not say that it is a player file (holewright.format "player" with a formatVersion from 1). Choose a player file, or make a new player.',
+      ),
+    ]);
+  }
+  const migrated = migratePlayer(json, json.holewright.formatVersion);
+  if (!migrated.ok) return refuse([migrated.error]);
+  const tooMuch = overLimit(migrated.value);
+  if (tooMuch !== undefined) return refuse([tooMuch]);
+  const parsed = v.safeParse(PlayerDocumentSchema, migrated.value);
+  if (!parsed.success) return refuse(issueFaults(parsed.issues));
+  const player = buildPlayer(parsed.output);
+  if (!player.ok) return player;
+  return succeed({ player: player.value, document: migrated.value as PlayerDocument });
+}
+
+/** Counts before the schema reads every entry. */
+function overLimit(document: Readonly<Record<string, unknown>>): Fault | undefined {
+  const { bag, shots } = document;
+  if (Array.isArray(bag) && bag.length > MOST_CLUBS) {
+    return fileFault(
+      'too-many-clubs',
+      `The bag holds ${bag.length} clubs; at most ${MOST_CLUBS} are read. Take out what is not played.`,
+    );
+  }
+  if (Array.isArray(shots) && shots.length > MOST_SHOTS) {
+    return fileFault(
+      'too-many-shots',
+      `It holds ${shots.length} shots; at most ${MOST_SHOTS} are read. Take out the oldest.`,
+    );
+  }
+  return undefined;
+}
+
+function issueFaults(issues: readonly v.BaseIssue<unknown>[]): readonly Fault[] {
+  const faults = issues.slice(0, MOST_FAULTS).map((issue): Fault => {
+    const missing = issue.received === 'undefined';
+    const wanted = issue.expected ?? 'something else';
+    return {
+      severity: 'error',
+      code: 'field-unreadable',
+      where: placeOf(issue),
+      message: missing
+        ? `It is missing; ${wanted} is needed. Add it to the file, or restore the last good copy.`
+        : `It is ${issue.received}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
+    };
+  });
+  if (issues.length > MOST_FAULTS) {
+    faults.push(
+      fileFault(
+        'more-faults',
+        `${issues.length - MOST_FAULTS} more fields cannot be read. Mend these first.`,
+      ),
+    );
+  }
+  return faults;
+}
+
+/** `bag[3].loftDeg`, with the indices in brackets. */
+function placeOf(issue: v.BaseIssue<unknown>): string {
+  let place = '';
+  for (const item of issue.path ?? []) {
+    const key: unknown = item.key;
+    place += typeof key === 'number' ? `[${key}]` : `${place === '' ? '' : '.'}${String(key)}`;
+  }
+  return place === '' ? 'file' : place;
+}
+
+function fileFault(code: string, message: string): Fault {
+  return { severity: 'error', code, where: 'file', message };
+}
