@@ -1,4 +1,4 @@
-/** Which kind a file is: by its name, and for a plain `.json` by the members at its top level. */
+/** Which kind a file is: by its name, and for a plain `.json` by what it says it is (`holewright.format`). */
 
 import type { FileKind } from '../contract/host.ts';
 import type { Disk, PlainFile } from './disk.ts';
@@ -34,7 +34,7 @@ function kindByContent(bytes: Uint8Array): FileKind | null {
   }
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
   if ('type' in value && value.type === 'FeatureCollection') return 'course';
-  if ('bag' in value) return 'player';
-  if ('conditions' in value) return 'round';
-  return null;
+  const header = 'holewright' in value ? value.holewright : null;
+  if (typeof header !== 'object' || header === null || !('format' in header)) return null;
+  return header.format === 'player' || header.format === 'round' ? header.format : null;
 }

@@ -148,7 +148,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     const fault = check(kind, text);
     return fault === null
       ? bytes
-      : refused('bad-request', `${name} was not written: ${fault}. The file on disk is as it was.`);
+      : refused('bad-request', `${name} was not written: ${fault}. Nothing on disk was changed.`);
   };
 
   const save = async (request: SaveRequest): Promise<HostAnswer<{ readonly revision: string }>> => {

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { app, type BrowserWindow, dialog, session } from 'electron';
 import { CHANGE_CHANNEL } from '../contract/bridge.ts';
+import { readsInCore } from '../files/core-check.ts';
 import { demoSettings } from '../files/demo.ts';
 import { WORKSPACE_NAME } from '../files/places.ts';
 import { firstSettings, passingSettings, settingsStore, type SettingsStore } from '../files/settings.ts';
@@ -67,6 +68,7 @@ async function begin(): Promise<void> {
   const store = await openFileStore({
     workspace,
     demoFolder: places.demo,
+    check: readsInCore,
     notice: (message) => {
       console.error(message);
     },
