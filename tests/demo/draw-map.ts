@@ -27,7 +27,6 @@ interface View {
   readonly pxPerM: number;
   /** To pixels from longitude and latitude. */
   readonly toPx: (position: Position) => readonly [number, number];
-  readonly hole?: string;
 }
 
 /** Painted in this order. */
@@ -101,12 +100,6 @@ function drawView(features: readonly Feature[], view: View): string {
         `<circle cx="${x}" cy="${y}" r="10" fill="#fff"/><text x="${x}" y="${y + 4}" font-size="12" text-anchor="middle" font-family="sans-serif">${properties?.['ref']}</text>`,
       );
     }
-    if (view.hole !== undefined && geometry.type === 'Point' && kindOf(feature) === 'ground_level') {
-      const [x, y] = view.toPx(geometry.coordinates);
-      labels.push(
-        `<text x="${x}" y="${y}" font-size="9" fill="#333" text-anchor="middle" font-family="sans-serif">${properties?.['ele']}</text>`,
-      );
-    }
   }
   const scaleBar = `<g transform="translate(20 ${view.heightPx - 24})"><rect width="${100 * view.pxPerM}" height="5" fill="#222"/><text y="-5" font-size="12" font-family="sans-serif">100 m</text></g>`;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${view.widthPx}" height="${view.heightPx}" viewBox="0 0 ${view.widthPx} ${view.heightPx}">
@@ -128,7 +121,6 @@ function viewOf(
   upRadians: number,
   pxPerM: number,
   marginM: number,
-  hole?: string,
 ): View {
   const frame = makeLocalFrame(ORIGIN);
   const turned = ([lon, lat]: Position): readonly [number, number] => {
@@ -149,7 +141,6 @@ function viewOf(
     widthPx: Math.round((Math.max(...xs) + marginM - west) * pxPerM),
     heightPx: Math.round((north - Math.min(...ys) + marginM) * pxPerM),
     toPx: (p) => [(turned(p)[0] - west) * pxPerM, (north - turned(p)[1]) * pxPerM],
-    ...(hole === undefined ? {} : { hole }),
   };
 }
 
@@ -175,15 +166,7 @@ function viewsOf(collection: FeatureCollection): View[] {
       const [tee, green] = [spots[0]!, spots[spots.length - 1]!];
       const bearing = Math.atan2(green.x - tee.x, green.y - tee.y);
       const title = `${properties['ref']} ${properties['name']}, par ${properties['par']}, index ${properties['handicap']}`;
-      return viewOf(
-        `hole-${properties['ref']}`,
-        title,
-        line,
-        bearing,
-        line.length > 3 ? 2 : 2.6,
-        62,
-        String(properties['ref']),
-      );
+      return viewOf(`hole-${properties['ref']}`, title, line, bearing, line.length > 3 ? 2 : 2.6, 62);
     }),
   ];
 }

@@ -13,12 +13,14 @@ import {
 import { type HoleDesign, TEE_NAMES } from './design.ts';
 import { distanceField, type Grid, markRing, outlines } from './fields.ts';
 import { FRONT_NINE } from './front-nine.ts';
-import { BOUNDARY, OUT_OF_BOUNDS, PATHS, PONDS, STREAMS } from './landscape.ts';
+import { BOUNDARY, OUT_OF_BOUNDS, PATHS, STREAMS } from './landscape.ts';
 import { groundLevels, type LevelPoint } from './levels.ts';
 import { planeNoise } from './noise.ts';
+import { routePaths } from './paths.ts';
 import { type Planting, plant } from './planting.ts';
 import { centroid, exitDistance } from './polygons.ts';
 import { bunkerRing, fairwayRing, greenRing, ribbonRing, teeRing } from './shapes.ts';
+import { drawWater, type WaterArea } from './water.ts';
 
 export interface BuiltHole {
   readonly design: HoleDesign;
@@ -36,7 +38,7 @@ export interface BuiltCourse extends Planting {
   readonly holes: readonly BuiltHole[];
   readonly boundary: Point[];
   readonly outOfBounds: readonly { readonly name: string; readonly ring: Point[] }[];
-  readonly water: readonly { readonly name: string; readonly red: boolean; readonly ring: Point[] }[];
+  readonly water: readonly WaterArea[];
   readonly paths: readonly Point[][];
   readonly levels: readonly LevelPoint[];
 }
@@ -51,31 +53,25 @@ export function buildCourse(): BuiltCourse {
   const lines = new Map(HOLES.map((hole) => [hole.number, playLine(hole)]));
   const parts = HOLES.map((design) => buildHole(design, lines.get(design.number)!, hand, grip));
   const boundary = closedCurve(BOUNDARY, 14);
-  const water = [
-    ...PONDS.map((pond) => {
-      const line = lines.get(pond.hole)!;
-      const control = pond.outline.map(([s, o]) => line.at(s, o));
-      return { name: pond.name, red: pond.red, ring: closedCurve(ruffle(control, grip, 1.2), 3) };
-    }),
-    ...STREAMS.flatMap((stream) =>
-      reaches(stream.course.length, stream.redReaches).map(([from, to, red]) => ({
-        name: stream.name,
-        red,
-        ring: ribbonRing(stream.course, from, to, 4, (x, y) => 0.7 * grip(x, y)),
-      })),
-    ),
-  ];
-  const paths = PATHS.map((path) => {
-    const control = path.map(([x, y]) => [x, y, 2.4] as const);
-    return ribbonRing(control, 0, control.length - 1, 7, () => 0);
-  });
-  const play = parts.flatMap((hole) => [
+  const water = drawWater(lines, boundary, grip, hand);
+  const surfaces = parts.flatMap((hole) => [
     ...hole.tees.map((t) => t.ring),
     ...hole.fairways,
     hole.green,
     ...hole.bunkers,
-    sightLine(lines.get(hole.design.number)!, hole.design),
   ]);
+  const paths = routePaths(GRID, PATHS, surfaces).map((line) => {
+    const control = line.map(([x, y]) => [x, y, 2.4] as const);
+    return ribbonRing(
+      control,
+      0,
+      control.length - 1,
+      7,
+      () => 0,
+      () => 0,
+    );
+  });
+  const play = [...surfaces, ...parts.map((hole) => sightLine(lines.get(hole.design.number)!, hole.design))];
   const planting = plant({ grid: GRID, boundary, play, water: water.map((w) => w.ring), paths });
   const valleys = STREAMS.map((stream) =>
     openCurve(
@@ -106,6 +102,7 @@ export function buildCourse(): BuiltCourse {
       valleys,
       greens,
       parts.flatMap((hole) => hole.tees.map((t) => t.marker)),
+      water.filter((w) => w.pond).map((w) => w.ring),
     ),
   };
 }
@@ -183,24 +180,4 @@ function sightLine(line: Measured, design: HoleDesign): Point[] {
     ...stations.map((s) => line.at(s, half(s))),
     ...stations.reverse().map((s) => line.at(s, -half(s))),
   ];
-}
-
-function ruffle(ring: readonly Point[], noise: ReturnType<typeof planeNoise>, amplitudeM: number): Point[] {
-  return ring.map(([x, y]) => [x + amplitudeM * noise(x, y), y + amplitudeM * noise(x + 400, y)]);
-}
-
-/** Splits control points 0..count-1 into runs of one colour: [from, to, red]. */
-function reaches(
-  count: number,
-  red: readonly (readonly [number, number])[],
-): (readonly [number, number, boolean])[] {
-  const out: (readonly [number, number, boolean])[] = [];
-  let at = 0;
-  for (const [from, to] of red) {
-    if (from > at) out.push([at, from, false]);
-    out.push([from, to, true]);
-    at = to;
-  }
-  if (at < count - 1) out.push([at, count - 1, false]);
-  return out;
 }

@@ -79,6 +79,22 @@ export function cutCorners(ring: readonly Point[], rounds: number): Point[] {
   return points;
 }
 
+/** Chaikin's corner cutting of an open line; its ends stay. */
+export function easeLine(line: readonly Point[], rounds: number): Point[] {
+  let points = [...line];
+  for (let round = 0; round < rounds; round++) {
+    const cut: Point[] = [points[0]!];
+    for (let i = 0; i + 1 < points.length; i++) {
+      const [a, b] = [points[i]!, points[i + 1]!];
+      if (i > 0) cut.push(mixPoints(a, b, 0.25));
+      if (i + 2 < points.length) cut.push(mixPoints(a, b, 0.75));
+    }
+    cut.push(points[points.length - 1]!);
+    points = cut;
+  }
+  return points;
+}
+
 /** Points of a polyline whose corners are rounded with a parabola that starts `reachM` before each corner. */
 export function roundCorners(line: readonly Point[], reachM: number): Point[] {
   const out: Point[] = [line[0]!];

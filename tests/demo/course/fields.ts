@@ -17,6 +17,18 @@ export function cellCentre(grid: Grid, i: number): Point {
   return [grid.west + (i - row * grid.columns + 0.5) * grid.cellM, grid.south + (row + 0.5) * grid.cellM];
 }
 
+/** The field at a point, bilinear between cell centres. */
+export function valueAt(grid: Grid, field: Float64Array, [x, y]: Point): number {
+  const u = Math.min(grid.columns - 1.001, Math.max(0, (x - grid.west) / grid.cellM - 0.5));
+  const v = Math.min(grid.rows - 1.001, Math.max(0, (y - grid.south) / grid.cellM - 0.5));
+  const [column, row] = [Math.floor(u), Math.floor(v)];
+  const [fu, fv] = [u - column, v - row];
+  const i = row * grid.columns + column;
+  const low = field[i]! * (1 - fu) + field[i + 1]! * fu;
+  const high = field[i + grid.columns]! * (1 - fu) + field[i + grid.columns + 1]! * fu;
+  return low * (1 - fv) + high * fv;
+}
+
 /** Marks the cells whose centres lie inside the ring (even-odd, row by row). */
 export function markRing(grid: Grid, mask: Uint8Array, ring: readonly Point[]): void {
   for (let row = 0; row < grid.rows; row++) {

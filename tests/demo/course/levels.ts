@@ -3,7 +3,7 @@
 import seedrandom from 'seedrandom';
 import type { Point } from './curves.ts';
 import { planeNoise } from './noise.ts';
-import { distanceToLine, isInside } from './polygons.ts';
+import { centroid, distanceToLine, distanceToRing, isInside } from './polygons.ts';
 
 export interface LevelPoint {
   readonly at: Point;
@@ -34,12 +34,13 @@ export interface RaisedGround {
   readonly sideSlope: number;
 }
 
-/** A jittered net about every 42 m inside the boundary, and seven levels on each green and one on each tee. */
+/** A jittered net about every 42 m inside the boundary, and seven levels on each green, one on each tee, and the water of the ponds. */
 export function groundLevels(
   boundary: readonly Point[],
   valleys: readonly (readonly Point[])[],
   greens: readonly RaisedGround[],
   tees: readonly Point[],
+  ponds: readonly (readonly Point[])[],
 ): LevelPoint[] {
   const random = seedrandom('ground levels');
   const levels: LevelPoint[] = [];
@@ -50,7 +51,8 @@ export function groundLevels(
       if (
         !isInside(boundary, at) ||
         greens.some((g) => near(at, g.centre, 26)) ||
-        tees.some((t) => near(at, t, 10))
+        tees.some((t) => near(at, t, 10)) ||
+        ponds.some((pond) => isInside(pond, at) || distanceToRing(pond, at) < 8)
       )
         continue;
       levels.push({ at, elevationM: naturalHeight(at, valleys) });
@@ -65,6 +67,12 @@ export function groundLevels(
       const right = dx * g.direction[1] - dy * g.direction[0];
       levels.push({ at, elevationM: base + g.backSlope * ahead + g.sideSlope * right });
     }
+  }
+  // still water is level, half a metre under its lowest bank
+  for (const pond of ponds) {
+    const lowest = Math.min(...pond.map((at) => naturalHeight(at, valleys)));
+    const bank = pond.filter((_, k) => k % 6 === 0);
+    for (const at of [centroid(pond), ...bank]) levels.push({ at, elevationM: lowest - 0.5 });
   }
   for (const at of tees) levels.push({ at, elevationM: naturalHeight(at, valleys) + 0.8 });
   return levels;

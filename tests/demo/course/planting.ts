@@ -37,16 +37,17 @@ export function plant(ground: Ground): Planting {
   const paths = distanceFrom(grid, ground.paths);
   const inside = depthInside(grid, ground.boundary);
   const rag = planeNoise('edge of woods', 22);
+  const bays = planeNoise('bays of woods', 55);
 
   const woodMask = new Uint8Array(play.length);
   const woods = WOODS.flatMap((design) => {
     const field = Float64Array.from(play, (_, i) => {
       const [x, y] = cellCentre(grid, i);
       const band = bandDepth(design.spine, x, y);
-      if (band < -12 || woodMask[i] === 1) return -12;
+      if (band < -24 || woodMask[i] === 1) return -24;
       return Math.min(
-        band + 5 * rag(x, y),
-        play[i]! - design.clearanceM + 3 * rag(x + 900, y),
+        band + 5 * rag(x, y) + 15 * bays(x, y),
+        play[i]! - design.clearanceM + 3.5 * rag(x + 900, y) - 4 * Math.max(0, bays(y, x)),
         water[i]! - 3 + 1.5 * rag(x, y + 900),
         paths[i]! - 3,
         inside[i]! - 4 + 2 * rag(x, y),
@@ -105,11 +106,12 @@ function scatterTrees(ground: Ground, distances: Distances): PlantedTree[] {
     const crownM = 4.5 + 6.5 * size * size + 1.2 * shape;
     const reach = crownM / 2;
     const play = distances.play[i]!;
-    if (play < 7 + reach || play > 62 || distances.wood[i]! < reach * 0.6 || distances.inside[i]! < 2)
+    if (play < 7 + reach || play > 62 || distances.wood[i]! < reach * 0.6 || distances.inside[i]! < 4)
       continue;
     if (distances.water[i]! < 2 + reach || distances.paths[i]! < 1.5 + reach * 0.5) continue;
     const density = group(at[0], at[1]) - 0.1 - 0.012 * Math.max(0, play - 22);
-    if (chance > density * 2.2) continue;
+    const fringe = distances.wood[i]! < 9 ? 0.3 : 0;
+    if (chance > density * 2.2 + fringe) continue;
     const apart = trees.some(
       (t) => Math.hypot(t.at[0] - at[0], t.at[1] - at[1]) < 1.5 + 0.62 * (reach + t.crownM / 2),
     );

@@ -28,24 +28,32 @@ function unsteady(ring: readonly Point[], centre: Point, noise: Noise, amplitude
   });
 }
 
+/** A bean: discs strung along a bent spine, their size changing from front to back (or left to right). */
 export function greenRing(design: GreenDesign, line: Measured, noise: Noise): Point[] {
   const { areaM2, depth, turnDeg, taper, bend } = design;
-  const halfWidth = 10;
-  const halfDepth = halfWidth * depth;
-  const control: Point[] = [];
-  for (let k = 0; k < 16; k++) {
-    const angle = (2 * Math.PI * k) / 16;
-    const u = Math.cos(angle);
-    const v = Math.sin(angle) * (1 + taper * u);
-    // the bend is a parabola along the longer axis, its mean taken out
-    if (depth >= 1) control.push([u * halfDepth, (v - bend * 1.6 * (u * u - 0.4)) * halfWidth]);
-    else control.push([(u - bend * 1.6 * (v * v - 0.4)) * halfDepth, v * halfWidth]);
-  }
+  const reach = (depth >= 1 ? depth : 1 / depth) - 1;
+  const discs = Array.from({ length: 21 }, (_, k) => {
+    const t = k / 10 - 1;
+    return { u: t * reach, v: 3 * bend * (t * t - 0.33), radius: 1 + taper * t };
+  });
+  // seen from the middle, the edge is where the ray leaves the last disc
+  const outline = Array.from({ length: 28 }, (_, k): Point => {
+    const angle = (2 * Math.PI * k) / 28;
+    const [c, s] = [Math.cos(angle), Math.sin(angle)];
+    const exits = discs.map(({ u, v, radius }) => {
+      const along = u * c + v * s;
+      const square = radius * radius - (u * u + v * v - along * along);
+      return square < 0 ? 0 : along + Math.sqrt(square);
+    });
+    const edge = Math.max(...exits);
+    return [edge * c, edge * s];
+  });
+  const upright = depth >= 1 ? outline : outline.map(([u, v]): Point => [-v, u]);
   const centre = line.at(line.lengthM, 0);
-  const placed = setDown(toArea(control, areaM2), [0, 0], line.direction(line.lengthM), turnDeg);
+  const placed = setDown(toArea(upright, areaM2), [0, 0], line.direction(line.lengthM), turnDeg);
   const [mx, my] = centroid(placed);
   const centred = placed.map(([x, y]): Point => [x - mx + centre[0], y - my + centre[1]]);
-  return closedCurve(unsteady(centred, centre, noise, 0.9), 1.7);
+  return closedCurve(unsteady(centred, centre, noise, 0.8), 1.7);
 }
 
 /** A sand outline about the origin: long axis along v, bays between the lobes. */
@@ -57,7 +65,7 @@ function bunkerOutline(design: BunkerDesign, noise: Noise, at: Point): Point[] {
   for (let k = 0; k < count; k++) {
     const angle = (2 * Math.PI * k) / count;
     const wave = noise(at[0] + 40 * Math.cos(angle), at[1] + 40 * Math.sin(angle));
-    const r = 1 + 0.15 * Math.cos(design.lobes * angle + phase) + 0.11 * wave;
+    const r = 1 + 0.2 * Math.cos(design.lobes * angle + phase) + 0.15 * wave;
     control.push([(r * Math.cos(angle)) / root, r * Math.sin(angle) * root]);
   }
   return closedCurve(toArea(control, design.areaM2), 1.1);
@@ -140,7 +148,7 @@ export function fairwayRing(stations: readonly FairwayStation[], line: Measured,
     denser(measured).map(([s, o, w]) => {
       const [x, y] = line.at(s, 0);
       // each side wanders by itself
-      const wander = 1.9 * noise(x * 1.1 + side * 500, y * 1.1);
+      const wander = 2.4 * noise(x * 1.1 + side * 500, y * 1.1);
       return line.at(s, o + side * (w / 2 + wander));
     });
   const first = measured[0]!;
@@ -173,6 +181,7 @@ export function ribbonRing(
   to: number,
   stepM: number,
   wander: (x: number, y: number) => number,
+  sway: (x: number, y: number) => number,
 ): Point[] {
   const centre = openCurve(
     control.map(([x, y]): Point => [x, y]),
@@ -202,8 +211,8 @@ export function ribbonRing(
     const t = Math.min(1, Math.max(0, (at - stations[i]!) / (stations[i + 1]! - stations[i]!)));
     const width = control[i]![2] + (control[i + 1]![2] - control[i]![2]) * t;
     const [x, y] = line.at(Math.max(at, 1e-6), 0);
-    right.push(line.at(Math.max(at, 1e-6), width / 2 + wander(x, y)));
-    left.push(line.at(Math.max(at, 1e-6), -width / 2 - wander(x + 300, y)));
+    right.push(line.at(Math.max(at, 1e-6), sway(x, y) + width / 2 + wander(x, y)));
+    left.push(line.at(Math.max(at, 1e-6), sway(x, y) - width / 2 - wander(x + 300, y)));
   }
   return [...right, ...left.reverse()];
 }
