@@ -18,6 +18,11 @@ export function errorCode(error: unknown): string {
   return '';
 }
 
+/** An error in a few words, for a notice. */
+export function reasonOf(error: unknown): string {
+  return errorCode(error) || (error instanceof Error ? error.message : String(error));
+}
+
 /** Puts a file system error into words. `doing` ends the sentence "Holewright was …", e.g. `saving old-pines.geojson`. */
 export function refusedByDisk(error: unknown, doing: string): HostAnswer<never> {
   const code = errorCode(error);

@@ -31,13 +31,15 @@ async function writeBeside(disk: Disk, path: string, bytes: Uint8Array): Promise
 
 /**
  * Puts `bytes` in the place of the file at `path`. `beforeSwitch` runs last before the rename, when the new
- * content is safe beside it; it may call the switch off by answering false.
+ * content is safe beside it; it may call the switch off by answering false. `unsynced` is told where the new
+ * content is in place but the folder could not be synced: a power cut might still bring the old one back.
  */
 export async function replaceFile(
   disk: Disk,
   path: string,
   bytes: Uint8Array,
   beforeSwitch: () => Promise<boolean> = () => Promise.resolve(true),
+  unsynced: (error: unknown) => void = () => undefined,
 ): Promise<boolean> {
   const temporary = await writeBeside(disk, path, bytes);
   try {
@@ -50,12 +52,17 @@ export async function replaceFile(
     await disk.remove(temporary).catch(() => undefined);
     throw error;
   }
-  await disk.syncFolder(dirname(path));
+  await disk.syncFolder(dirname(path)).catch(unsynced);
   return true;
 }
 
 /** Makes a new file at `path`; throws `EEXIST` where the name is taken, without touching what is there. */
-export async function makeFile(disk: Disk, path: string, bytes: Uint8Array): Promise<void> {
+export async function makeFile(
+  disk: Disk,
+  path: string,
+  bytes: Uint8Array,
+  unsynced: (error: unknown) => void = () => undefined,
+): Promise<void> {
   const temporary = await writeBeside(disk, path, bytes);
   try {
     await disk.link(temporary, path);
@@ -68,7 +75,7 @@ export async function makeFile(disk: Disk, path: string, bytes: Uint8Array): Pro
     // The caller has looked that the name is free; a rename is still all or nothing.
     await disk.rename(temporary, path);
   }
-  await disk.syncFolder(dirname(path));
+  await disk.syncFolder(dirname(path)).catch(unsynced);
 }
 
 /** Whether a link failed because the file system knows no second names (FAT, some network shares). */

@@ -8,7 +8,7 @@ import { createHash } from 'node:crypto';
 import { basename, join } from 'node:path';
 import type { FileEntry, FileKind, HostAnswer, KeptCopy, OpenedFile, SaveRequest } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
-import { errorCode, good, refused, refusedByDisk } from './answer.ts';
+import { errorCode, good, reasonOf, refused, refusedByDisk } from './answer.ts';
 import { keepCopy, keptCopies, readCopy } from './backups.ts';
 import { bytesOf, type ContentCheck, readsAsItsKind, revisionOf, textOf } from './content.ts';
 import { type Disk, nodeDisk } from './disk.ts';
@@ -102,6 +102,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       .sort((a, b) => (a.entry.name < b.entry.name ? -1 : a.entry.name > b.entry.name ? 1 : 0));
   };
 
+  const unsynced = (name: string) => (error: unknown) => {
+    notice(`${name} is written, but a power cut in the next seconds might undo that (${reasonOf(error)}).`);
+  };
+
   const known = async (): Promise<HostAnswer<readonly KnownFile[]>> => {
     try {
       if ((await disk.realPath(workspace)) !== workspace) {
@@ -174,18 +178,23 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       const found = revisionOf(onDisk);
       if (request.baseRevision !== null && found !== request.baseRevision) return hasChanged;
       if (found === revision) return good({ revision });
-      const replaced = await replaceFile(disk, path, bytes.value, async () => {
-        // Looked at again as late as can be: checking and syncing took their time.
-        const latest = await disk.read(path, LARGEST_TEXT_BYTES);
-        if (request.baseRevision !== null && revisionOf(latest) !== request.baseRevision) return false;
-        const text = textOf(latest, name);
-        const condition = text.ok && check(kind, text.value) === null ? 'good' : 'damaged';
-        await keepCopy(disk, workspace, name, latest, condition, now()).catch((error: unknown) => {
-          const said = refusedByDisk(error, `keeping a copy of the earlier ${name}`);
-          if (!said.ok) notice(said.message);
-        });
-        return true;
-      });
+      const replaced = await replaceFile(
+        disk,
+        path,
+        bytes.value,
+        async () => {
+          // Looked at again as late as can be: checking and syncing took their time.
+          const latest = await disk.read(path, LARGEST_TEXT_BYTES);
+          if (request.baseRevision !== null && revisionOf(latest) !== request.baseRevision) return false;
+          const text = textOf(latest, name);
+          const condition = text.ok && check(kind, text.value) === null ? 'good' : 'damaged';
+          await keepCopy(disk, workspace, name, latest, condition, now()).catch((error: unknown) => {
+            notice(`No copy of the earlier ${name} was kept (${reasonOf(error)}). The save itself goes on.`);
+          });
+          return true;
+        },
+        unsynced(name),
+      );
       return replaced ? good({ revision }) : hasChanged;
     } catch (error) {
       return refusedByDisk(error, `saving ${name}`);
@@ -205,7 +214,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       let name = freeName(wanted, taken);
       for (;;) {
         try {
-          await makeFile(disk, join(workspace, name), bytes.value);
+          await makeFile(disk, join(workspace, name), bytes.value, unsynced(name));
           break;
         } catch (error) {
           // Something that is no plain file, or that came up a moment ago, has the name.

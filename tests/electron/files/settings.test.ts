@@ -1,0 +1,51 @@
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Settings } from '../../../electron/contract/host.ts';
+import { demoSettings } from '../../../electron/files/demo.ts';
+import { firstSettings, passingSettings, settingsStore } from '../../../electron/files/settings.ts';
+import { diskFailingAt } from './failing-disk.ts';
+import { failureOf, temporaryFolder, valueOf } from './workspace.ts';
+
+const chosen: Settings = { units: 'metres', theme: 'dark', lastCourse: 'abcdefghij', lastPlayer: null };
+
+describe('settings', () => {
+  it('are the first ones until some are saved, and come back after a restart', async () => {
+    const folder = join(await temporaryFolder(), 'config', 'holewright');
+    expect(valueOf(await settingsStore(folder).read())).toEqual(firstSettings);
+    valueOf(await settingsStore(folder).write(chosen));
+    expect(valueOf(await settingsStore(folder).read())).toEqual(chosen);
+  });
+
+  it('that are damaged give way to the first ones and are put aside by the next save', async () => {
+    const folder = await temporaryFolder();
+    await writeFile(join(folder, 'settings.json'), '{"units":"met');
+    const store = settingsStore(folder);
+    expect(valueOf(await store.read())).toEqual(firstSettings);
+    valueOf(await store.write(chosen));
+    expect((await readdir(folder)).sort()).toEqual(['settings.damaged.json', 'settings.json']);
+    expect(await readFile(join(folder, 'settings.damaged.json'), 'utf8')).toBe('{"units":"met');
+  });
+
+  it('that cannot be written are refused with words, and the old ones stay', async () => {
+    const folder = await temporaryFolder();
+    valueOf(await settingsStore(folder).write(chosen));
+    // Step 2 writes: folder, reading what is there, writing.
+    const failing = settingsStore(folder, diskFailingAt(2, 'ENOSPC').disk);
+    expect(failureOf(await failing.write({ ...chosen, theme: 'light' }))).toBe('disk-full');
+    expect(valueOf(await settingsStore(folder).read())).toEqual(chosen);
+  });
+
+  it('for the demo open its course and player, and leave the person’s own alone', async () => {
+    const entry = { name: '', modifiedAt: 0, bytes: 1 };
+    const wanted = demoSettings(chosen, [
+      { ...entry, token: 'own-course', kind: 'course', readOnly: false },
+      { ...entry, token: 'demo-course', kind: 'course', readOnly: true },
+      { ...entry, token: 'demo-player', kind: 'player', readOnly: true },
+    ]);
+    expect(wanted).toEqual({ ...chosen, lastCourse: 'demo-course', lastPlayer: 'demo-player' });
+    const store = passingSettings(wanted);
+    valueOf(await store.write({ ...wanted, theme: 'light' }));
+    expect(valueOf(await store.read()).theme).toBe('light');
+  });
+});
