@@ -1,0 +1,45 @@
+/** Starts the window: store, host, workers, and the errands that keep them in step. */
+
+import { render } from 'preact';
+import 'leaflet/dist/leaflet.css';
+import './styles/tones.css';
+import './styles/window.css';
+import './styles/controls.css';
+import './styles/panels.css';
+import './styles/map.css';
+import './styles/help.css';
+import './styles/print.css';
+import { App } from './app.tsx';
+import { connectHost } from './host/connect.ts';
+import { answerQuestions } from './state/effects/answer-questions.ts';
+import { keepSettings, paintTheme } from './state/effects/keep-settings.ts';
+import { fileDuties, startFiles } from './state/effects/open-files.ts';
+import { listenForShortcuts } from './state/effects/shortcuts.ts';
+import { solveHoles } from './state/effects/solve-holes.ts';
+import { initialState } from './state/initial.ts';
+import { reduce } from './state/reduce.ts';
+import { makeStore } from './state/store.ts';
+import { startPlanners } from './workers/planner-pool.ts';
+
+async function start(): Promise<void> {
+  const store = makeStore(initialState(), reduce);
+  paintTheme(store, document.documentElement, window.matchMedia('(prefers-color-scheme: dark)'));
+  const host = await connectHost();
+  const pool = startPlanners((message) => {
+    store.dispatch({
+      type: 'trouble-met',
+      title: 'A calculation could not go on',
+      message: `${message} Close the window and start the program again.`,
+    });
+  });
+  const place = document.getElementById('window');
+  if (place === null) throw new Error('The page has no place for the window.');
+  render(<App tools={{ store, duties: fileDuties(store, host) }} />, place);
+  listenForShortcuts(store, window);
+  solveHoles(store, pool);
+  answerQuestions(store, pool);
+  await startFiles(store, host);
+  keepSettings(store, host);
+}
+
+void start();

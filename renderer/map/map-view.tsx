@@ -1,0 +1,70 @@
+/** The map with the little that lies on it: view switches, legend, key, scale, distances under the pointer. */
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Notices } from '../panels/notices.tsx';
+import { currentHole, ballPlace, holeSituation, positionOf } from '../state/selectors.ts';
+import { useApp, useTools } from '../state/use-app.ts';
+import { usePageTheme } from '../state/use-page-theme.ts';
+import { lengthText } from '../state/measures.ts';
+import { Legend } from './legend.tsx';
+import { MapControls } from './map-controls.tsx';
+import { MapStage, type StageNews } from './map-stage.ts';
+import { ScaleBar } from './scale-bar.tsx';
+import { SurfaceKey } from './surface-key.tsx';
+
+type Pointed = Parameters<StageNews['pointed']>[0];
+
+export function MapView() {
+  const { store } = useTools();
+  const theme = usePageTheme();
+  const themeNow = useRef(theme);
+  themeNow.current = theme;
+  const place = useRef<HTMLDivElement>(null);
+  const stage = useRef<MapStage | null>(null);
+  const [metresPerPixel, setMetresPerPixel] = useState(1);
+  const [pointed, setPointed] = useState<Pointed>(null);
+  const hole = useApp(currentHole);
+  const hasCourse = useApp((state) => state.course !== null);
+  useEffect(() => {
+    if (place.current === null) return undefined;
+    const news = { zoomed: setMetresPerPixel, pointed: setPointed };
+    stage.current = new MapStage(place.current, store, () => themeNow.current, news);
+    return () => stage.current?.destroy();
+  }, [store]);
+  useEffect(() => stage.current?.repaint(), [theme]);
+  const name = hole === null ? 'Map of the whole course' : `Map of hole ${hole.number}`;
+  return (
+    <section class="map-area" aria-label={name}>
+      <div class="map" ref={place} aria-label={name} role="region" data-testid="map" />
+      {hasCourse && (
+        <>
+          <MapControls zoom={(steps) => stage.current?.zoomBy(steps)} fit={() => stage.current?.fit()} />
+          <div class="map-foot">
+            <Legend theme={theme} />
+            <SurfaceKey />
+          </div>
+          <div class="map-measures">
+            <PointedLine pointed={pointed} />
+            <ScaleBar metresPerPixel={metresPerPixel} />
+          </div>
+        </>
+      )}
+      <Notices />
+    </section>
+  );
+}
+
+/** Distances of the pointer's place; for a check against what is seen on the ground. */
+function PointedLine({ pointed }: { readonly pointed: Pointed }) {
+  const units = useApp((state) => state.settings.units);
+  const canTell = useApp((state) => {
+    const hole = currentHole(state);
+    return hole !== null && ballPlace(state) !== null && positionOf(hole, holeSituation(state, hole.number).position).name !== '';
+  });
+  if (pointed === null || !canTell) return null;
+  return (
+    <p class="pointed" aria-hidden="true">
+      {lengthText(pointed.ballM, units)} from the ball, {lengthText(pointed.holeM, units)} to the hole
+    </p>
+  );
+}

@@ -1,0 +1,53 @@
+/** Where the ball is, how many strokes it took there, and the way back to the tee. */
+
+import { shown, situationOfHole, withHole } from '../state/history.ts';
+import { toHoleText } from '../state/measures.ts';
+import { currentPlan, strokesTaken } from '../state/selectors.ts';
+import { useApp, useTools } from '../state/use-app.ts';
+import { lieWords } from './shot-words.ts';
+
+const MOST_STROKES = 12;
+
+export function BallLine() {
+  const { store } = useTools();
+  const plan = useApp(currentPlan);
+  const units = useApp((state) => state.settings.units);
+  const hole = useApp((state) => state.view.hole);
+  const moved = useApp((state) => hole !== null && situationOfHole(shown(state.history), hole).ball !== null);
+  const strokes = useApp((state) => strokesTaken(state).strokes);
+  const guessed = useApp((state) => strokesTaken(state).guessed);
+  if (plan === null || hole === null) return null;
+  const take = (change: Parameters<typeof withHole>[2], label: string): void => {
+    const situation = withHole(store.state().history.present, hole, change);
+    store.dispatch({ type: 'situation-taken', situation, label: `${label} on hole ${hole}` });
+  };
+  return (
+    <section class="ball-line" aria-label="Ball">
+      <p>
+        Ball {lieWords(plan.lie)}, <strong>{toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)}</strong> to the hole
+      </p>
+      <label class="field" title={guessed && moved ? 'Guessed from where the ball lies; change it if it is another number' : undefined}>
+        <span class="field-name">Strokes played{guessed && moved ? ' (guess)' : ''}</span>
+        <input
+          type="number"
+          min={0}
+          max={MOST_STROKES}
+          value={strokes}
+          onChange={(event) => {
+            const typed = Math.round(event.currentTarget.valueAsNumber);
+            if (typed >= 0 && typed <= MOST_STROKES) take({ strokesTaken: typed }, 'strokes played');
+            else event.currentTarget.value = String(strokes);
+          }}
+        />
+      </label>
+      <button
+        type="button"
+        class="small-button"
+        disabled={!moved}
+        onClick={() => take({ ball: null, strokesTaken: null }, 'put the ball back on the tee')}
+      >
+        Back to the tee
+      </button>
+    </section>
+  );
+}

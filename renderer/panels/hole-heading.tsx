@@ -1,0 +1,103 @@
+/** Which hole this is, and from which tee to which hole position it is played. */
+
+import { polylineLengthM } from '../../core/course/ellipsoid.ts';
+import type { Course, Hole } from '../../core/course/model.ts';
+import type { AppState } from '../state/app-state.ts';
+import { shown, situationOfHole, withHole } from '../state/history.ts';
+import { countText, lengthText } from '../state/measures.ts';
+import { teeNames, teeOf } from '../state/selectors.ts';
+import { useApp, useDispatch, useTools } from '../state/use-app.ts';
+
+export function HoleHeading({ hole }: { readonly hole: Hole }) {
+  const units = useApp((state) => state.settings.units);
+  const teeName = useApp((state) => shown(state.history).teeName);
+  const course = useApp((state) => state.course?.value ?? null);
+  const tee = teeOf(hole, teeName);
+  const lengthM = polylineLengthM([tee.at, ...hole.line.slice(1)]);
+  return (
+    <header class="hole-heading">
+      <span class="big-number" aria-hidden="true">
+        {hole.number}
+      </span>
+      <div class="hole-title">
+        <h2>
+          <span class="unseen">Hole {hole.number}: </span>
+          {hole.name ?? `Hole ${hole.number}`}
+        </h2>
+        <p>
+          Par {hole.par}
+          {hole.strokeIndex === undefined ? '' : ` · stroke index ${hole.strokeIndex}`} · {lengthText(lengthM, units)}
+          {course?.invented === true && <span class="tag">invented demo</span>}
+        </p>
+      </div>
+      <div class="hole-choices">
+        {course !== null && <TeeChoice course={course} hole={hole} />}
+        <PositionChoice hole={hole} />
+      </div>
+    </header>
+  );
+}
+
+function TeeChoice({ course, hole }: { readonly course: Course; readonly hole: Hole }) {
+  const { store } = useTools();
+  const chosen = useApp((state) => shown(state.history).teeName);
+  const names = teeNames(course);
+  return (
+    <label class="field">
+      <span class="field-name">Tee</span>
+      <select
+        value={teeOf(hole, chosen).name}
+        onChange={(event) => {
+          const { history } = store.state();
+          const teeName = event.currentTarget.value;
+          const situation = { ...history.present, teeName };
+          store.dispatch({ type: 'situation-taken', situation, label: `play from the ${teeName} tees` });
+        }}
+      >
+        {names.map((name) => (
+          <option key={name} value={name} disabled={!hole.tees.some((tee) => tee.name === name)}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+const OWN_PLACE = '\u0000own place';
+
+function PositionChoice({ hole }: { readonly hole: Hole }) {
+  const dispatch = useDispatch();
+  const { store } = useTools();
+  const position = useApp((state) => situationOfHole(shown(state.history), hole.number).position);
+  const isOwn = position !== null && typeof position !== 'string';
+  const value = isOwn ? OWN_PLACE : (position ?? hole.positions[0]?.name ?? '');
+  return (
+    <label class="field">
+      <span class="field-name">Hole cut</span>
+      <select
+        value={value}
+        onChange={(event) => {
+          const name = event.currentTarget.value;
+          if (name === OWN_PLACE) return;
+          const situation = withHole(store.state().history.present, hole.number, { position: name });
+          dispatch({ type: 'situation-taken', situation, label: `hole position ${name} on hole ${hole.number}` });
+        }}
+      >
+        {hole.positions.map((each) => (
+          <option key={each.name} value={each.name}>
+            {each.name}
+          </option>
+        ))}
+        {isOwn && <option value={OWN_PLACE}>where you put it</option>}
+      </select>
+    </label>
+  );
+}
+
+/** `18 holes, par 70`. */
+export function courseFacts(state: AppState): string {
+  const holes = state.course?.value.holes ?? [];
+  const par = holes.reduce((sum, hole) => sum + hole.par, 0);
+  return `${countText(holes.length, 'hole', 'holes')}, par ${par}`;
+}

@@ -1,0 +1,130 @@
+/** One shot of the table. */
+
+import type { Option } from '../../core/plan/model.ts';
+import { type AppState, OWN_AIM, type ShotId } from '../state/app-state.ts';
+import { chanceText, errorText, lengthNumber, signedText, strokesText, toHoleText } from '../state/measures.ts';
+import { useApp, useDispatch } from '../state/use-app.ts';
+import { OddsBar } from './odds-bar.tsx';
+import { aimPhrase } from './plan-frame.ts';
+import { shotPhrase, shotWords, troubleList } from './shot-words.ts';
+
+interface Props {
+  readonly id: ShotId;
+  readonly option: Option;
+  readonly painted: boolean;
+  readonly recommended: boolean;
+}
+
+/** Kinds of trouble that fit a row. */
+const TROUBLES_SHOWN = 2;
+
+export function OptionRow({ id, option, painted, recommended }: Props) {
+  const units = useApp((state) => state.settings.units);
+  const aim = useApp((state) => aimPhrase(state, option));
+  const dispatch = useDispatch();
+  const [name, manner] = shotWords(option);
+  const own = id === OWN_AIM;
+  const choose = (): void => dispatch({ type: 'shot-chosen', shot: id });
+  return (
+    <tr class={painted ? 'option painted' : 'option'} data-option={id} onClick={choose}>
+      <th scope="row">
+        <button type="button" class="option-name" aria-pressed={painted} onClick={choose}>
+          {name}
+          {manner === 'full' ? '' : <small> {manner}</small>}
+        </button>
+        {recommended && <span class="tag tag-best">recommended</span>}
+        {own && <span class="tag">your aim</span>}
+        <span class="option-aim">{aim}</span>
+      </th>
+      <td class="number">
+        <strong>{strokesText(option.meanStrokes)}</strong>
+        <span class="error"> ± {errorText(option.standardError)}</span>
+        <LossLine id={id} option={option} />
+      </td>
+      <td>
+        <OddsBar odds={option.parOdds} />
+      </td>
+      <td class="troubles">
+        <Troubles option={option} />
+      </td>
+      <td class="number">
+        {option.clubKind === 'putter' && option.kind === 'shot' ? (
+          toHoleText(option.leave.medianM, true, units)
+        ) : (
+          <>
+            {toHoleText(option.leave.medianM, false, units)}
+            <span class="range">
+              {lengthNumber(option.leave.p10M, units)}–{lengthNumber(option.leave.p90M, units)}
+            </span>
+          </>
+        )}
+      </td>
+      <td class="compare-cell">
+        {option.kind === 'shot' && option.clubKind !== 'putter' && (
+          <>
+            <CompareButton side="A" id={id} option={option} />
+            <CompareButton side="B" id={id} option={option} />
+          </>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+/** Against the best: the difference, or that it is too close to call. */
+function LossLine({ id, option }: { readonly id: ShotId; readonly option: Option }) {
+  const toBest = useApp((state) => (id === OWN_AIM ? (state.answers.own?.toBest ?? null) : null));
+  const isBest = useApp((state) => bestId(state) === id);
+  if (isBest) return <span class="loss">lowest</span>;
+  const close = toBest === null ? option.tooCloseToCall : toBest.tooCloseToCall;
+  const loss = toBest === null ? option.lossToBest : toBest.difference;
+  if (id === OWN_AIM && toBest === null) return null;
+  return (
+    <span class={close ? 'loss close' : 'loss'}>
+      {signedText(loss)}
+      {close ? ', too close to call' : ''}
+    </span>
+  );
+}
+
+function bestId(state: AppState): string | null {
+  return state.answers.plan?.plan.options[0]?.id ?? null;
+}
+
+function Troubles({ option }: { readonly option: Option }) {
+  const all = troubleList(option.trouble, true);
+  if (all.length === 0) return <span class="faint">{option.kind === 'relief' ? 'one stroke' : 'hardly any'}</span>;
+  const title = troubleList(option.trouble, false)
+    .map((entry) => `${entry.words} ${chanceText(entry.chance)}`)
+    .join(', ');
+  return (
+    <span title={title}>
+      {all.slice(0, TROUBLES_SHOWN).map((entry) => (
+        <span key={entry.words} class="trouble">
+          {entry.words} {chanceText(entry.chance)}
+        </span>
+      ))}
+      {all.length > TROUBLES_SHOWN && <span class="faint">and {all.length - TROUBLES_SHOWN} more</span>}
+    </span>
+  );
+}
+
+function CompareButton({ side, id, option }: { readonly side: 'A' | 'B'; readonly id: ShotId; readonly option: Option }) {
+  const on = useApp((state) => (side === 'A' ? state.view.compareA : state.view.compareB) === id);
+  const dispatch = useDispatch();
+  return (
+    <button
+      type="button"
+      class={`side-button side-${side}`}
+      aria-pressed={on}
+      aria-label={`Compare ${shotPhrase(option)} as ${side}`}
+      title={on ? `Take ${shotPhrase(option)} out of the comparison` : `Compare ${shotPhrase(option)} as ${side}`}
+      onClick={(event) => {
+        event.stopPropagation();
+        dispatch({ type: 'compare-set', side, shot: on ? null : id });
+      }}
+    >
+      {side}
+    </button>
+  );
+}

@@ -1,0 +1,41 @@
+/** What panels need to put the current plan into words: frame, ball and hole position in metres. */
+
+import type { Hole } from '../../core/course/model.ts';
+import type { LocalFrame } from '../../core/course/local-frame.ts';
+import type { Option, Spot, SpotPlan } from '../../core/plan/model.ts';
+import type { AppState } from '../state/app-state.ts';
+import { lengthText } from '../state/measures.ts';
+import { currentHole, currentPlan, drawingFrame, holeSituation, positionOf } from '../state/selectors.ts';
+import { aimWords } from './shot-words.ts';
+
+export interface PlanFrame {
+  readonly hole: Hole;
+  readonly frame: LocalFrame;
+  readonly plan: SpotPlan;
+  readonly from: Spot;
+  readonly pin: Spot;
+}
+
+export function planFrame(state: AppState): PlanFrame | null {
+  const hole = currentHole(state);
+  const frame = drawingFrame(state);
+  const plan = currentPlan(state);
+  if (hole === null || frame === null || plan === null) return null;
+  const { position } = holeSituation(state, hole.number);
+  return {
+    hole,
+    frame,
+    plan,
+    from: frame.toSpot(plan.fromLonLat),
+    pin: frame.toSpot(positionOf(hole, position).at),
+  };
+}
+
+/** `carry 231 yd, 8 yd left of the hole’s line`; empty for a putt or a drop. */
+export function aimPhrase(state: AppState, option: Option): string {
+  const found = planFrame(state);
+  if (found === null || option.kind !== 'shot' || option.clubKind === 'putter') return '';
+  const { units } = state.settings;
+  const aim = aimWords(option, found.from, found.hole, found.frame, found.pin, units);
+  return `carry ${lengthText(option.carryM, units)}, aim ${aim}`;
+}

@@ -1,0 +1,72 @@
+/** The recommendation in one card: what to hit, where to aim, what it costs, and why. */
+
+import { useEffect, useState } from 'preact/hooks';
+import type { AppState } from '../state/app-state.ts';
+import { errorText, strokesText } from '../state/measures.ts';
+import { currentPlan, optionOf } from '../state/selectors.ts';
+import { useApp, useDispatch } from '../state/use-app.ts';
+import { OddsBar } from './odds-bar.tsx';
+import { aimPhrase } from './plan-frame.ts';
+import { lieWords, shotPhrase, shotWords } from './shot-words.ts';
+
+export function RecommendationCard() {
+  const plan = useApp(currentPlan);
+  const option = useApp((state) => optionOf(state, currentPlan(state)?.recommendation.optionId ?? null));
+  const aim = useApp((state) => (option === null ? '' : aimPhrase(state, option)));
+  const rough = useApp((state) => state.answers.plan?.rough === true);
+  const dispatch = useDispatch();
+  if (plan === null) return null;
+  if (option === null) {
+    return (
+      <section class="advice-card" aria-label="Recommendation">
+        <p class="advice-reason">{plan.recommendation.reason}</p>
+        <Announcement />
+      </section>
+    );
+  }
+  const [name, manner] = shotWords(option);
+  return (
+    <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label="Recommendation">
+      <p class="kicker">Recommended {lieWords(plan.lie)}</p>
+      <div class="advice-main">
+        <h3>
+          <button type="button" class="advice-name" onClick={() => dispatch({ type: 'shot-chosen', shot: null })} title="Show it on the map">
+            {name}
+            {manner === 'full' ? '' : <small>, {manner}</small>}
+          </button>
+        </h3>
+        <p class="advice-cost">
+          <strong>{strokesText(option.meanStrokes)}</strong>
+          <span> ± {errorText(option.standardError)}</span>
+          <small>strokes to hole out</small>
+        </p>
+      </div>
+      {aim !== '' && <p class="advice-aim">{aim}</p>}
+      <OddsBar odds={option.parOdds} words />
+      <p class="advice-reason">{plan.recommendation.reason}</p>
+      <Announcement />
+    </section>
+  );
+}
+
+/** Says the recommendation aloud once things are at rest; a drag would otherwise chatter. */
+function Announcement() {
+  const settled = useApp(announcement);
+  const [said, say] = useState('');
+  useEffect(() => {
+    if (settled !== null) say(settled);
+  }, [settled]);
+  return (
+    <p class="unseen" aria-live="polite" data-announcement>
+      {said}
+    </p>
+  );
+}
+
+function announcement(state: AppState): string | null {
+  const plan = currentPlan(state);
+  if (plan === null || state.answers.plan?.rough !== false) return null;
+  const option = optionOf(state, plan.recommendation.optionId);
+  if (option === null) return plan.recommendation.reason;
+  return `Hole ${plan.hole}, ${lieWords(plan.lie)}: ${shotPhrase(option)}, ${strokesText(option.meanStrokes)} strokes. ${plan.recommendation.reason}`;
+}

@@ -1,0 +1,157 @@
+/** Shots, aims, troubles and sources of spread in words. */
+
+import type { Hole } from '../../core/course/model.ts';
+import type { LocalFrame } from '../../core/course/local-frame.ts';
+import type { LieName } from '../../core/ground/lies.ts';
+import type { Option, Spot, Trouble } from '../../core/plan/model.ts';
+import type { SpreadSource, Swing } from '../../core/player/model.ts';
+import { asideText, countText, type Units } from '../state/measures.ts';
+
+export const SWING_WORDS: Readonly<Record<Swing, string>> = {
+  full: 'full',
+  'three-quarter': 'three-quarter',
+  half: 'half',
+  punch: 'punch',
+  part: 'part swing',
+};
+
+type Relief = NonNullable<Option['relief']>;
+
+const RELIEF_WORDS: Readonly<Record<Relief, readonly [string, string]>> = {
+  'unplayable-lateral': ['Drop to the side', 'unplayable, one stroke'],
+  'unplayable-back-on-line': ['Drop back on the line', 'unplayable, one stroke'],
+  'penalty-lateral': ['Drop to the side', 'penalty area, one stroke'],
+  'penalty-back-on-line': ['Drop back on the line', 'penalty area, one stroke'],
+};
+
+/** Name and manner: `7 iron`, `three-quarter`. */
+export function shotWords(option: Option): readonly [string, string] {
+  if (option.relief !== undefined) return RELIEF_WORDS[option.relief];
+  if (option.clubKind === 'putter') return [option.club, 'at the hole'];
+  return [option.club, SWING_WORDS[option.swing]];
+}
+
+/** One phrase: `7 iron, three-quarter`; a full swing goes without saying. */
+export function shotPhrase(option: Option): string {
+  const [name, manner] = shotWords(option);
+  return manner === 'full' ? name : `${name}, ${manner}`;
+}
+
+/** Aims that end this near the flag are told from it, metres left to it. */
+const NEAR_FLAG_M = 60;
+
+/** Where the aim lies: beside the flag for a shot at the green, else beside the hole's line of play. */
+export function aimWords(option: Option, from: Spot, hole: Hole, frame: LocalFrame, pin: Spot, units: Units): string {
+  const aim = frame.toSpot(option.aim.lonLat);
+  const toPin = Math.hypot(pin.x - from.x, pin.y - from.y);
+  const left = Math.hypot(pin.x - aim.x, pin.y - aim.y);
+  if (left < NEAR_FLAG_M || toPin < option.carryM) {
+    const beside = besideLine(aim, from, pin).aside;
+    const words = asideText(beside, units);
+    return words === 'straight' ? 'at the flag' : `${words} of the flag`;
+  }
+  const beside = besideHole(aim, hole, frame);
+  const words = asideText(beside, units);
+  return words === 'straight' ? 'on the hole’s line' : `${words} of the hole’s line`;
+}
+
+/** Metres right of the nearest part of the hole's line; negative is left. */
+function besideHole(aim: Spot, hole: Hole, frame: LocalFrame): number {
+  let best = { distance: Infinity, aside: 0 };
+  for (let i = 0; i + 1 < hole.line.length; i++) {
+    const found = besideLine(aim, frame.toSpot(hole.line[i]!), frame.toSpot(hole.line[i + 1]!));
+    if (found.distance < best.distance) best = found;
+  }
+  return best.aside;
+}
+
+function besideLine(point: Spot, a: Spot, b: Spot): { readonly distance: number; readonly aside: number } {
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  if (length === 0) return { distance: Math.hypot(point.x - a.x, point.y - a.y), aside: 0 };
+  const ux = (b.x - a.x) / length;
+  const uy = (b.y - a.y) / length;
+  const dx = point.x - a.x;
+  const dy = point.y - a.y;
+  const along = Math.min(length, Math.max(0, dx * ux + dy * uy));
+  return { distance: Math.hypot(dx - along * ux, dy - along * uy), aside: dx * uy - dy * ux };
+}
+
+const TROUBLE_WORDS: Readonly<Record<keyof Trouble, string>> = {
+  outOfBounds: 'out of bounds',
+  penaltyRed: 'red penalty area',
+  penaltyYellow: 'yellow penalty area',
+  bunker: 'bunker',
+  trees: 'trees',
+  longRough: 'long rough',
+};
+
+const SHORT_TROUBLE_WORDS: Readonly<Record<keyof Trouble, string>> = {
+  ...TROUBLE_WORDS,
+  outOfBounds: 'out',
+  penaltyRed: 'red area',
+  penaltyYellow: 'yellow area',
+};
+
+/** Below this a trouble is not worth its place in a narrow column. */
+const WORTH_TELLING = 0.01;
+
+/** Kinds of trouble that matter, worst chance first. */
+export function troubleList(trouble: Trouble, short: boolean): readonly { readonly words: string; readonly chance: number }[] {
+  const words = short ? SHORT_TROUBLE_WORDS : TROUBLE_WORDS;
+  return (Object.keys(words) as (keyof Trouble)[])
+    .map((kind) => ({ words: words[kind], chance: trouble[kind] }))
+    .filter((entry) => entry.chance >= WORTH_TELLING)
+    .sort((a, b) => b.chance - a.chance);
+}
+
+export const LIE_WORDS: Readonly<Record<LieName, string>> = {
+  rough: 'rough',
+  fairway: 'fairway',
+  green: 'green',
+  bunker: 'bunker',
+  tee: 'tee',
+  longRough: 'long rough',
+  woods: 'trees',
+  path: 'path',
+  penaltyYellow: 'yellow penalty area',
+  penaltyRed: 'red penalty area',
+  outOfBounds: 'out of bounds',
+};
+
+/** Where the ball lies, as part of a sentence: `on the tee`. */
+export function lieWords(lie: LieName): string {
+  switch (lie) {
+    case 'tee':
+    case 'fairway':
+    case 'green':
+    case 'path':
+      return `on the ${LIE_WORDS[lie]}`;
+    case 'woods':
+      return 'among the trees';
+    case 'outOfBounds':
+      return 'out of bounds';
+    case 'rough':
+    case 'longRough':
+      return `in ${LIE_WORDS[lie]}`;
+    case 'bunker':
+    case 'penaltyYellow':
+    case 'penaltyRed':
+      return `in a ${LIE_WORDS[lie]}`;
+  }
+}
+
+export function sourceWords(source: SpreadSource | null): string | null {
+  if (source === null) return null;
+  switch (source.from) {
+    case 'measured':
+      return `your own ${countText(source.shots, 'measured shot', 'measured shots')}${
+        source.poorShots > 0 ? `, ${source.poorShots} of them poor strikes` : ''
+      }`;
+    case 'stated':
+      return 'the spread that you stated';
+    case 'preset':
+      return `a preset for ${source.level}, since no shots of yours are known`;
+    case 'derived':
+      return `worked out from your ${source.fromClub}, ${SWING_WORDS[source.fromSwing]}`;
+  }
+}

@@ -1,0 +1,120 @@
+/** The panel at the side: the hole's plan, the course in short, or what to do next where there is neither. */
+
+import { currentHole, currentPlan, currentResult, workOf } from '../state/selectors.ts';
+import { useApp, useDispatch, useTools } from '../state/use-app.ts';
+import { progressShare } from '../workers/progress-share.ts';
+import { AboutNumbers } from './about-numbers.tsx';
+import { BallLine } from './ball-line.tsx';
+import { ComparisonPanel } from './comparison.tsx';
+import { CoursePanel } from './course-panel.tsx';
+import { HoleHeading } from './hole-heading.tsx';
+import { OptionsTable } from './options-table.tsx';
+import { RecommendationCard } from './recommendation.tsx';
+import { ShotDetail } from './shot-detail.tsx';
+
+export function SidePanel() {
+  const hasCourse = useApp((state) => state.course !== null);
+  const hasPlayer = useApp((state) => state.player !== null);
+  const hole = useApp(currentHole);
+  const filesKnown = useApp((state) => state.files !== null);
+  return (
+    <aside class="side-panel" aria-label="Plan">
+      {!hasCourse && filesKnown && <EmptyState kind="course" />}
+      {hasCourse && hole === null && <CoursePanel />}
+      {hole !== null && (
+        <>
+          <HoleHeading hole={hole} />
+          {hasPlayer ? <HolePlan number={hole.number} /> : <EmptyState kind="player" />}
+        </>
+      )}
+    </aside>
+  );
+}
+
+function HolePlan({ number }: { readonly number: number }) {
+  const hasPlan = useApp((state) => currentPlan(state) !== null);
+  return (
+    <>
+      <WorkLine number={number} />
+      {hasPlan && (
+        <>
+          <RecommendationCard />
+          <BallLine />
+          <ComparisonPanel />
+          <OptionsTable />
+          <ShotDetail />
+          <AboutNumbers />
+        </>
+      )}
+    </>
+  );
+}
+
+/** While the hole on screen is being worked out, or when it is not: what is going on and what to do. */
+function WorkLine({ number }: { readonly number: number }) {
+  const work = useApp((state) => workOf(state, number));
+  const exact = useApp((state) => currentResult(state)?.rough === false);
+  const rough = useApp((state) => currentPlan(state) !== null);
+  const dispatch = useDispatch();
+  if (work?.status === 'failed') {
+    return (
+      <div class="fault-box" role="alert">
+        <strong>This hole cannot be planned.</strong>
+        <p>{work.fault === null ? '' : `${work.fault.where}: ${work.fault.message}`}</p>
+      </div>
+    );
+  }
+  if (exact) return null;
+  if (work?.status === 'stopped') {
+    return (
+      <div class="work-line">
+        <span>{rough ? 'Stopped: these numbers are rough.' : 'Stopped before this hole was worked out.'}</span>
+        <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-resumed' })}>
+          Go on
+        </button>
+      </div>
+    );
+  }
+  const share = work?.progress == null ? null : progressShare(work.progress);
+  return (
+    <div class="work-line">
+      <span role="status">{rough ? 'A rough first answer; working out the full one' : 'Working out this hole'}</span>
+      <progress class="fine-progress" max={1} value={share ?? 0} aria-label="Working out this hole" />
+      <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-stopped' })}>
+        Stop
+      </button>
+    </div>
+  );
+}
+
+const EMPTY = {
+  course: {
+    title: 'No course is open',
+    text: 'Bring in a course: one GeoJSON file with the holes, greens, bunkers and water drawn. Or choose the demo course from the list at the top.',
+    button: 'Bring in a course file',
+  },
+  player: {
+    title: 'Whose shots?',
+    text: 'Planning needs a player: the clubs in the bag and how far they carry. Bring in a player file, or choose the sample player from the list at the top.',
+    button: 'Bring in a player file',
+  },
+} as const;
+
+function EmptyState({ kind }: { readonly kind: 'course' | 'player' }) {
+  const { duties, store } = useTools();
+  const words = EMPTY[kind];
+  return (
+    <section class="empty-state">
+      <h2>{words.title}</h2>
+      <p>{words.text}</p>
+      <p>
+        <button type="button" class="main-button" onClick={() => void duties.importFile(kind)}>
+          {words.button}
+        </button>{' '}
+        <button type="button" class="text-button" onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}>
+          How to make one
+        </button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,120 @@
+/** The page that printing gives: the hole drawn, the advice, the options. On screen it is not there. */
+
+import { useEffect, useState } from 'preact/hooks';
+import { polylineLengthM } from '../../core/course/ellipsoid.ts';
+import type { AppState } from '../state/app-state.ts';
+import { shown } from '../state/history.ts';
+import { errorText, lengthText, strokesText, toHoleText, wholePercents, chanceText } from '../state/measures.ts';
+import { optionOf, paintedShot, teeOf } from '../state/selectors.ts';
+import { useTools } from '../state/use-app.ts';
+import { aimPhrase, planFrame } from '../panels/plan-frame.ts';
+import { lieWords, shotPhrase, troubleList } from '../panels/shot-words.ts';
+import { HoleDrawing } from './hole-drawing.tsx';
+
+/** Options that fit the page. */
+const MOST_OPTIONS = 12;
+
+export function HoleSheet() {
+  const { store } = useTools();
+  // Drawn only for printing: a large SVG that follows each change of the state would slow a drag.
+  const [state, setState] = useState<AppState | null>(null);
+  useEffect(() => {
+    const draw = (): void => setState(store.state());
+    const drop = (): void => setState(null);
+    const media = window.matchMedia('print');
+    const turned = (): void => (media.matches ? draw() : drop());
+    window.addEventListener('beforeprint', draw);
+    window.addEventListener('afterprint', drop);
+    media.addEventListener('change', turned);
+    return () => {
+      window.removeEventListener('beforeprint', draw);
+      window.removeEventListener('afterprint', drop);
+      media.removeEventListener('change', turned);
+    };
+  }, [store]);
+  return <div class="paper">{state === null ? null : <Page state={state} />}</div>;
+}
+
+function Page({ state }: { readonly state: AppState }) {
+  const found = planFrame(state);
+  const course = state.course?.value;
+  if (found === null || course === undefined) {
+    return <p>Nothing is planned yet. Choose a hole, wait for its plan, then print.</p>;
+  }
+  const { hole, plan, frame, from, pin } = found;
+  const { units } = state.settings;
+  const tee = teeOf(hole, shown(state.history).teeName);
+  const shot = paintedShot(state);
+  const option = optionOf(state, shot);
+  const recommended = optionOf(state, plan.recommendation.optionId);
+  const lengthM = polylineLengthM([tee.at, ...hole.line.slice(1)]);
+  return (
+    <>
+      <header>
+        <h1>
+          {course.name}, hole {hole.number}
+          {hole.name === undefined ? '' : `: ${hole.name}`}
+        </h1>
+        <p>
+          Par {hole.par}
+          {hole.strokeIndex === undefined ? '' : `, stroke index ${hole.strokeIndex}`}, {lengthText(lengthM, units)} from the {tee.name} tee. Player:{' '}
+          {state.player?.value.name ?? ''}. {course.invented ? 'Invented course.' : ''}
+        </p>
+      </header>
+      <div class="paper-body">
+        <HoleDrawing
+          course={course}
+          hole={hole}
+          frame={frame}
+          ball={from}
+          pin={pin}
+          option={option}
+          ellipses={shot === null ? [] : (state.answers.paint[shot]?.ellipses ?? [])}
+          units={units}
+        />
+        <div>
+          <p>
+            Ball {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} to the hole.
+          </p>
+          {recommended !== null && (
+            <p>
+              <strong>Recommended: {shotPhrase(recommended)}</strong>, {aimPhrase(state, recommended)}. {plan.recommendation.reason}
+            </p>
+          )}
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Shot and aim</th>
+                <th scope="col">Strokes</th>
+                <th scope="col">Par / bogey / double +, %</th>
+                <th scope="col">Trouble</th>
+                <th scope="col">Leaves</th>
+              </tr>
+            </thead>
+            <tbody>
+              {plan.options.slice(0, MOST_OPTIONS).map((each) => (
+                <tr key={each.id}>
+                  <th scope="row">
+                    {shotPhrase(each)}
+                    <small> {aimPhrase(state, each)}</small>
+                  </th>
+                  <td>
+                    {strokesText(each.meanStrokes)} ± {errorText(each.standardError)}
+                    {each.tooCloseToCall ? ' (too close to call)' : ''}
+                  </td>
+                  <td>{wholePercents([each.parOdds.parOrBetter, each.parOdds.bogey, each.parOdds.doubleOrWorse]).join(' / ')}</td>
+                  <td>{troubleList(each.trouble, true).map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ')}</td>
+                  <td>{toHoleText(each.leave.medianM, plan.lie === 'green', units)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <p class="paper-note">
+            Estimates from the player’s shots (seed {plan.seed}). Distances are as good as the map: check them on the course. Local rules and
+            the committee’s decisions come first.
+          </p>
+        </div>
+      </div>
+    </>
+  );
+}
