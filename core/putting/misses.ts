@@ -14,6 +14,8 @@ export interface MissTransitions {
   readonly weights: Float64Array;
   /** Per row, the last column that is not zero. */
   readonly lastLeave: Int32Array;
+  /** Largest difference, over rows, between the quadrature's chance of a miss and the formula's: its accuracy. */
+  readonly quadratureError: number;
 }
 
 /** Standard deviations beyond which the normal law is cut: 2e-9 of it lies outside. */
@@ -34,6 +36,7 @@ export function missTransitions(skill: PuttingSkill, stepM: number, entries: num
   const rule = gaussLegendre(PANEL_NODES);
   const weights = new Float64Array(entries * entries);
   const lastLeave = new Int32Array(entries);
+  let quadratureError = 0;
   for (let row = 0; row < entries; row += 1) {
     const x = row * stepM;
     const sd = runSd(x, skill.distanceSdShare);
@@ -58,22 +61,24 @@ export function missTransitions(skill: PuttingSkill, stepM: number, entries: num
         leaves[column + 1]! += weight * share;
       }
     }
-    lastLeave[row] = balance(leaves, 1 - chanceToHole(x, skill));
+    const chanceOfMiss = 1 - chanceToHole(x, skill);
+    const { sum, last } = sumAndLast(leaves);
+    quadratureError = Math.max(quadratureError, Math.abs(sum - chanceOfMiss));
+    lastLeave[row] = last;
+    if (sum > 0) for (let j = 0; j <= last; j += 1) leaves[j]! *= chanceOfMiss / sum;
   }
-  return { entries, stepM, weights, lastLeave };
+  return { entries, stepM, weights, lastLeave, quadratureError };
 }
 
-/** Scales a row to the exact chance of a miss and returns its last column that is not zero. */
-function balance(leaves: Float64Array, chanceOfMiss: number): number {
+/** The row's sum and its last column that is not zero. */
+function sumAndLast(leaves: Float64Array): { readonly sum: number; readonly last: number } {
   let sum = 0;
   let last = 0;
   for (let j = 0; j < leaves.length; j += 1) {
     sum += leaves[j]!;
     if (leaves[j]! > 0) last = j;
   }
-  const factor = sum > 0 ? chanceOfMiss / sum : 0;
-  for (let j = 0; j <= last; j += 1) leaves[j]! *= factor;
-  return last;
+  return { sum, last };
 }
 
 /** Panels of Gauss-Legendre points from `from` (default the far left) to the far right, broken at the window's edges. */

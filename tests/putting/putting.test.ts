@@ -13,6 +13,7 @@ import {
   runSd,
 } from '../../core/putting/capture.ts';
 import { gaussLegendre } from '../../core/putting/gauss-legendre.ts';
+import { missTransitions } from '../../core/putting/misses.ts';
 import { makePuttingTable, type PuttingTable } from '../../core/putting/putting.ts';
 import { inverseNormal } from '../../core/random/normal.ts';
 
@@ -66,6 +67,16 @@ describe('putting table', () => {
     fc.assert(
       fc.property(anySkill, (skill) => validate(makePuttingTable(skill))),
       { numRuns: 12, seed: 7 },
+    );
+  });
+
+  it('knows every miss: what the quadrature finds is what the formula leaves', () => {
+    fc.assert(
+      fc.property(anySkill, (skill) => {
+        // Cut at six standard deviations: 2e-9 in each of two variables, and rounding.
+        expect(missTransitions(skill, 0.5, 121).quadratureError).toBeLessThan(1e-7);
+      }),
+      { numRuns: 10, seed: 3 },
     );
   });
 
