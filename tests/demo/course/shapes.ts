@@ -31,10 +31,10 @@ function unsteady(ring: readonly Point[], centre: Point, noise: Noise, amplitude
 /** A bean: discs strung along a bent spine, their size changing from front to back (or left to right). */
 export function greenRing(design: GreenDesign, line: Measured, noise: Noise): Point[] {
   const { areaM2, depth, turnDeg, taper, bend } = design;
-  const reach = (depth >= 1 ? depth : 1 / depth) - 1;
+  const reach = 1.35 * ((depth >= 1 ? depth : 1 / depth) - 1);
   const discs = Array.from({ length: 21 }, (_, k) => {
     const t = k / 10 - 1;
-    return { u: t * reach, v: 3 * bend * (t * t - 0.33), radius: 1 + taper * t };
+    return { u: t * reach, v: 3.6 * bend * (t * t - 0.33), radius: 1 + taper * t };
   });
   // seen from the middle, the edge is where the ray leaves the last disc
   const outline = Array.from({ length: 28 }, (_, k): Point => {
