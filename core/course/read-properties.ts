@@ -18,9 +18,7 @@ export function readProperties(
   context: FeatureContext,
 ): { value: Properties; faults: readonly Fault[] } {
   const { required, optional } = KIND_RULES[context.kind];
-  const wanted = Object.fromEntries(
-    [...required, ...optional].filter((key) => Object.hasOwn(raw, key)).map((key) => [key, raw[key]]),
-  );
+  const wanted = Object.fromEntries([...required, ...optional].map((key) => [key, raw[key]]));
   const faults: Fault[] = [];
   const parsed = v.safeParse(PropertiesSchema, wanted);
   const bad = new Set(parsed.success ? [] : parsed.issues.map((issue) => issue.path?.[0].key as PropertyKey));

@@ -44,7 +44,7 @@ describe('a hole', () => {
   });
 
   it('drawn twice is an error that names the first', () => {
-    const again = line({ golf: 'hole', ref: 1, par: 4 }, at(0, 0), at(0, 300));
+    const again = line({ golf: 'hole', ref: 1, par: 4, handicap: 1 }, at(0, 0), at(0, 300));
     const faults = check(...plainHole(1, 0), again);
     expect(brief(faults)).toEqual(['error duplicate-hole 3']);
     expect(faults[0]!.message).toContain('Feature 0 is hole 1 already');
@@ -76,6 +76,13 @@ describe('a hole', () => {
     );
     expect(brief(faults)).toEqual(['error stroke-index-duplicate 3']);
     expect(faults[0]!.message).toContain('hole 1 too');
+  });
+
+  it('may share its stroke index with another where a file holds more than 18', () => {
+    const holes = Array.from({ length: 19 }, (_, i) => plainHole(i + 1, i * 100));
+    const [last, ...rest] = holes[18]!;
+    const shared = { ...last, properties: { ...last!.properties, handicap: 1 } };
+    expect(check(...holes.slice(0, 18).flat(), shared, ...rest)).toEqual([]);
   });
 
   it('that features name without a line of its own is an error, told once', () => {

@@ -22,6 +22,7 @@ describe('JSON text', () => {
     ['[01]', 2, 'a comma or "]"'],
     ['["a\nb"]', 3, 'the rest of the text in quotes or a closing quote'],
     ['["\\x"]', 2, 'an escape that JSON knows'],
+    ['["\\u123"]', 2, 'an escape that JSON knows'],
     ['"abc', 4, 'a closing quote'],
     ['{} {}', 3, 'the end of the file'],
     ['', 0, 'a value'],
@@ -63,6 +64,10 @@ describe('JSON text', () => {
       ),
       { numRuns: 5000 },
     );
+  });
+
+  it('knows every escape of RFC 8259', () => {
+    expect(findSyntaxFault('["\\"\\\\\\/\\b\\f\\n\\r\\t\\u12aF"]')).toBeUndefined();
   });
 
   it('reads past a byte order mark, and past depth that would overflow a call stack', () => {

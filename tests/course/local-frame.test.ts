@@ -35,6 +35,17 @@ describe('local frame', () => {
     );
   });
 
+  it('comes back to the same spot from a thousand kilometres too: the inverse is exact', () => {
+    fc.assert(
+      fc.property(longitude, latitude, metres, metres, (lon, lat, x, y) => {
+        const frame = makeLocalFrame([lon, lat]);
+        const far = { x: x * 200, y: y * 200 };
+        const back = frame.toSpot(frame.toLonLat(far));
+        expect(Math.hypot(back.x - far.x, back.y - far.y)).toBeLessThan(1e-6);
+      }),
+    );
+  });
+
   it('says so when a spot lies beyond the earth', () => {
     expect(() => makeLocalFrame([0, 0]).toLonLat({ x: 7e6, y: 0 })).toThrow(/no point of the ellipsoid/);
   });

@@ -42,6 +42,15 @@ describe('crossing outlines', () => {
       ],
     ],
     [
+      'is three points on one line',
+      [
+        [0, 0],
+        [2, 0],
+        [1, 0],
+        [0, 0],
+      ],
+    ],
+    [
       'has a spike',
       [
         [0, 0],
@@ -99,9 +108,9 @@ describe('crossing outlines', () => {
     );
   });
 
-  it('are sought in thousands of points without comparing all pairs', () => {
-    const many = Array.from({ length: 50_000 }, (_, i): LonLat => {
-      const angle = (2 * Math.PI * i) / 50_000;
+  it('are sought among 300,000 points without comparing all pairs, which would take minutes', () => {
+    const many = Array.from({ length: 300_000 }, (_, i): LonLat => {
+      const angle = (2 * Math.PI * i) / 300_000;
       return [Math.cos(angle), Math.sin(angle)];
     });
     expect(findCrossing([[...many, many[0]!]])).toBeUndefined();

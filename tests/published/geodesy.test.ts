@@ -82,6 +82,14 @@ describe('geodesics', () => {
     expect(Math.abs(Math.sin(turn))).toBeLessThan(1e-9);
   });
 
+  it('cross the date line', () => {
+    const a: LonLat = [179.999, -17];
+    const b: LonLat = [-179.998, -17.002];
+    const truth = karneyM(a, b);
+    expect(Math.abs(distanceM(a, b) - truth)).toBeLessThan(allowance(truth));
+    expect(Math.abs(distanceM(b, a) - truth)).toBeLessThan(allowance(truth));
+  });
+
   it('fall back to a sphere between nearly antipodal places, within 0.6 %', () => {
     const a: LonLat = [0, 0];
     const b: LonLat = [179.7, 0.5];
