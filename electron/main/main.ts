@@ -11,7 +11,7 @@ import { WORKSPACE_NAME } from '../files/places.ts';
 import { firstSettings, passingSettings, settingsStore, type SettingsStore } from '../files/settings.ts';
 import { type FileStore, openFileStore } from '../files/store.ts';
 import { watchStore } from '../files/watch.ts';
-import { readAssets } from '../pages/assets.ts';
+import { type Asset, assetAt, readAssets } from '../pages/assets.ts';
 import { programPlaces } from '../pages/places.ts';
 import { answerPage } from './answer-page.ts';
 import { confineContents, confineSession } from './confine.ts';
@@ -63,7 +63,12 @@ async function begin(): Promise<void> {
   await app.whenReady();
   const places = programPlaces(here);
   confineSession(session.defaultSession);
-  servePage(session.defaultSession, await readAssets(places.page));
+  const assets = await readAssets(places.page).catch(() => new Map<string, Asset>());
+  if (assetAt(assets, '') === null) {
+    tellAndEnd(app, `The page is not built: there is no index.html in ${places.page}.`);
+    return;
+  }
+  servePage(session.defaultSession, assets);
   const { workspace, isDemo } = chosen();
   const store = await openFileStore({
     workspace,
