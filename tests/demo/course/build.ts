@@ -138,7 +138,7 @@ function buildHole(
   };
 }
 
-/** Front, middle and back, each well inside the edge. */
+/** Middle (the one that counts where nobody says otherwise), front and back, each well inside the edge. */
 function positions(
   design: HoleDesign,
   line: Measured,
@@ -153,8 +153,8 @@ function positions(
     return [centre[0] + ray[0] * reach, centre[1] + ray[1] * reach];
   };
   return [
-    { name: 'front', at: towards(-1, design.frontSide) },
     { name: 'middle', at: mixPoints(centre, line.at(line.lengthM - 1, 0), 0.5) },
+    { name: 'front', at: towards(-1, design.frontSide) },
     { name: 'back', at: towards(1, design.backSide) },
   ];
 }
