@@ -29,7 +29,6 @@ const FEATURE_POLICY = [
   'publickey-credentials-get',
   'serial',
   'usb',
-  'bluetooth',
   'hid',
 ]
   .map((feature) => `${feature}=()`)
