@@ -33,7 +33,12 @@ function runFactor(lie: LieCode): number {
  * The law of `spread` from `lie`, or null where that club is not played from there. `carryM` is the carry asked for
  * and counts for part swings only.
  */
-export function shotLaw(player: PlayerModel, spread: ShotSpread, lie: LieCode, carryM: number): ShotLaw | null {
+export function shotLaw(
+  player: PlayerModel,
+  spread: ShotSpread,
+  lie: LieCode,
+  carryM: number,
+): ShotLaw | null {
   const effect: LieEffect = player.lieEffect(spread.club, spread.swing, LIE_NAMES[lie]!);
   if (!effect.playable) return null;
   const base = spread.swing === 'part' ? partSpread(spread, carryM) : spread;

@@ -19,7 +19,9 @@ const DEGREE = Math.PI / 180;
  * (56°: 30° and 53°). Common practice, no source. A punch leaves at a third of that; a poor strike at half.
  * Loft in degrees.
  */
-export function ballWindow(spread: Pick<ShotSpread, 'swing'> & { readonly club: { readonly loftDeg: number } }): BallWindow {
+export function ballWindow(
+  spread: Pick<ShotSpread, 'swing'> & { readonly club: { readonly loftDeg: number } },
+): BallWindow {
   const loft = spread.club.loftDeg;
   const launchDeg = 7.8 + 0.396 * loft;
   const descentDeg = 33.3 + 0.352 * loft;

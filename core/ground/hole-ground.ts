@@ -5,6 +5,8 @@ import { Lie, type LieCode } from './lies.ts';
 /** Row 0 is the southernmost, column 0 the westernmost; index = row * columns + column. */
 export interface HoleGround {
   readonly cellM: number;
+  /** 1 / cellM. */
+  readonly cellsPerM: number;
   readonly columns: number;
   readonly rows: number;
   /** South-west corner of the raster in the hole's frame, metres. */
@@ -17,9 +19,11 @@ export interface HoleGround {
   readonly canopyBase: Float32Array;
   /** 1/m, see `Canopy`. */
   readonly canopyDensity: Float32Array;
-  /** A distance in metres within which there is surely no canopy; 0 in and beside canopies. */
-  readonly clearOfTrees: Float32Array;
-  /** Highest canopy top of the hole, metres; 0 where there are no trees. */
+  /** Whole metres within which there is surely no canopy, 255 at most; 0 in and beside canopies. */
+  readonly clearOfTrees: Uint8Array;
+  /** Whole metres within which the lie is surely that of the cell, 255 at most. */
+  readonly sameLie: Uint8Array;
+  /** Highest canopy top of the hole, metres above the datum (above the ground where there are no levels); -Infinity without trees. */
   readonly highestCanopy: number;
   /** Metres above the course's datum, or null where the file has no levels. */
   readonly elevation: Float32Array | null;
@@ -27,8 +31,9 @@ export interface HoleGround {
 
 /** Index of the cell that holds the point; points off the raster belong to the nearest cell of its rim. */
 export function cellIndexAt(ground: HoleGround, x: number, y: number): number {
-  let column = Math.floor((x - ground.west) / ground.cellM);
-  let row = Math.floor((y - ground.south) / ground.cellM);
+  // Truncation instead of floor keeps the arithmetic in integers; it differs only left of 0, which is the rim anyway.
+  let column = ((x - ground.west) * ground.cellsPerM) | 0;
+  let row = ((y - ground.south) * ground.cellsPerM) | 0;
   if (column < 0) column = 0;
   else if (column >= ground.columns) column = ground.columns - 1;
   if (row < 0) row = 0;

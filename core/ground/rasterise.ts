@@ -2,7 +2,7 @@
 
 import type { Area, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
-import { clearDistance } from './clear-distance.ts';
+import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
 import { elevationRaster } from './elevation.ts';
 import type { HoleGround } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
@@ -40,12 +40,16 @@ export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cel
 
   const canopies = paintCanopies(course, raster, frame, flat);
   const levels = course.levels.map((level) => ({ ...frame.toSpot(level.at), elevationM: level.elevationM }));
+  const elevation = elevationRaster(raster, levels);
   return {
     ...raster,
+    cellsPerM: 1 / raster.cellM,
     lie,
     ...canopies,
-    clearOfTrees: clearDistance(raster, canopies.canopyTop),
-    elevation: elevationRaster(raster, levels),
+    clearOfTrees: clearOfTrees(raster, canopies.canopyTop),
+    sameLie: sameLieDistance(raster, lie),
+    highestCanopy: highestTop(canopies.canopyTop, elevation),
+    elevation,
   };
 }
 
@@ -83,7 +87,7 @@ function flatten(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
   return out;
 }
 
-type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity' | 'highestCanopy'>;
+type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity'>;
 
 /** Where crowns overlap: the highest top, the lowest base, the greatest density. */
 function paintCanopies(
@@ -96,14 +100,12 @@ function paintCanopies(
   const canopyTop = new Float32Array(cells);
   const canopyBase = new Float32Array(cells);
   const canopyDensity = new Float32Array(cells);
-  let highestCanopy = 0;
   const painter =
     (topM: number, baseM: number, densityPerM: number) =>
     (i: number): void => {
       canopyBase[i] = canopyTop[i]! > 0 ? Math.min(canopyBase[i]!, baseM) : baseM;
       canopyTop[i] = Math.max(canopyTop[i]!, topM);
       canopyDensity[i] = Math.max(canopyDensity[i]!, densityPerM);
-      highestCanopy = Math.max(highestCanopy, topM);
     };
   for (const area of course.areas) {
     if (area.kind !== 'woods' || area.canopy === undefined) continue;
@@ -115,5 +117,13 @@ function paintCanopies(
     const { topM, baseM, densityPerM } = tree.canopy;
     fillDisc(raster, x, y, tree.crownRadiusM, painter(topM, baseM, densityPerM));
   }
-  return { canopyTop, canopyBase, canopyDensity, highestCanopy };
+  return { canopyTop, canopyBase, canopyDensity };
+}
+
+function highestTop(canopyTop: Float32Array, elevation: Float32Array | null): number {
+  let highest = -Infinity;
+  canopyTop.forEach((top, i) => {
+    if (top > 0) highest = Math.max(highest, top + (elevation?.[i] ?? 0));
+  });
+  return highest;
 }

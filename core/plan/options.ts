@@ -151,7 +151,7 @@ function shotOptions(work: SpotWork, samples: number): Option[] {
   const drawer = new ShotDrawer(Math.min(SEARCH_DRAWS, samples));
   const draws = drawer.redraw(prepared.key, SEARCHING);
   const fan = lie === Lie.woods ? { ...TREES_FAN, stepDeg: 6 } : { ...OPEN_FAN, stepDeg: 4 };
-  const choices = sensibleChoices(prepared.book, spot, lie, prepared.pin, fan);
+  const choices = sensibleChoices(prepared.book, prepared.ground, spot, lie, prepared.pin, fan);
   const batches = measuringBatches(prepared, samples);
   const bySpread = new Map<number, Choice[]>();
   for (const choice of choices) {

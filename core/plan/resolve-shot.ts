@@ -9,8 +9,12 @@ import { cellIndexAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
 
-/** Step along canopies and along the roll, metres. */
-const STEP_M = 1;
+/** Step along the roll, metres: less than the width of the narrowest ditch. */
+const ROLL_STEP_M = 1;
+/** Step through canopies, metres: crowns are several metres wide. */
+const TREE_STEP_M = 2;
+/** Halvings by which the place is found where a ball comes down to the canopies again. */
+const DESCENT_HALVINGS = 7;
 /** No shot carries less than this, metres: the worst top still moves. */
 const SHORTEST_CARRY_M = 0.5;
 /** How far a ball stopped by a tree drops from where it was hit, as a share of what was left of its carry. */
@@ -57,7 +61,7 @@ export class ShotResolver {
         ground.elevation[cellIndexAt(ground, x + dx * carry, y + dy * carry)]! - this.startElevation;
       carry = Math.max(SHORTEST_CARRY_M, carry - rise / law.window.tanDescent);
     }
-    if (ground.highestCanopy > 0) {
+    if (ground.highestCanopy > -Infinity) {
       const stopAt = this.treeStop(x, y, dx, dy, carry, law, poor, draws.canopyDepth[i]!);
       if (stopAt >= 0) {
         const at = Math.max(0, stopAt - DROP_BACK * (carry - stopAt) * Math.abs(z2));
@@ -92,26 +96,31 @@ export class ShotResolver {
     const { ground } = this;
     const { tanLaunch, skew } = law.window;
     const launch = poor ? tanLaunch * 0.5 : tanLaunch;
+    const start = ground.elevation === null ? 0 : this.startElevation;
     let passed = 0;
-    let r = STEP_M;
+    let r = TREE_STEP_M / 2;
     while (r < carry) {
       const cell = cellIndexAt(ground, x + dx * r, y + dy * r);
       const clear = ground.clearOfTrees[cell]!;
-      if (clear > STEP_M) {
+      if (clear > TREE_STEP_M) {
         r += clear;
+        continue;
+      }
+      const f = r / carry;
+      const height = start + r * launch * (1 - f) * (1 + skew * f);
+      if (height > ground.highestCanopy) {
+        r = Math.max(r + TREE_STEP_M, descentTo(ground.highestCanopy - start, carry, launch, skew, r));
         continue;
       }
       const top = ground.canopyTop[cell]!;
       if (top > 0) {
-        const f = r / carry;
-        let height = r * launch * (1 - f) * (1 + skew * f);
-        if (ground.elevation !== null) height += this.startElevation - ground.elevation[cell]!;
-        if (height > ground.canopyBase[cell]! && height < top) {
-          passed += ground.canopyDensity[cell]! * STEP_M;
+        const above = ground.elevation === null ? height : height - ground.elevation[cell]!;
+        if (above > ground.canopyBase[cell]! && above < top) {
+          passed += ground.canopyDensity[cell]! * TREE_STEP_M;
           if (passed > depth) return r;
         }
       }
-      r += STEP_M;
+      r += TREE_STEP_M;
     }
     return -1;
   }
@@ -123,9 +132,10 @@ export class ShotResolver {
     let y = this.landY;
     let left = run * keptAfterBounce(ground.lie[cellIndexAt(ground, x, y)]!);
     while (left > 0) {
-      const cost = runCost(ground.lie[cellIndexAt(ground, x, y)]!);
+      const cell = cellIndexAt(ground, x, y);
+      const cost = runCost(ground.lie[cell]!);
       if (cost === Infinity) break;
-      const step = Math.min(STEP_M, left / cost);
+      const step = Math.min(Math.max(ROLL_STEP_M, ground.sameLie[cell]!), left / cost);
       x += dx * step;
       y += dy * step;
       left -= step * cost + 1e-9;
@@ -142,4 +152,17 @@ export class ShotResolver {
     this.endY = Math.min(north, Math.max(ground.south + margin, y));
     this.endLie = ground.lie[cellIndexAt(ground, this.endX, this.endY)]!;
   }
+}
+
+/** A distance not after the last one at which the ball is `height` above its start; it is higher at `from`. */
+function descentTo(height: number, carry: number, launch: number, skew: number, from: number): number {
+  let low = from;
+  let high = carry;
+  for (let k = 0; k < DESCENT_HALVINGS; k++) {
+    const r = (low + high) / 2;
+    const f = r / carry;
+    if (r * launch * (1 - f) * (1 + skew * f) > height) low = r;
+    else high = r;
+  }
+  return low;
 }

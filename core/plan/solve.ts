@@ -28,7 +28,7 @@ export interface SolveSettings {
 }
 
 export const DEFAULT_SETTINGS: SolveSettings = {
-  spacingsM: [16, 8, 4],
+  spacingsM: [20, 10, 5],
   draws: 64,
   tolerance: 0.004,
   mostSweeps: 12,
@@ -170,7 +170,7 @@ class LevelSolver {
     const { prepared, evaluator } = this;
     const choosing = this.teeDraws;
     if (sweep === 0) {
-      const all = sensibleChoices(prepared.book, prepared.tee, Lie.tee, prepared.pin, OPEN_FAN);
+      const all = sensibleChoices(prepared.book, prepared.ground, prepared.tee, Lie.tee, prepared.pin, OPEN_FAN);
       this.teeChoices = evaluator
         .bestOf(prepared.tee, Lie.tee, all, choosing, NaN, KEPT_CHOICES)
         .map((ranked) => ranked.choice);
@@ -205,6 +205,7 @@ class LevelSolver {
     if (coarser === null || state.distance < NEAR_GREEN_M) {
       candidates = sensibleChoices(
         prepared.book,
+        prepared.ground,
         state.spot,
         state.lie,
         this.field.pin,
@@ -215,6 +216,7 @@ class LevelSolver {
       if (candidates.length === 0) {
         candidates = sensibleChoices(
           prepared.book,
+          prepared.ground,
           state.spot,
           state.lie,
           this.field.pin,

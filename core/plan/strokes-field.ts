@@ -47,6 +47,8 @@ export class StrokesField {
   readonly columns: number;
   readonly rows: number;
   readonly layers: readonly FieldLayer[];
+  /** The field that holds the odds of each score: itself, or a coarser one where that is fine enough. */
+  oddsField: StrokesField = this;
   convergence: Convergence = { spacingsM: [], rmsChange: [], maxChange: [], sweeps: [] };
 
   constructor(
@@ -126,6 +128,10 @@ export class StrokesField {
       }
       return;
     }
+    if (this.oddsField !== this) {
+      this.oddsField.addOdds(x, y, lie, weight, strokes, into);
+      return;
+    }
     const { odds, value } = this.layers[LAYER_OF_LIE[lie]!]!;
     const u = Math.min(this.columns - 1.000001, Math.max(0, (x - this.ground.west) / this.spacingM));
     const v = Math.min(this.rows - 1.000001, Math.max(0, (y - this.ground.south) / this.spacingM));
@@ -134,17 +140,16 @@ export class StrokesField {
     const node = Math.floor(v) * this.columns + Math.floor(u);
     let known = 0;
     for (let corner = 0; corner < 4; corner++) {
-      if (!Number.isNaN(value[node + (corner & 1) + (corner >> 1) * this.columns]!))
-        known += cornerWeight(corner, fu, fv);
+      if (!Number.isNaN(value[node + (corner & 1) + (corner >> 1) * this.columns]!)) known += cornerWeight(corner, fu, fv);
     }
+    const whole = last - strokes;
     for (let corner = 0; corner < 4; corner++) {
       const at = node + (corner & 1) + (corner >> 1) * this.columns;
       if (Number.isNaN(value[at]!)) continue;
       const share = (weight * cornerWeight(corner, fu, fv)) / known;
-      for (let k = 0; k < SCORE_COLUMNS; k++) {
-        const column = Math.min(last, strokes + k);
-        into[column] = into[column]! + share * odds[at * SCORE_COLUMNS + k]!;
-      }
+      const first = at * SCORE_COLUMNS;
+      for (let k = 0; k < whole; k++) into[strokes + k] = into[strokes + k]! + share * odds[first + k]!;
+      for (let k = Math.max(0, whole); k < SCORE_COLUMNS; k++) into[last] = into[last]! + share * odds[first + k]!;
     }
   }
 }

@@ -51,7 +51,13 @@ export class ShotDrawer {
     const shift2 = stream.nextUint32();
     const shift3 = stream.nextUint32();
     const shift4 = stream.nextUint32();
-    const [p0, p1, p2, p3, p4] = points as readonly [Uint32Array, Uint32Array, Uint32Array, Uint32Array, Uint32Array];
+    const [p0, p1, p2, p3, p4] = points as readonly [
+      Uint32Array,
+      Uint32Array,
+      Uint32Array,
+      Uint32Array,
+      Uint32Array,
+    ];
     for (let i = 0; i < draws.count; i++) {
       draws.distanceZ[i] = inverseNormal(toUnit(p0[i]! ^ shift0));
       draws.directionZ[i] = inverseNormal(toUnit(p1[i]! ^ shift1));
