@@ -46,7 +46,14 @@ export const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 12 };
  * Every sensible choice from `spot`: full and punch swings over the fan, part swings around the hole and, in trees,
  * short ways out. Spreads that the lie forbids are left out.
  */
-export function sensibleChoices(book: LawBook, ground: HoleGround, spot: Spot, lie: LieCode, pin: Spot, fan: AimFan): Choice[] {
+export function sensibleChoices(
+  book: LawBook,
+  ground: HoleGround,
+  spot: Spot,
+  lie: LieCode,
+  pin: Spot,
+  fan: AimFan,
+): Choice[] {
   const { spreads } = book.player;
   const distance = Math.hypot(pin.x - spot.x, pin.y - spot.y);
   const toPin = Math.atan2(pin.x - spot.x, pin.y - spot.y);
@@ -65,7 +72,9 @@ export function sensibleChoices(book: LawBook, ground: HoleGround, spot: Spot, l
     }
     if (law.carryMean > distance * PAST_HOLE_SHARE + PAST_HOLE_M) return;
     if (spread.swing === 'punch' && !inTrees && lie !== Lie.rough && lie !== Lie.longRough) return;
-    const aims = fanOfAims(fan, toPin).map((bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }));
+    const aims = fanOfAims(fan, toPin).map(
+      (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),
+    );
     // A full swing that is to come down in trees, water or out of bounds is not sensible while another is to be had.
     const dry = aims.filter((choice) => !isBadTarget(ground, aimSpot(spot, choice)));
     choices.push(...(dry.length > 0 ? dry : aims));
@@ -76,12 +85,20 @@ export function sensibleChoices(book: LawBook, ground: HoleGround, spot: Spot, l
 function fanOfAims(fan: AimFan, middle: number): number[] {
   const steps = Math.round(fan.halfAngleDeg / fan.stepDeg);
   const isCircle = fan.halfAngleDeg >= 180;
-  return Array.from({ length: 2 * steps + (isCircle ? 0 : 1) }, (_, k) => middle + (k - steps) * fan.stepDeg * DEGREE);
+  return Array.from(
+    { length: 2 * steps + (isCircle ? 0 : 1) },
+    (_, k) => middle + (k - steps) * fan.stepDeg * DEGREE,
+  );
 }
 
 function isBadTarget(ground: HoleGround, target: Spot): boolean {
   const lie = lieAt(ground, target.x, target.y);
-  return lie === Lie.woods || lie === Lie.outOfBounds || isPenaltyArea(lie) || !isOnRaster(ground, target.x, target.y);
+  return (
+    lie === Lie.woods ||
+    lie === Lie.outOfBounds ||
+    isPenaltyArea(lie) ||
+    !isOnRaster(ground, target.x, target.y)
+  );
 }
 
 function addPartSwings(

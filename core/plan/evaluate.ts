@@ -136,7 +136,10 @@ export class ChoiceEvaluator {
       }
       ranked.sort((a, b) => a.value - b.value);
       if (upTo >= draws.count) break;
-      ranked = ranked.slice(0, Math.max(keep, Math.ceil(ranked.length * KEPT_SHARE)));
+      ranked = ranked.slice(
+        0,
+        Math.max(keep, upTo < SURE_DRAWS ? FEWEST_IN_DOUBT : 0, Math.ceil(ranked.length * KEPT_SHARE)),
+      );
       done = upTo;
       upTo = Math.min(draws.count, upTo * 2);
     }
@@ -146,6 +149,9 @@ export class ChoiceEvaluator {
 
 const FIRST_DRAWS = 4;
 const KEPT_SHARE = 0.3;
+/** On fewer draws than this no fewer than so many choices go on: their order is still mostly chance. */
+const SURE_DRAWS = 32;
+const FEWEST_IN_DOUBT = 6;
 
 export interface RankedChoice {
   readonly choice: Choice;

@@ -170,7 +170,14 @@ class LevelSolver {
     const { prepared, evaluator } = this;
     const choosing = this.teeDraws;
     if (sweep === 0) {
-      const all = sensibleChoices(prepared.book, prepared.ground, prepared.tee, Lie.tee, prepared.pin, OPEN_FAN);
+      const all = sensibleChoices(
+        prepared.book,
+        prepared.ground,
+        prepared.tee,
+        Lie.tee,
+        prepared.pin,
+        OPEN_FAN,
+      );
       this.teeChoices = evaluator
         .bestOf(prepared.tee, Lie.tee, all, choosing, NaN, KEPT_CHOICES)
         .map((ranked) => ranked.choice);

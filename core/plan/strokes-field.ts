@@ -140,7 +140,8 @@ export class StrokesField {
     const node = Math.floor(v) * this.columns + Math.floor(u);
     let known = 0;
     for (let corner = 0; corner < 4; corner++) {
-      if (!Number.isNaN(value[node + (corner & 1) + (corner >> 1) * this.columns]!)) known += cornerWeight(corner, fu, fv);
+      if (!Number.isNaN(value[node + (corner & 1) + (corner >> 1) * this.columns]!))
+        known += cornerWeight(corner, fu, fv);
     }
     const whole = last - strokes;
     for (let corner = 0; corner < 4; corner++) {
@@ -149,7 +150,8 @@ export class StrokesField {
       const share = (weight * cornerWeight(corner, fu, fv)) / known;
       const first = at * SCORE_COLUMNS;
       for (let k = 0; k < whole; k++) into[strokes + k] = into[strokes + k]! + share * odds[first + k]!;
-      for (let k = Math.max(0, whole); k < SCORE_COLUMNS; k++) into[last] = into[last]! + share * odds[first + k]!;
+      for (let k = Math.max(0, whole); k < SCORE_COLUMNS; k++)
+        into[last] = into[last]! + share * odds[first + k]!;
     }
   }
 }
