@@ -13,7 +13,7 @@ import { App } from './app.tsx';
 import { connectHost } from './host/connect.ts';
 import { answerQuestions } from './state/effects/answer-questions.ts';
 import { keepSettings, paintTheme } from './state/effects/keep-settings.ts';
-import { fileDuties, startFiles } from './state/effects/open-files.ts';
+import { fileDuties, readSettings, startFiles } from './state/effects/open-files.ts';
 import { listenForShortcuts } from './state/effects/shortcuts.ts';
 import { solveHoles } from './state/effects/solve-holes.ts';
 import { initialState } from './state/initial.ts';
@@ -38,8 +38,9 @@ async function start(): Promise<void> {
   listenForShortcuts(store, window);
   solveHoles(store, pool);
   answerQuestions(store, pool);
-  await startFiles(store, host);
+  await readSettings(store, host);
   keepSettings(store, host);
+  await startFiles(store, host);
 }
 
 void start();

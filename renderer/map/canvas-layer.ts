@@ -38,13 +38,13 @@ export class CanvasLayer extends L.Layer {
   override onAdd(map: L.Map): this {
     this.shownOn = map;
     map.getPane(this.paneName)?.append(this.canvas);
-    map.on('move zoom resize viewreset', this.soon, this);
+    map.on('move zoom resize viewreset', this.soon);
     this.soon();
     return this;
   }
 
   override onRemove(map: L.Map): this {
-    map.off('move zoom resize viewreset', this.soon, this);
+    map.off('move zoom resize viewreset', this.soon);
     cancelAnimationFrame(this.frame);
     this.canvas.remove();
     this.shownOn = null;
@@ -58,10 +58,10 @@ export class CanvasLayer extends L.Layer {
     this.soon();
   }
 
-  private soon(): void {
+  private readonly soon = (): void => {
     cancelAnimationFrame(this.frame);
     this.frame = requestAnimationFrame(() => this.draw());
-  }
+  };
 
   private draw(): void {
     const { shownOn: map, canvas, sheet } = this;

@@ -11,7 +11,11 @@ const CORRIDOR_M = 70;
 /** Below this many pixels in a metre texture is left out. */
 const TEXTURE_SCALE = 0.55;
 
-export function groundPainter(paths: GroundPaths, palette: Palette, corridor: readonly Spot[] | null): Painter {
+export function groundPainter(
+  paths: GroundPaths,
+  palette: Palette,
+  corridor: readonly Spot[] | null,
+): Painter {
   return (brush) => {
     paintOutside(brush, paths, palette);
     brush.metres((context) => {
@@ -92,7 +96,12 @@ function paintEdge(
   context.stroke(path);
 }
 
-function paintCrowns(context: CanvasRenderingContext2D, paths: GroundPaths, palette: Palette, scale: number): void {
+function paintCrowns(
+  context: CanvasRenderingContext2D,
+  paths: GroundPaths,
+  palette: Palette,
+  scale: number,
+): void {
   if (scale >= TEXTURE_SCALE) {
     context.fillStyle = palette.crownDark;
     context.fill(paths.woodsDark);
@@ -111,7 +120,8 @@ function paintStakes(brush: Brush, paths: GroundPaths, palette: Palette): void {
     context.lineWidth = 0.8 * pixel;
     context.stroke(paths.trees);
     for (const { lie, path } of paths.grounds) {
-      if (lie === Lie.penaltyYellow) stakeLine(context, path, palette.stakeYellow, palette.stakeCase, pixel, [5, 4]);
+      if (lie === Lie.penaltyYellow)
+        stakeLine(context, path, palette.stakeYellow, palette.stakeCase, pixel, [5, 4]);
       if (lie === Lie.penaltyRed) stakeLine(context, path, palette.stakeRed, palette.stakeCase, pixel, []);
     }
   });
@@ -168,10 +178,8 @@ function veilOutside(brush: Brush, corridor: readonly Spot[], palette: Palette):
   context.drawImage(veil, 0, 0);
 }
 
-/** From far out inwards: metres beyond the corridor, and how much of the veil is lifted there. */
-const SOFT_EDGE = [
-  [18, 0.25],
-  [12, 0.35],
-  [6, 0.5],
+/** From far out inwards: metres beyond the corridor, and how much of what is left of the veil is lifted there. */
+const SOFT_EDGE: readonly (readonly [number, number])[] = [
+  ...Array.from({ length: 12 }, (_, i) => [24 - 2 * i, 0.13 + 0.02 * i] as const),
   [0, 1],
-] as const;
+];

@@ -22,9 +22,16 @@ export class HoleButtons {
       if (start === undefined) continue;
       const body = document.createElement('span');
       body.textContent = String(hole.number);
-      const icon = L.divIcon({ html: body, className: 'hole-button', iconSize: [26, 26], iconAnchor: [13, 13] });
+      const icon = L.divIcon({
+        html: body,
+        className: 'hole-button',
+        iconSize: [26, 26],
+        iconAnchor: [13, 13],
+      });
       const marker = L.marker(sheet.toMap(sheet.frame.toSpot(start)), { icon, keyboard: true });
-      marker.on('add', () => marker.getElement()?.setAttribute('aria-label', `Hole ${hole.number}, par ${hole.par}`));
+      marker.on('add', () =>
+        marker.getElement()?.setAttribute('aria-label', `Hole ${hole.number}, par ${hole.par}`),
+      );
       marker.on('click', () => this.choose(hole.number));
       marker.on('keypress', ({ originalEvent }) => {
         if (originalEvent.key === 'Enter' || originalEvent.key === ' ') this.choose(hole.number);

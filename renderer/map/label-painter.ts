@@ -28,10 +28,11 @@ export function labelPainter(labels: readonly MapLabel[], palette: Palette): Pai
     for (const label of labels) {
       const [x, y] = place(label.at);
       const wide = context.measureText(label.text).width + 2 * PADDING;
-      const box = freeBox(x, y, label.shift, wide, taken);
+      const box = freeBox(x, y, label.shift, wide, taken, width);
       if (box === null || x < 0 || y < 0 || x > width || y > height) continue;
       taken.push(box);
-      const ink = label.tone === 'main' ? palette.shotA : label.tone === 'rival' ? palette.shotB : palette.labelInk;
+      const ink =
+        label.tone === 'main' ? palette.shotA : label.tone === 'rival' ? palette.shotB : palette.labelInk;
       if (label.dot) drawDot(context, x, y, box, ink, palette);
       context.fillStyle = palette.labelHalo;
       context.beginPath();
@@ -49,26 +50,26 @@ interface Box {
   readonly wide: number;
 }
 
-/** The label's place, or the same on the other side; null where both are taken. */
+/** The label's place, or the same on the other side; null where both are taken or out of sight. */
 function freeBox(
   x: number,
   y: number,
   [dx, dy]: readonly [number, number],
   wide: number,
   taken: readonly Box[],
+  width: number,
 ): Box | null {
   const reach = Math.sign(dx) * (wide / 2);
   for (const side of [1, -1]) {
     const box = { left: x + side * (dx + reach) - wide / 2, top: y + dy - HEIGHT / 2, wide };
-    if (!taken.some((other) => overlap(box, other))) return box;
+    const inSight = box.left > 2 && box.left + wide < width - 2;
+    if (inSight && !taken.some((other) => overlap(box, other))) return box;
   }
   return null;
 }
 
 function overlap(a: Box, b: Box): boolean {
-  return (
-    a.left < b.left + b.wide + 2 && b.left < a.left + a.wide + 2 && Math.abs(a.top - b.top) < HEIGHT + 1
-  );
+  return a.left < b.left + b.wide + 2 && b.left < a.left + a.wide + 2 && Math.abs(a.top - b.top) < HEIGHT + 1;
 }
 
 function drawDot(

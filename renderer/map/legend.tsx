@@ -31,7 +31,15 @@ export function Legend({ theme }: { readonly theme: Theme }) {
       <ul>
         {GROUNDS.map(([lie, words]) => (
           <Entry key={words} words={words}>
-            <rect x="1" y="2" width="24" height="12" rx="2" fill={palette.ground[lie]} stroke={edgeOf(lie, palette)} />
+            <rect
+              x="1"
+              y="2"
+              width="24"
+              height="12"
+              rx="2"
+              fill={palette.ground[lie]}
+              stroke={edgeOf(lie, palette)}
+            />
           </Entry>
         ))}
         <Entry words="Penalty area, yellow">
@@ -54,24 +62,30 @@ export function Legend({ theme }: { readonly theme: Theme }) {
 function ShotEntries({ palette }: { readonly palette: Palette }) {
   return (
     <>
-      <Entry words="Shot and aim; A when comparing">
+      <Entry words="Shot and aim (A of two)">
         <path d="M1 8H25" stroke={palette.shotA} stroke-width="2.6" />
       </Entry>
-      <Entry words="B when comparing">
+      <Entry words="B of two">
         <path d="M1 8H25" stroke={palette.shotB} stroke-width="2.6" stroke-dasharray="6 4" />
       </Entry>
-      <Entry words="Holds 50 and 90 of 100 solid strikes">
+      <Entry words="50 and 90 % of solid strikes">
         <ellipse cx="13" cy="8" rx="12" ry="7" fill="none" stroke={palette.shotA} stroke-width="1.2" />
         <ellipse cx="13" cy="8" rx="7" ry="4" fill="none" stroke={palette.shotA} stroke-width="2" />
       </Entry>
-      <Entry words="A ball at rest; lost or in a penalty area">
+      <Entry words="At rest; out or in a penalty area">
         <circle cx="7" cy="8" r="2.6" fill={palette.ballFill} stroke={palette.shotA} />
         <path d="M15 4l8 8M15 12l8-8" stroke={palette.troubleMark} stroke-width="1.8" />
       </Entry>
-      <Entry words="Recommended, while another is shown">
-        <path d="M1 8H25" stroke={palette.shotA} stroke-width="2" stroke-dasharray="1 4" stroke-linecap="round" />
+      <Entry words="The recommended shot">
+        <path
+          d="M1 8H25"
+          stroke={palette.shotA}
+          stroke-width="2"
+          stroke-dasharray="1 4"
+          stroke-linecap="round"
+        />
       </Entry>
-      <Entry words="188–204: ball to near and far edge">
+      <Entry words="188–204: near and far edge">
         <circle cx="13" cy="8" r="2.6" fill="none" stroke={palette.labelInk} />
       </Entry>
     </>
@@ -89,11 +103,38 @@ function Entry({ words, children }: { readonly words: string; readonly children:
   );
 }
 
-function Water({ palette, colour, dash }: { readonly palette: Palette; readonly colour: string; readonly dash?: string }) {
+function Water({
+  palette,
+  colour,
+  dash,
+}: {
+  readonly palette: Palette;
+  readonly colour: string;
+  readonly dash?: string;
+}) {
   return (
     <>
-      <rect x="2" y="3" width="22" height="10" rx="2" fill={palette.ground[Lie.penaltyRed]} stroke={palette.stakeCase} stroke-width="3" />
-      <rect x="2" y="3" width="22" height="10" rx="2" fill="none" stroke={colour} stroke-width="1.8" stroke-dasharray={dash ?? 'none'} />
+      <rect
+        x="2"
+        y="3"
+        width="22"
+        height="10"
+        rx="2"
+        fill={palette.ground[Lie.penaltyRed]}
+        stroke={palette.stakeCase}
+        stroke-width="3"
+      />
+      <rect
+        x="2"
+        y="3"
+        width="22"
+        height="10"
+        rx="2"
+        fill="none"
+        stroke={colour}
+        stroke-width="1.8"
+        stroke-dasharray={dash ?? 'none'}
+      />
     </>
   );
 }

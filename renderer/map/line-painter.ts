@@ -16,7 +16,14 @@ export function holeLine(hole: Hole, frame: LocalFrame, palette: Palette): Paint
   return (brush) => strokeHole(brush, hole, frame, palette, 1, 0.45);
 }
 
-function strokeHole(brush: Brush, hole: Hole, frame: LocalFrame, palette: Palette, width: number, alpha: number): void {
+function strokeHole(
+  brush: Brush,
+  hole: Hole,
+  frame: LocalFrame,
+  palette: Palette,
+  width: number,
+  alpha: number,
+): void {
   const { context } = brush;
   context.beginPath();
   for (const place of hole.line) context.lineTo(...brush.place(frame.toSpot(place)));

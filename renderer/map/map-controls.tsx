@@ -14,13 +14,31 @@ export function MapControls({ zoom, fit }: Props) {
   return (
     <div class="map-controls">
       <div class="map-zoom" role="group" aria-label="Zoom">
-        <button type="button" class="icon-button" aria-label="Zoom in" title="Zoom in" onClick={() => zoom(0.5)}>
+        <button
+          type="button"
+          class="icon-button"
+          aria-label="Zoom in"
+          title="Zoom in"
+          onClick={() => zoom(0.5)}
+        >
           <Picture of="plus" />
         </button>
-        <button type="button" class="icon-button" aria-label="Zoom out" title="Zoom out" onClick={() => zoom(-0.5)}>
+        <button
+          type="button"
+          class="icon-button"
+          aria-label="Zoom out"
+          title="Zoom out"
+          onClick={() => zoom(-0.5)}
+        >
           <Picture of="minus" />
         </button>
-        <button type="button" class="icon-button" aria-label="Show it whole" title="Show it whole" onClick={fit}>
+        <button
+          type="button"
+          class="icon-button"
+          aria-label="Show it whole"
+          title="Show it whole"
+          onClick={fit}
+        >
           <Picture of="fit" />
         </button>
       </div>
@@ -41,7 +59,11 @@ function LayerSwitch({ layer, words }: { readonly layer: Layer; readonly words: 
   const dispatch = useDispatch();
   return (
     <label class="switch">
-      <input type="checkbox" checked={on} onChange={(event) => dispatch({ type: 'layer-set', layer, on: event.currentTarget.checked })} />
+      <input
+        type="checkbox"
+        checked={on}
+        onChange={(event) => dispatch({ type: 'layer-set', layer, on: event.currentTarget.checked })}
+      />
       {words}
     </label>
   );
@@ -52,7 +74,11 @@ function UpSwitch() {
   const dispatch = useDispatch();
   return (
     <label class="switch">
-      <input type="checkbox" checked={on} onChange={(event) => dispatch({ type: 'hole-up-set', on: event.currentTarget.checked })} />
+      <input
+        type="checkbox"
+        checked={on}
+        onChange={(event) => dispatch({ type: 'hole-up-set', on: event.currentTarget.checked })}
+      />
       Tee at the bottom
     </label>
   );

@@ -48,10 +48,17 @@ export function mapLabels(
     const aim = frame.toSpot(main.aim);
     const middle = { x: (aim.x + pin.x) / 2, y: (aim.y + pin.y) / 2 };
     if (distance(aim, pin) > 25) {
-      labels.push({ at: middle, text: `${toHoleText(leave, false, units)} left`, shift: [10, 0], tone: 'plain', dot: false });
+      labels.push({
+        at: middle,
+        text: `${toHoleText(leave, false, units)} left`,
+        shift: [10, 0],
+        tone: 'plain',
+        dot: false,
+      });
     }
   }
-  if (state.view.showCarries && !comparing) labels.push(...carryLabels(state, course, sheet, ball, frame.toSpot(main.aim)));
+  if (state.view.showCarries && !comparing)
+    labels.push(...carryLabels(state, course, sheet, ball, frame.toSpot(main.aim)));
   return labels;
 }
 
@@ -61,7 +68,10 @@ function carryLabels(state: AppState, course: Course, sheet: Sheet, from: Spot, 
   const bearing = Math.atan2(aim.x - from.x, aim.y - from.y);
   const reach = distance(from, aim) + BEYOND_CARRY_M;
   return carriesAlong(course, sheet.frame, from, bearing, reach).map((carry) => {
-    const onLine = { x: from.x + Math.sin(bearing) * carry.nearM, y: from.y + Math.cos(bearing) * carry.nearM };
+    const onLine = {
+      x: from.x + Math.sin(bearing) * carry.nearM,
+      y: from.y + Math.cos(bearing) * carry.nearM,
+    };
     const isLeft = sheet.toMap(carry.near)[1] < sheet.toMap(onLine)[1];
     return {
       at: carry.near,

@@ -7,7 +7,14 @@ import { type AppState, OWN_AIM } from '../state/app-state.ts';
 import { shown } from '../state/history.ts';
 import { lengthText, toHoleText } from '../state/measures.ts';
 import { remember } from '../state/remember.ts';
-import { currentHole, currentPlan, drawingFrame, holeSituation, positionOf, teeOf } from '../state/selectors.ts';
+import {
+  currentHole,
+  currentPlan,
+  drawingFrame,
+  holeSituation,
+  positionOf,
+  teeOf,
+} from '../state/selectors.ts';
 import type { Store } from '../state/store.ts';
 import { CanvasLayer, type Painter } from './canvas-layer.ts';
 import { groundPainter } from './ground-painter.ts';
@@ -34,7 +41,7 @@ export interface StageNews {
 }
 
 /** Ground shown around a hole's line, metres. */
-const AROUND_HOLE_M = 38;
+const AROUND_HOLE_M = 30;
 
 export class MapStage {
   private readonly map: L.Map;
@@ -79,7 +86,8 @@ export class MapStage {
     const events = {
       dragged: (kind: MarkerKind, to: Spot) => this.moved(kind, to, 'dragged', null),
       dropped: (kind: MarkerKind, to: Spot) => this.moved(kind, to, 'dropped', null),
-      stepped: (kind: MarkerKind, to: Spot, press: number) => this.moved(kind, to, 'stepped', `${kind} ${press}`),
+      stepped: (kind: MarkerKind, to: Spot, press: number) =>
+        this.moved(kind, to, 'stepped', `${kind} ${press}`),
     };
     this.markers = {
       pin: new MoveMarker(this.map, 'pin', events),
@@ -136,7 +144,7 @@ export class MapStage {
     const palette = paletteOf(this.theme());
     this.fitOnce(state, sheet, hole);
     this.ground.show(sheet, groundFor(groundPaths(course, frame), palette, hole, sheet));
-    this.drawSurface(state, sheet);
+    this.drawSurface(state, sheet, hole);
     if (hole === null) {
       this.shots.show(sheet, courseLines(course.holes, frame, palette));
       this.holeButtons.show(course, sheet);
@@ -157,28 +165,58 @@ export class MapStage {
     this.showMarkers(state, sheet, hole, pin, shots);
   }
 
-  private drawSurface(state: AppState, sheet: Sheet): void {
+  private drawSurface(state: AppState, sheet: Sheet, hole: Hole | null): void {
     const answer = state.answers.surface;
-    const wanted = state.view.showSurface && answer !== null && answer.hole === state.view.hole;
-    this.surface.show(sheet, wanted ? surfacePainter(answer.surface, strokesScale(answer.surface.values)) : null);
+    const course = state.course?.value;
+    if (
+      !state.view.showSurface ||
+      answer === null ||
+      hole === null ||
+      course === undefined ||
+      answer.hole !== hole.number
+    ) {
+      this.surface.show(null, null);
+      return;
+    }
+    const { surface } = answer;
+    const paths = groundPaths(course, sheet.frame);
+    this.surface.show(
+      sheet,
+      surfacePainter(surface, strokesScale(surface.values), paths, corridorOf(hole, sheet)),
+    );
   }
 
-  private showMarkers(state: AppState, sheet: Sheet, hole: Hole, pin: Spot, shots: readonly DrawnShot[]): void {
+  private showMarkers(
+    state: AppState,
+    sheet: Sheet,
+    hole: Hole,
+    pin: Spot,
+    shots: readonly DrawnShot[],
+  ): void {
     const ball = ballSpot(state);
     const { units } = state.settings;
     const onTee = holeSituation(state, hole.number).ball === null;
     const plan = currentPlan(state);
-    const toHole = ball === null ? '' : toHoleText(Math.hypot(pin.x - ball.x, pin.y - ball.y), plan?.lie === 'green', units);
+    const toHole =
+      ball === null
+        ? ''
+        : toHoleText(Math.hypot(pin.x - ball.x, pin.y - ball.y), plan?.lie === 'green', units);
     const place = onTee ? 'on the tee' : 'moved';
     this.markers.ball.show(sheet, ball, `Ball, ${place}, ${toHole} to the hole`, false);
-    this.markers.pin.show(sheet, pin, `Hole position, ${positionOf(hole, holeSituation(state, hole.number).position).name}`, true);
+    this.markers.pin.show(
+      sheet,
+      pin,
+      `Hole position, ${positionOf(hole, holeSituation(state, hole.number).position).name}`,
+      true,
+    );
     const main = shots.find((shot) => shot.part === 'main');
     const reach = aimReach(state);
     let aim: Spot | null = null;
     if (main !== undefined && reach !== null && ball !== null && !isComparing(state)) {
       aim = keepInReach(ball, sheet.frame.toSpot(main.aim), reach);
     }
-    const carry = aim === null || ball === null ? '' : lengthText(Math.hypot(aim.x - ball.x, aim.y - ball.y), units);
+    const carry =
+      aim === null || ball === null ? '' : lengthText(Math.hypot(aim.x - ball.x, aim.y - ball.y), units);
     this.markers.aim.show(sheet, aim, `Aim of ${main?.option?.club ?? 'the shot'}, ${carry} away`, true);
   }
 
@@ -188,17 +226,24 @@ export class MapStage {
     if (key === this.fitted) return;
     this.fitted = key;
     this.map.invalidateSize({ pan: false });
-    const lines = hole === null ? (state.course?.value.holes ?? []).map((each) => each.line) : [holeExtent(state, hole)];
+    const lines =
+      hole === null ? (state.course?.value.holes ?? []).map((each) => each.line) : [holeExtent(state, hole)];
     const corners = lines.flatMap((line) => spotsOf(sheet.frame, line).map((spot) => sheet.toMap(spot)));
     const bounds = L.latLngBounds(corners);
     const south = bounds.getSouthWest();
     const north = bounds.getNorthEast();
     bounds.extend([south.lat - AROUND_HOLE_M * 0.6, south.lng - AROUND_HOLE_M]);
     bounds.extend([north.lat + AROUND_HOLE_M * 0.6, north.lng + AROUND_HOLE_M]);
-    this.map.fitBounds(bounds, { animate: false });
+    // The switches lie over the top edge, legend and scale over the bottom one.
+    this.map.fitBounds(bounds, { animate: false, paddingTopLeft: [0, 46], paddingBottomRight: [0, 14] });
   }
 
-  private moved(kind: MarkerKind, to: Spot, how: 'dragged' | 'dropped' | 'stepped', mark: string | null): void {
+  private moved(
+    kind: MarkerKind,
+    to: Spot,
+    how: 'dragged' | 'dropped' | 'stepped',
+    mark: string | null,
+  ): void {
     const { store } = this;
     const move = moveMarker(store.state(), kind, to);
     // A refused place leaves the last good one of the drag.
@@ -209,7 +254,12 @@ export class MapStage {
       store.dispatch({ type: 'situation-previewed', situation });
     } else {
       const marked = mark === null ? {} : { mark };
-      store.dispatch({ type: 'situation-taken', situation, label: moveLabel(store.state(), kind), ...marked });
+      store.dispatch({
+        type: 'situation-taken',
+        situation,
+        label: moveLabel(store.state(), kind),
+        ...marked,
+      });
     }
     if (kind === 'aim') store.dispatch({ type: 'shot-chosen', shot: OWN_AIM });
   }
@@ -235,14 +285,17 @@ export class MapStage {
   }
 }
 
-const sheetFor = remember((frame: Sheet['frame'], hole: Hole | null, holeUp: boolean): Sheet =>
-  makeSheet(frame, hole !== null && holeUp ? holeBearing(frame, hole) : 0),
+const sheetFor = remember(
+  (frame: Sheet['frame'], hole: Hole | null, holeUp: boolean): Sheet =>
+    makeSheet(frame, hole !== null && holeUp ? holeBearing(frame, hole) : 0),
 );
 
 const groundFor = remember(
   (paths: ReturnType<typeof groundPaths>, palette: Palette, hole: Hole | null, sheet: Sheet): Painter =>
-    groundPainter(paths, palette, hole === null ? null : spotsOf(sheet.frame, hole.line)),
+    groundPainter(paths, palette, hole === null ? null : corridorOf(hole, sheet)),
 );
+
+const corridorOf = remember((hole: Hole, sheet: Sheet): readonly Spot[] => spotsOf(sheet.frame, hole.line));
 
 function inTurn(painters: readonly Painter[]): Painter {
   return (brush) => {

@@ -59,7 +59,11 @@ function PointedLine({ pointed }: { readonly pointed: Pointed }) {
   const units = useApp((state) => state.settings.units);
   const canTell = useApp((state) => {
     const hole = currentHole(state);
-    return hole !== null && ballPlace(state) !== null && positionOf(hole, holeSituation(state, hole.number).position).name !== '';
+    return (
+      hole !== null &&
+      ballPlace(state) !== null &&
+      positionOf(hole, holeSituation(state, hole.number).position).name !== ''
+    );
   });
   if (pointed === null || !canTell) return null;
   return (

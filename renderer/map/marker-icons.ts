@@ -12,7 +12,13 @@ function shape(name: string, attributes: Readonly<Record<string, string>>): SVGE
 
 /** A 36 by 36 picture whose middle is the place itself; colours come from the style sheet. */
 export function markerPicture(kind: MarkerKind): SVGElement {
-  const svg = shape('svg', { viewBox: '-18 -18 36 36', width: '36', height: '36', class: `marker-${kind}`, 'aria-hidden': 'true' });
+  const svg = shape('svg', {
+    viewBox: '-18 -18 36 36',
+    width: '36',
+    height: '36',
+    class: `marker-${kind}`,
+    'aria-hidden': 'true',
+  });
   svg.append(...partsOf(kind));
   return svg;
 }

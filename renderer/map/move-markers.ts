@@ -33,8 +33,19 @@ export class MoveMarker {
     this.picture = document.createElement('span');
     this.picture.className = 'marker-body';
     this.picture.append(markerPicture(kind));
-    const icon = L.divIcon({ html: this.picture, className: 'map-marker', iconSize: [36, 36], iconAnchor: [18, 18] });
-    this.marker = L.marker([0, 0], { icon, draggable: true, keyboard: true, autoPan: true, zIndexOffset: Z_ORDER[kind] });
+    const icon = L.divIcon({
+      html: this.picture,
+      className: 'map-marker',
+      iconSize: [36, 36],
+      iconAnchor: [18, 18],
+    });
+    this.marker = L.marker([0, 0], {
+      icon,
+      draggable: true,
+      keyboard: true,
+      autoPan: true,
+      zIndexOffset: Z_ORDER[kind],
+    });
     this.marker.on('dragstart', () => {
       this.dragging = true;
     });
@@ -80,7 +91,8 @@ export class MoveMarker {
   private keyed(event: KeyboardEvent): void {
     const step = event.shiftKey ? LONG_STEP_M : STEP_M;
     const direction = DIRECTIONS[event.key];
-    if (direction === undefined || this.sheet === null || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (direction === undefined || this.sheet === null || event.ctrlKey || event.metaKey || event.altKey)
+      return;
     // Otherwise the map would pan as well.
     event.preventDefault();
     event.stopPropagation();

@@ -7,7 +7,15 @@ import type { Spot } from '../../core/plan/model.ts';
 import { refuse, type Result, succeed } from '../../core/result.ts';
 import { type AppState, OWN_AIM, type OwnAim, type Situation } from '../state/app-state.ts';
 import { shown, withHole } from '../state/history.ts';
-import { ballPlace, currentHole, drawingFrame, holeSituation, optionOf, paintedShot, teeOf } from '../state/selectors.ts';
+import {
+  ballPlace,
+  currentHole,
+  drawingFrame,
+  holeSituation,
+  optionOf,
+  paintedShot,
+  teeOf,
+} from '../state/selectors.ts';
 
 export type MarkerKind = 'ball' | 'aim' | 'pin';
 
@@ -54,7 +62,9 @@ function moveAim(state: AppState, hole: Hole, to: Spot): Result<Situation, strin
     return refuse('This shot has no aim to move.');
   }
   const target = frame.toLonLat(keepInReach(ball, to, reach));
-  return succeed(withHole(state.history.present, hole.number, { aim: { spreadIndex: reach.spreadIndex, target } }));
+  return succeed(
+    withHole(state.history.present, hole.number, { aim: { spreadIndex: reach.spreadIndex, target } }),
+  );
 }
 
 /** The action in words, for undo. */

@@ -37,7 +37,7 @@ const LIGHT: Palette = {
     [Lie.green]: '#def3c0',
     [Lie.bunker]: '#f3e6bd',
     [Lie.tee]: '#cbe5a6',
-    [Lie.longRough]: '#b6a766',
+    [Lie.longRough]: '#b7ad78',
     [Lie.woods]: '#6d8c5c',
     [Lie.path]: '#d6ccb9',
     [Lie.penaltyYellow]: '#86b8d6',

@@ -10,9 +10,16 @@ export function ScaleBar({ metresPerPixel }: { readonly metresPerPixel: number }
   const units = useApp((state) => state.settings.units);
   const { length, pixels } = roundLength(metresPerPixel, units);
   return (
-    <svg class="scale-bar" viewBox={`-2 0 ${LONGEST_PX + 4} 22`} width={LONGEST_PX + 4} height="22" role="img" aria-label={`Scale: ${length} ${unitShort(units)}`}>
-      <path d={`M${LONGEST_PX - pixels} 13v6h${pixels}v-6`} class="scale-line" />
-      <text x={LONGEST_PX - pixels / 2} y="10" class="key-text">
+    <svg
+      class="scale-bar"
+      viewBox={`-2 0 ${pixels + 4} 22`}
+      width={pixels + 4}
+      height="22"
+      role="img"
+      aria-label={`Scale: ${length} ${unitShort(units)}`}
+    >
+      <path d={`M0 13v6h${pixels}v-6`} class="scale-line" />
+      <text x={pixels / 2} y="10" class="key-text">
         {length} {unitShort(units)}
       </text>
     </svg>
@@ -20,7 +27,10 @@ export function ScaleBar({ metresPerPixel }: { readonly metresPerPixel: number }
 }
 
 /** The longest round length that fits. */
-export function roundLength(metresPerPixel: number, units: Units): { readonly length: number; readonly pixels: number } {
+export function roundLength(
+  metresPerPixel: number,
+  units: Units,
+): { readonly length: number; readonly pixels: number } {
   const metres = units === 'yards' ? 0.9144 : 1;
   const fitting = ROUND.filter((length) => (length * metres) / metresPerPixel <= LONGEST_PX);
   const length = fitting.at(-1) ?? ROUND[0]!;

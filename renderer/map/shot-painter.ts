@@ -32,13 +32,15 @@ export function shotPainter(
       for (const ellipse of shot.ellipses) fillEllipse(brush, ellipse, style);
     }
     if (showBalls) {
-      for (const shot of full) if (shot.sample !== null) paintBalls(brush, shot.sample, styleOf(shot.part, palette));
+      for (const shot of full)
+        if (shot.sample !== null) paintBalls(brush, shot.sample, styleOf(shot.part, palette));
     }
     for (const shot of full) {
       const style = styleOf(shot.part, palette);
       for (const ellipse of shot.ellipses) strokeEllipse(brush, ellipse, style);
     }
-    for (const shot of shots) paintLine(brush, frame, shot, pin, palette);
+    const comparing = full.length > 1;
+    for (const shot of shots) paintLine(brush, frame, shot, pin, palette, comparing);
   };
 }
 
@@ -138,7 +140,14 @@ function addCross(path: Path2D, x: number, y: number, arm: number): void {
   path.lineTo(x + arm, y - arm);
 }
 
-function paintLine(brush: Brush, frame: LocalFrame, shot: DrawnShot, pin: Spot | null, palette: Palette): void {
+function paintLine(
+  brush: Brush,
+  frame: LocalFrame,
+  shot: DrawnShot,
+  pin: Spot | null,
+  palette: Palette,
+  comparing: boolean,
+): void {
   const from = brush.place(frame.toSpot(shot.from));
   const aim = brush.place(frame.toSpot(shot.aim));
   const style = styleOf(shot.part, palette);
@@ -149,10 +158,9 @@ function paintLine(brush: Brush, frame: LocalFrame, shot: DrawnShot, pin: Spot |
   }
   casedLine(brush.context, [from, aim], style.colour, style.casing, 2.6, style.dash);
   const isSwing = shot.option === null || (shot.option.kind === 'shot' && shot.option.clubKind !== 'putter');
-  if (pin !== null && isSwing) {
-    casedLine(brush.context, [aim, brush.place(pin)], style.colour, style.casing, 1.2, [2, 6]);
-  }
+  if (pin !== null && isSwing && !comparing) dottedLine(brush.context, aim, brush.place(pin), style.colour);
   if (shot.part === 'rival') diamondAt(brush.context, aim, style, 8);
+  else if (comparing) ringAt(brush.context, aim, style, 7);
 }
 
 type Point = readonly [number, number];
@@ -176,6 +184,18 @@ function casedLine(
   context.setLineDash([...dash]);
   context.strokeStyle = colour;
   context.lineWidth = width;
+  context.stroke();
+  context.setLineDash([]);
+}
+
+/** What the shot leaves, lightly. */
+function dottedLine(context: CanvasRenderingContext2D, from: Point, to: Point, colour: string): void {
+  context.beginPath();
+  context.moveTo(...from);
+  context.lineTo(...to);
+  context.setLineDash([0.1, 6]);
+  context.strokeStyle = colour;
+  context.lineWidth = 2.2;
   context.stroke();
   context.setLineDash([]);
 }

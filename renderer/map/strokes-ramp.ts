@@ -4,7 +4,7 @@
  */
 
 import { interpolateLab, piecewise } from 'd3-interpolate';
-import { scaleLinear, scaleSequential } from 'd3-scale';
+import { scaleLinear } from 'd3-scale';
 import { remember } from '../state/remember.ts';
 
 const STOPS = ['#fdf3bf', '#d9dd85', '#93c47f', '#4ba38b', '#2f7f94', '#34568c', '#39306f', '#2a1245'];
@@ -17,7 +17,7 @@ export interface StrokesScale {
   readonly ticks: readonly number[];
 }
 
-const ramp = piecewise(interpolateLab, STOPS);
+const ramp: (share: number) => string = piecewise(interpolateLab, STOPS);
 
 /** The colour at a share from 0 (few strokes) to 1 (many). */
 export function rampColour(share: number): string {
@@ -27,9 +27,14 @@ export function rampColour(share: number): string {
 /** A scale over the values' bulk: the few most extreme cells do not stretch it. */
 export const strokesScale = remember((values: Float32Array): StrokesScale => {
   const known = Float32Array.from(values.filter((value) => !Number.isNaN(value))).sort();
-  const at = (share: number): number => known[Math.min(known.length - 1, Math.floor(share * known.length))] ?? 0;
+  const at = (share: number): number =>
+    known[Math.min(known.length - 1, Math.floor(share * known.length))] ?? 0;
   const low = at(0.002);
   const high = Math.max(low + 0.1, at(0.985));
-  const scale = scaleSequential(ramp).domain([low, high]).clamp(true);
-  return { low, high, colour: (strokes) => scale(strokes), ticks: scaleLinear().domain([low, high]).ticks(5) };
+  return {
+    low,
+    high,
+    colour: (strokes) => rampColour((strokes - low) / (high - low)),
+    ticks: scaleLinear().domain([low, high]).ticks(5),
+  };
 });

@@ -21,9 +21,22 @@ export function SurfaceKey() {
   return (
     <figure class="surface-key">
       <figcaption>Strokes to hole out from each place</figcaption>
-      <svg viewBox={`-12 0 ${WIDTH + 24} 30`} width={WIDTH + 24} height="30" role="img" aria-label={`From ${scale.low.toFixed(1)} to ${scale.high.toFixed(1)} strokes, pale to dark`}>
+      <svg
+        viewBox={`-12 0 ${WIDTH + 24} 30`}
+        width={WIDTH + 24}
+        height="30"
+        role="img"
+        aria-label={`From ${scale.low.toFixed(1)} to ${scale.high.toFixed(1)} strokes, pale to dark`}
+      >
         {Array.from({ length: STEPS }, (_, i) => (
-          <rect key={i} x={(i * WIDTH) / STEPS} y="0" width={WIDTH / STEPS + 0.5} height="12" fill={rampColour((i + 0.5) / STEPS)} />
+          <rect
+            key={i}
+            x={(i * WIDTH) / STEPS}
+            y="0"
+            width={WIDTH / STEPS + 0.5}
+            height="12"
+            fill={rampColour((i + 0.5) / STEPS)}
+          />
         ))}
         {scale.ticks.map((tick) => (
           <g key={tick}>

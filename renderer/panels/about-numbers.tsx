@@ -3,44 +3,49 @@
 import type { Convergence } from '../../core/plan/model.ts';
 import { DEFAULT_SAMPLES } from '../../core/plan/options.ts';
 import { countText } from '../state/measures.ts';
-import { currentResult, optionOf, paintedShot } from '../state/selectors.ts';
+import { currentResult } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
-import { sourceWords } from './shot-words.ts';
 
 export function AboutNumbers() {
   const result = useApp(currentResult);
   const seed = useApp((state) => state.seed);
   const rough = useApp((state) => state.answers.plan?.rough === true);
-  const source = useApp((state) => sourceWords(optionOf(state, paintedShot(state))?.spreadSource ?? null));
   const margin = useApp((state) => state.player?.value.marginStrokes ?? 0);
   const dispatch = useDispatch();
   return (
     <details class="about-numbers">
       <summary>About these numbers</summary>
       <p>
-        They are estimates. The ± is the chance error of the sampled shots alone; an honest map and honest shots matter more.
-        Shots within {margin.toFixed(2)} strokes, or within twice the error of their difference, are called too close to call.
+        They are estimates. The ± is the chance error of the sampled shots alone; an honest map and honest
+        shots matter more. Shots within {margin.toFixed(2)} strokes, or within twice the error of their
+        difference, are called too close to call.
       </p>
       <dl>
         <dt>Shots sampled</dt>
-        <dd>{rough ? 'few, while something moves or the full answer is on its way' : `${countText(DEFAULT_SAMPLES, 'shot', 'shots')} for each option, the same draws for all`}</dd>
+        <dd>
+          {rough
+            ? 'few, while something moves or the full answer is on its way'
+            : `${countText(DEFAULT_SAMPLES, 'shot', 'shots')} for each option, the same draws for all`}
+        </dd>
         <dt>Seed</dt>
         <dd>
           <SeedField seed={seed} change={(next) => dispatch({ type: 'seed-set', seed: next })} />
         </dd>
         {result !== null && <Settling convergence={result.convergence} />}
-        {source !== null && (
-          <>
-            <dt>Spread from</dt>
-            <dd>{source}</dd>
-          </>
-        )}
       </dl>
       <p>
-        <button type="button" class="text-button" onClick={() => dispatch({ type: 'help-shown', page: 'numbers' })}>
+        <button
+          type="button"
+          class="text-button"
+          onClick={() => dispatch({ type: 'help-shown', page: 'numbers' })}
+        >
           How the numbers come about
         </button>
-        <button type="button" class="text-button" onClick={() => dispatch({ type: 'help-shown', page: 'limits' })}>
+        <button
+          type="button"
+          class="text-button"
+          onClick={() => dispatch({ type: 'help-shown', page: 'limits' })}
+        >
           What they cannot tell
         </button>
       </p>
@@ -59,7 +64,14 @@ function SeedField({ seed, change }: { readonly seed: string; readonly change: (
         if (typeof typed === 'string' && typed.trim() !== '') change(typed.trim());
       }}
     >
-      <input name="seed" aria-label="Seed" defaultValue={seed} maxLength={60} autocomplete="off" spellcheck={false} />
+      <input
+        name="seed"
+        aria-label="Seed"
+        defaultValue={seed}
+        maxLength={60}
+        autocomplete="off"
+        spellcheck={false}
+      />
       <button type="submit" class="small-button" title="Works out every hole again from this seed">
         Work out again
       </button>
@@ -76,7 +88,9 @@ function Settling({ convergence }: { readonly convergence: Convergence }) {
         {spacingsM.map((spacing, i) => (
           <span key={spacing} class="settling">
             {spacing} m, {countText(sweeps[i] ?? 0, 'sweep', 'sweeps')}
-            {i > 0 ? `: changed by ${(rmsChange[i - 1] ?? 0).toFixed(3)} strokes (root mean square), at most ${(maxChange[i - 1] ?? 0).toFixed(2)}` : ''}
+            {i > 0
+              ? `: changed by ${(rmsChange[i - 1] ?? 0).toFixed(3)} strokes (root mean square), at most ${(maxChange[i - 1] ?? 0).toFixed(2)}`
+              : ''}
           </span>
         ))}
       </dd>

@@ -1,17 +1,14 @@
-/** Where the ball is, how many strokes it took there, and the way back to the tee. */
+/** How many strokes it took the ball to get here, and the way back to the tee. */
 
 import { shown, situationOfHole, withHole } from '../state/history.ts';
-import { toHoleText } from '../state/measures.ts';
 import { currentPlan, strokesTaken } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
-import { lieWords } from './shot-words.ts';
 
 const MOST_STROKES = 12;
 
 export function BallLine() {
   const { store } = useTools();
   const plan = useApp(currentPlan);
-  const units = useApp((state) => state.settings.units);
   const hole = useApp((state) => state.view.hole);
   const moved = useApp((state) => hole !== null && situationOfHole(shown(state.history), hole).ball !== null);
   const strokes = useApp((state) => strokesTaken(state).strokes);
@@ -23,11 +20,8 @@ export function BallLine() {
   };
   return (
     <section class="ball-line" aria-label="Ball">
-      <p>
-        Ball {lieWords(plan.lie)}, <strong>{toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)}</strong> to the hole
-      </p>
-      <label class="field" title={guessed && moved ? 'Guessed from where the ball lies; change it if it is another number' : undefined}>
-        <span class="field-name">Strokes played{guessed && moved ? ' (guess)' : ''}</span>
+      <label class="field">
+        <span class="field-name">Strokes played before this one</span>
         <input
           type="number"
           min={0}
@@ -40,6 +34,8 @@ export function BallLine() {
           }}
         />
       </label>
+      {guessed && moved && <span class="faint guess">guessed from where the ball lies</span>}
+      <span class="spring" />
       <button
         type="button"
         class="small-button"

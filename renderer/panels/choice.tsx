@@ -14,7 +14,13 @@ export function Choice<T extends string>({ label, name, value, entries, choose }
       <legend class="unseen">{label}</legend>
       {entries.map(([entry, words]) => (
         <label key={entry}>
-          <input type="radio" name={name} value={entry} checked={entry === value} onChange={() => choose(entry)} />
+          <input
+            type="radio"
+            name={name}
+            value={entry}
+            checked={entry === value}
+            onChange={() => choose(entry)}
+          />
           <span>{words}</span>
         </label>
       ))}

@@ -2,7 +2,14 @@
 
 import type { ComponentChildren } from 'preact';
 import type { Option } from '../../core/plan/model.ts';
-import { chanceText, errorText, lengthText, strokesText, toHoleText, wholePercents } from '../state/measures.ts';
+import {
+  chanceText,
+  errorText,
+  lengthText,
+  strokesText,
+  toHoleText,
+  wholePercents,
+} from '../state/measures.ts';
 import type { ComparisonAnswer } from '../state/app-state.ts';
 import { optionOf } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
@@ -31,7 +38,8 @@ export function ComparisonPanel() {
       </div>
       {a === null || b === null ? (
         <p>
-          {shotPhrase((a ?? b)!)} is {a === null ? 'B' : 'A'}. Now choose {a === null ? 'A' : 'B'} in another row of the table.
+          {shotPhrase((a ?? b)!)} is {a === null ? 'B' : 'A'}. Now choose {a === null ? 'A' : 'B'} in another
+          row of the table.
         </p>
       ) : (
         <>
@@ -43,7 +51,15 @@ export function ComparisonPanel() {
   );
 }
 
-function Verdict({ a, b, answer }: { readonly a: Option; readonly b: Option; readonly answer: ComparisonAnswer | null }) {
+function Verdict({
+  a,
+  b,
+  answer,
+}: {
+  readonly a: Option;
+  readonly b: Option;
+  readonly answer: ComparisonAnswer | null;
+}) {
   if (answer === null) return <p role="status">Comparing them on the same shots …</p>;
   const { difference, standardError, tooCloseToCall } = answer.comparison;
   const better = difference <= 0 ? a : b;
@@ -93,13 +109,18 @@ function SideBySide({ a, b }: { readonly a: Option; readonly b: Option }) {
         </tr>
       </thead>
       <tbody>
-        {row('Strokes', (option) => `${strokesText(option.meanStrokes)} ± ${errorText(option.standardError)}`)}
+        {row(
+          'Strokes',
+          (option) => `${strokesText(option.meanStrokes)} ± ${errorText(option.standardError)}`,
+        )}
         {row('Par / bogey / double +, %', odds)}
         {row('Carry', (option) => lengthText(option.carryM, units))}
         {row('Leaves', (option) => toHoleText(option.leave.medianM, false, units))}
         {row('Trouble', (option) => {
           const list = troubleList(option.trouble, true);
-          return list.length === 0 ? 'hardly any' : list.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ');
+          return list.length === 0
+            ? 'hardly any'
+            : list.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ');
         })}
       </tbody>
     </table>
@@ -111,7 +132,11 @@ function SideMark({ side }: { readonly side: 'A' | 'B' }) {
   return (
     <svg class={`side-mark side-${side}`} viewBox="0 0 34 12" width="34" height="12" aria-hidden="true">
       <path d="M1 6H21" />
-      {side === 'A' ? <circle cx="27" cy="6" r="4" /> : <path d="M27 1.5L31.5 6L27 10.5L22.5 6Z" class="closed" />}
+      {side === 'A' ? (
+        <circle cx="27" cy="6" r="4" />
+      ) : (
+        <path d="M27 1.5L31.5 6L27 10.5L22.5 6Z" class="closed" />
+      )}
     </svg>
   );
 }

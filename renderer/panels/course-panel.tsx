@@ -38,7 +38,9 @@ export function CoursePanel() {
   const name = useApp((state) => state.course?.value.name ?? '');
   const invented = useApp((state) => state.course?.value.invented === true);
   const facts = useApp(courseFacts);
-  const lines = useApp((state) => linesOf(state.course?.value.holes ?? NO_HOLES, shown(state.history).teeName, state.work));
+  const lines = useApp((state) =>
+    linesOf(state.course?.value.holes ?? NO_HOLES, shown(state.history).teeName, state.work),
+  );
   const units = useApp((state) => state.settings.units);
   const dispatch = useDispatch();
   const total = lines.reduce((sum, line) => sum + line.lengthM, 0);
@@ -78,18 +80,34 @@ export function CoursePanel() {
           <thead>
             <tr>
               <th scope="col">Hole</th>
-              <th scope="col" class="number">Par</th>
-              <th scope="col" class="number">{unitShort(units)}</th>
+              <th scope="col" class="number">
+                Par
+              </th>
+              <th scope="col" class="number">
+                {unitShort(units)}
+              </th>
               <th scope="col">From the tee</th>
-              <th scope="col" class="number">Strokes</th>
-              <th scope="col" class="number">To par</th>
+              <th scope="col" class="number">
+                Strokes
+              </th>
+              <th scope="col" class="number">
+                To par
+              </th>
             </tr>
           </thead>
           <tbody>
             {lines.map(({ hole, lengthM, shot, strokes: cost }) => (
-              <tr key={hole.number} class="option" onClick={() => dispatch({ type: 'hole-shown', hole: hole.number })}>
+              <tr
+                key={hole.number}
+                class="option"
+                onClick={() => dispatch({ type: 'hole-shown', hole: hole.number })}
+              >
                 <th scope="row">
-                  <button type="button" class="option-name" onClick={() => dispatch({ type: 'hole-shown', hole: hole.number })}>
+                  <button
+                    type="button"
+                    class="option-name"
+                    onClick={() => dispatch({ type: 'hole-shown', hole: hole.number })}
+                  >
                     {hole.number} <small>{hole.name ?? ''}</small>
                   </button>
                 </th>

@@ -6,7 +6,9 @@ import { Picture } from './pictograms.tsx';
 
 type Kind = 'course' | 'player';
 
-const WORDS: Readonly<Record<Kind, { readonly name: string; readonly bring: string; readonly none: string }>> = {
+const WORDS: Readonly<
+  Record<Kind, { readonly name: string; readonly bring: string; readonly none: string }>
+> = {
   course: { name: 'Course', bring: 'Bring in a course file', none: 'No course yet' },
   player: { name: 'Player', bring: 'Bring in a player file', none: 'No player yet' },
 };
@@ -44,7 +46,13 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
           ))}
         </select>
       </label>
-      <button type="button" class="icon-button" title={words.bring} aria-label={words.bring} onClick={() => void duties.importFile(kind)}>
+      <button
+        type="button"
+        class="icon-button"
+        title={words.bring}
+        aria-label={words.bring}
+        onClick={() => void duties.importFile(kind)}
+      >
         <Picture of="bring" />
       </button>
     </div>

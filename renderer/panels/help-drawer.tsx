@@ -11,8 +11,8 @@ import { Picture } from './pictograms.tsx';
 
 const PAGES: Readonly<Record<HelpPage, { readonly name: string; readonly text: string }>> = {
   guide: { name: 'Guide', text: guide },
-  numbers: { name: 'How the numbers come about', text: numbers },
-  limits: { name: 'Limits and cautions', text: limits },
+  numbers: { name: 'The numbers', text: numbers },
+  limits: { name: 'Limits', text: limits },
 };
 
 const ORDER: readonly HelpPage[] = ['guide', 'numbers', 'limits'];
@@ -57,7 +57,13 @@ function OpenDrawer({ page }: { readonly page: HelpPage }) {
             </button>
           ))}
         </nav>
-        <button type="button" class="icon-button" aria-label="Close help" title="Close help (Esc)" onClick={close}>
+        <button
+          type="button"
+          class="icon-button"
+          aria-label="Close help"
+          title="Close help (Esc)"
+          onClick={close}
+        >
           <Picture of="close" />
         </button>
       </div>

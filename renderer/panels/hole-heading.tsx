@@ -26,7 +26,8 @@ export function HoleHeading({ hole }: { readonly hole: Hole }) {
         </h2>
         <p>
           Par {hole.par}
-          {hole.strokeIndex === undefined ? '' : ` · stroke index ${hole.strokeIndex}`} · {lengthText(lengthM, units)}
+          {hole.strokeIndex === undefined ? '' : ` · stroke index ${hole.strokeIndex}`} ·{' '}
+          {lengthText(lengthM, units)}
           {course?.invented === true && <span class="tag">invented demo</span>}
         </p>
       </div>
@@ -74,14 +75,18 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
   const value = isOwn ? OWN_PLACE : (position ?? hole.positions[0]?.name ?? '');
   return (
     <label class="field">
-      <span class="field-name">Hole cut</span>
+      <span class="field-name">Hole position</span>
       <select
         value={value}
         onChange={(event) => {
           const name = event.currentTarget.value;
           if (name === OWN_PLACE) return;
           const situation = withHole(store.state().history.present, hole.number, { position: name });
-          dispatch({ type: 'situation-taken', situation, label: `hole position ${name} on hole ${hole.number}` });
+          dispatch({
+            type: 'situation-taken',
+            situation,
+            label: `hole position ${name} on hole ${hole.number}`,
+          });
         }}
       >
         {hole.positions.map((each) => (

@@ -61,7 +61,15 @@ export function HoleList() {
   );
 }
 
-function HoleRow({ hole, isCurrent, show }: { readonly hole: Hole; readonly isCurrent: boolean; readonly show: (hole: number) => void }) {
+function HoleRow({
+  hole,
+  isCurrent,
+  show,
+}: {
+  readonly hole: Hole;
+  readonly isCurrent: boolean;
+  readonly show: (hole: number) => void;
+}) {
   const work = useApp((state) => workOf(state, hole.number));
   const units = useApp((state) => state.settings.units);
   const teeName = useApp((state) => shown(state.history).teeName);

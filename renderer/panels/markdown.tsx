@@ -23,7 +23,9 @@ function block(raw: Token, key: number): ComponentChildren {
     case 'paragraph':
       return <p key={key}>{inlines(token.tokens)}</p>;
     case 'list': {
-      const items = token.items.map((item, i) => <li key={i}>{item.tokens.map((inner, k) => block(inner, k))}</li>);
+      const items = token.items.map((item, i) => (
+        <li key={i}>{item.tokens.map((inner, k) => block(inner, k))}</li>
+      ));
       return token.ordered ? <ol key={key}>{items}</ol> : <ul key={key}>{items}</ul>;
     }
     case 'blockquote':

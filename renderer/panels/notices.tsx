@@ -24,7 +24,13 @@ function NoticeBox({ notice }: { readonly notice: Notice }) {
       <div class="notice-head">
         <Picture of="warn" />
         <h2>{titleOf(notice)}</h2>
-        <button type="button" class="icon-button" aria-label="Close this notice" title="Close this notice" onClick={() => dispatch({ type: 'notice-dismissed', id: notice.id })}>
+        <button
+          type="button"
+          class="icon-button"
+          aria-label="Close this notice"
+          title="Close this notice"
+          onClick={() => dispatch({ type: 'notice-dismissed', id: notice.id })}
+        >
           <Picture of="close" />
         </button>
       </div>
@@ -53,7 +59,9 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
         <>
           <p>
             {countText(errors, 'thing is', 'things are')} to be put right in it.{' '}
-            {notice.stillOpen === null ? 'Choose another file, or mend this one and bring it in again.' : `${notice.stillOpen} stays open.`}
+            {notice.stillOpen === null
+              ? 'Choose another file, or mend this one and bring it in again.'
+              : `${notice.stillOpen} stays open.`}
           </p>
           <ul class="faults">
             {notice.faults.map((fault, i) => (
@@ -72,7 +80,11 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
       return (
         <p>
           What you see is as it was before.{' '}
-          <button type="button" class="small-button" onClick={() => void duties.openFile(notice.entry.kind, notice.entry.token)}>
+          <button
+            type="button"
+            class="small-button"
+            onClick={() => void duties.openFile(notice.entry.kind, notice.entry.token)}
+          >
             Read it again
           </button>
         </p>

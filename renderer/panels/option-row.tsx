@@ -2,10 +2,18 @@
 
 import type { Option } from '../../core/plan/model.ts';
 import { type AppState, OWN_AIM, type ShotId } from '../state/app-state.ts';
-import { chanceText, errorText, lengthNumber, signedText, strokesText, toHoleText } from '../state/measures.ts';
+import { isComparing } from '../map/shot-scene.ts';
+import {
+  chanceText,
+  errorText,
+  lengthNumber,
+  signedText,
+  strokesText,
+  toHoleText,
+} from '../state/measures.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { OddsBar } from './odds-bar.tsx';
-import { aimPhrase } from './plan-frame.ts';
+import { aimNote } from './plan-frame.ts';
 import { shotPhrase, shotWords, troubleList } from './shot-words.ts';
 
 interface Props {
@@ -20,13 +28,14 @@ const TROUBLES_SHOWN = 2;
 
 export function OptionRow({ id, option, painted, recommended }: Props) {
   const units = useApp((state) => state.settings.units);
-  const aim = useApp((state) => aimPhrase(state, option));
+  const aim = useApp((state) => aimNote(state, option));
   const dispatch = useDispatch();
   const [name, manner] = shotWords(option);
   const own = id === OWN_AIM;
+  const side = useApp((state) => comparedAs(state, id));
   const choose = (): void => dispatch({ type: 'shot-chosen', shot: id });
   return (
-    <tr class={painted ? 'option painted' : 'option'} data-option={id} onClick={choose}>
+    <tr class={rowClass(painted, side)} data-option={id} onClick={choose}>
       <th scope="row">
         <button type="button" class="option-name" aria-pressed={painted} onClick={choose}>
           {name}
@@ -71,6 +80,19 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
   );
 }
 
+function rowClass(painted: boolean, side: 'none' | 'alone' | 'A' | 'B'): string {
+  if (side === 'A') return 'option as-a';
+  if (side === 'B') return 'option as-b';
+  return painted && side === 'alone' ? 'option painted' : 'option';
+}
+
+/** The row's part on the map: A or B of a comparison, none in it, or no comparison at all. */
+function comparedAs(state: AppState, id: ShotId): 'none' | 'alone' | 'A' | 'B' {
+  if (!isComparing(state)) return 'alone';
+  if (state.view.compareA === id) return 'A';
+  return state.view.compareB === id ? 'B' : 'none';
+}
+
 /** Against the best: the difference, or that it is too close to call. */
 function LossLine({ id, option }: { readonly id: ShotId; readonly option: Option }) {
   const toBest = useApp((state) => (id === OWN_AIM ? (state.answers.own?.toBest ?? null) : null));
@@ -93,7 +115,8 @@ function bestId(state: AppState): string | null {
 
 function Troubles({ option }: { readonly option: Option }) {
   const all = troubleList(option.trouble, true);
-  if (all.length === 0) return <span class="faint">{option.kind === 'relief' ? 'one stroke' : 'hardly any'}</span>;
+  if (all.length === 0)
+    return <span class="faint">{option.kind === 'relief' ? 'one stroke' : 'hardly any'}</span>;
   const title = troubleList(option.trouble, false)
     .map((entry) => `${entry.words} ${chanceText(entry.chance)}`)
     .join(', ');
@@ -109,7 +132,15 @@ function Troubles({ option }: { readonly option: Option }) {
   );
 }
 
-function CompareButton({ side, id, option }: { readonly side: 'A' | 'B'; readonly id: ShotId; readonly option: Option }) {
+function CompareButton({
+  side,
+  id,
+  option,
+}: {
+  readonly side: 'A' | 'B';
+  readonly id: ShotId;
+  readonly option: Option;
+}) {
   const on = useApp((state) => (side === 'A' ? state.view.compareA : state.view.compareB) === id);
   const dispatch = useDispatch();
   return (
@@ -118,7 +149,9 @@ function CompareButton({ side, id, option }: { readonly side: 'A' | 'B'; readonl
       class={`side-button side-${side}`}
       aria-pressed={on}
       aria-label={`Compare ${shotPhrase(option)} as ${side}`}
-      title={on ? `Take ${shotPhrase(option)} out of the comparison` : `Compare ${shotPhrase(option)} as ${side}`}
+      title={
+        on ? `Take ${shotPhrase(option)} out of the comparison` : `Compare ${shotPhrase(option)} as ${side}`
+      }
       onClick={(event) => {
         event.stopPropagation();
         dispatch({ type: 'compare-set', side, shot: on ? null : id });

@@ -39,7 +39,10 @@ export function OptionsTable() {
   return (
     <section class={rough ? 'options rough' : 'options'} aria-label="Options">
       <div class="options-head">
-        <h3>Shots from here</h3>
+        <h3>
+          Shots from here
+          {rough && <span class="tag">rough, being refined</span>}
+        </h3>
         <OddsKey />
       </div>
       <table
@@ -63,7 +66,13 @@ export function OptionsTable() {
         </thead>
         <tbody ref={body}>
           {rows.map(({ id, option }) => (
-            <OptionRow key={id} id={id} option={option} painted={id === painted} recommended={id === recommended} />
+            <OptionRow
+              key={id}
+              id={id}
+              option={option}
+              painted={id === painted}
+              recommended={id === recommended}
+            />
           ))}
         </tbody>
       </table>

@@ -14,7 +14,9 @@ export function OwnAimLine() {
   const spreads = useApp((state) => state.player?.value.spreads ?? null);
   const units = useApp((state) => state.settings.units);
   const aim = useApp((state) => (hole === null ? null : situationOfHole(shown(state.history), hole).aim));
-  const unplayable = useApp((state) => aim !== null && state.answers.own === null && state.answers.plan?.rough === false);
+  const unplayable = useApp(
+    (state) => aim !== null && state.answers.own === null && state.answers.plan?.rough === false,
+  );
   const putting = useApp((state) => currentPlan(state)?.lie === 'green');
   if (hole === null || spreads === null || putting) return null;
   const take = (change: Parameters<typeof withHole>[2], label: string): void => {

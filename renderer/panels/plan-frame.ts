@@ -31,11 +31,20 @@ export function planFrame(state: AppState): PlanFrame | null {
   };
 }
 
-/** `carry 231 yd, 8 yd left of the hole’s line`; empty for a putt or a drop. */
+/** `carry 231 yd, aim 8 yd left of the hole’s line`; empty for a putt or a drop. */
 export function aimPhrase(state: AppState, option: Option): string {
+  const aim = aimOf(state, option, false);
+  return aim === null ? '' : `carry ${lengthText(option.carryM, state.settings.units)}, aim ${aim}`;
+}
+
+/** `231 yd, 8 yd left of line`, for narrow places. */
+export function aimNote(state: AppState, option: Option): string {
+  const aim = aimOf(state, option, true);
+  return aim === null ? '' : `${lengthText(option.carryM, state.settings.units)}, ${aim}`;
+}
+
+function aimOf(state: AppState, option: Option, short: boolean): string | null {
   const found = planFrame(state);
-  if (found === null || option.kind !== 'shot' || option.clubKind === 'putter') return '';
-  const { units } = state.settings;
-  const aim = aimWords(option, found.from, found.hole, found.frame, found.pin, units);
-  return `carry ${lengthText(option.carryM, units)}, aim ${aim}`;
+  if (found === null || option.kind !== 'shot' || option.clubKind === 'putter') return null;
+  return aimWords(option, found, state.settings.units, short);
 }

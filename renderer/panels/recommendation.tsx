@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import type { AppState } from '../state/app-state.ts';
-import { errorText, strokesText } from '../state/measures.ts';
+import { errorText, strokesText, toHoleText } from '../state/measures.ts';
 import { currentPlan, optionOf } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { OddsBar } from './odds-bar.tsx';
@@ -14,6 +14,7 @@ export function RecommendationCard() {
   const option = useApp((state) => optionOf(state, currentPlan(state)?.recommendation.optionId ?? null));
   const aim = useApp((state) => (option === null ? '' : aimPhrase(state, option)));
   const rough = useApp((state) => state.answers.plan?.rough === true);
+  const units = useApp((state) => state.settings.units);
   const dispatch = useDispatch();
   if (plan === null) return null;
   if (option === null) {
@@ -27,10 +28,18 @@ export function RecommendationCard() {
   const [name, manner] = shotWords(option);
   return (
     <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label="Recommendation">
-      <p class="kicker">Recommended {lieWords(plan.lie)}</p>
+      <p class="kicker">
+        Recommended {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} from
+        the hole
+      </p>
       <div class="advice-main">
         <h3>
-          <button type="button" class="advice-name" onClick={() => dispatch({ type: 'shot-chosen', shot: null })} title="Show it on the map">
+          <button
+            type="button"
+            class="advice-name"
+            onClick={() => dispatch({ type: 'shot-chosen', shot: null })}
+            title="Show it on the map"
+          >
             {name}
             {manner === 'full' ? '' : <small>, {manner}</small>}
           </button>

@@ -23,12 +23,14 @@ export function ShotDetail() {
         <dd>{endWords(option)}</dd>
         <dt>Leaves</dt>
         <dd>
-          {lengthText(option.leave.medianM, units)} to the hole; eight of ten between {lengthText(option.leave.p10M, units)} and{' '}
-          {lengthText(option.leave.p90M, units)}
+          {lengthText(option.leave.medianM, units)} to the hole; eight of ten between{' '}
+          {lengthText(option.leave.p10M, units)} and {lengthText(option.leave.p90M, units)}
         </dd>
         <dt>Trouble</dt>
         <dd>
-          {troubles.length === 0 ? 'hardly any' : troubles.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ')}
+          {troubles.length === 0
+            ? 'hardly any'
+            : troubles.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ')}
         </dd>
         {source !== null && (
           <>

@@ -40,19 +40,30 @@ export function shotPhrase(option: Option): string {
 /** Aims that end this near the flag are told from it, metres left to it. */
 const NEAR_FLAG_M = 60;
 
+/** What an aim is told against. */
+export interface AimGround {
+  readonly hole: Hole;
+  readonly frame: LocalFrame;
+  readonly from: Spot;
+  readonly pin: Spot;
+}
+
 /** Where the aim lies: beside the flag for a shot at the green, else beside the hole's line of play. */
-export function aimWords(option: Option, from: Spot, hole: Hole, frame: LocalFrame, pin: Spot, units: Units): string {
+export function aimWords(
+  option: Option,
+  { hole, frame, from, pin }: AimGround,
+  units: Units,
+  short = false,
+): string {
   const aim = frame.toSpot(option.aim.lonLat);
   const toPin = Math.hypot(pin.x - from.x, pin.y - from.y);
   const left = Math.hypot(pin.x - aim.x, pin.y - aim.y);
-  if (left < NEAR_FLAG_M || toPin < option.carryM) {
-    const beside = besideLine(aim, from, pin).aside;
-    const words = asideText(beside, units);
-    return words === 'straight' ? 'at the flag' : `${words} of the flag`;
-  }
-  const beside = besideHole(aim, hole, frame);
+  const atFlag = left < NEAR_FLAG_M || toPin < option.carryM;
+  const beside = atFlag ? besideLine(aim, from, pin).aside : besideHole(aim, hole, frame);
   const words = asideText(beside, units);
-  return words === 'straight' ? 'on the hole’s line' : `${words} of the hole’s line`;
+  if (words === 'straight') return atFlag ? 'at the flag' : short ? 'on the line' : 'on the hole’s line';
+  if (atFlag) return `${words} of ${short ? '' : 'the '}flag`;
+  return `${words} of ${short ? 'line' : 'the hole’s line'}`;
 }
 
 /** Metres right of the nearest part of the hole's line; negative is left. */
@@ -96,7 +107,10 @@ const SHORT_TROUBLE_WORDS: Readonly<Record<keyof Trouble, string>> = {
 const WORTH_TELLING = 0.01;
 
 /** Kinds of trouble that matter, worst chance first. */
-export function troubleList(trouble: Trouble, short: boolean): readonly { readonly words: string; readonly chance: number }[] {
+export function troubleList(
+  trouble: Trouble,
+  short: boolean,
+): readonly { readonly words: string; readonly chance: number }[] {
   const words = short ? SHORT_TROUBLE_WORDS : TROUBLE_WORDS;
   return (Object.keys(words) as (keyof Trouble)[])
     .map((kind) => ({ words: words[kind], chance: trouble[kind] }))

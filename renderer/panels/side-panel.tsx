@@ -68,17 +68,22 @@ function WorkLine({ number }: { readonly number: number }) {
   if (work?.status === 'stopped') {
     return (
       <div class="work-line">
-        <span>{rough ? 'Stopped: these numbers are rough.' : 'Stopped before this hole was worked out.'}</span>
+        <span>
+          {rough ? 'Stopped: these numbers are rough.' : 'Stopped before this hole was worked out.'}
+        </span>
         <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-resumed' })}>
           Go on
         </button>
       </div>
     );
   }
-  const share = work?.progress == null ? null : progressShare(work.progress);
+  const progress = work?.progress ?? null;
+  const share = progress === null ? null : progressShare(progress);
   return (
     <div class="work-line">
-      <span role="status">{rough ? 'A rough first answer; working out the full one' : 'Working out this hole'}</span>
+      <span role="status">
+        {rough ? 'A rough first answer; working out the full one' : 'Working out this hole'}
+      </span>
       <progress class="fine-progress" max={1} value={share ?? 0} aria-label="Working out this hole" />
       <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-stopped' })}>
         Stop
@@ -111,7 +116,11 @@ function EmptyState({ kind }: { readonly kind: 'course' | 'player' }) {
         <button type="button" class="main-button" onClick={() => void duties.importFile(kind)}>
           {words.button}
         </button>{' '}
-        <button type="button" class="text-button" onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}>
+        <button
+          type="button"
+          class="text-button"
+          onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}
+        >
           How to make one
         </button>
       </p>

@@ -29,10 +29,24 @@ function UndoButtons() {
   const redoTitle = redo === null ? 'Nothing to redo' : `Redo: ${redo} (Ctrl+Shift+Z)`;
   return (
     <div class="button-pair" role="group" aria-label="Undo and redo">
-      <button type="button" class="icon-button" disabled={undo === null} title={undoTitle} aria-label={undoTitle} onClick={() => dispatch({ type: 'undone' })}>
+      <button
+        type="button"
+        class="icon-button"
+        disabled={undo === null}
+        title={undoTitle}
+        aria-label={undoTitle}
+        onClick={() => dispatch({ type: 'undone' })}
+      >
         <Picture of="undo" />
       </button>
-      <button type="button" class="icon-button" disabled={redo === null} title={redoTitle} aria-label={redoTitle} onClick={() => dispatch({ type: 'redone' })}>
+      <button
+        type="button"
+        class="icon-button"
+        disabled={redo === null}
+        title={redoTitle}
+        aria-label={redoTitle}
+        onClick={() => dispatch({ type: 'redone' })}
+      >
         <Picture of="redo" />
       </button>
     </div>
@@ -61,13 +75,13 @@ function ThemeChoice() {
   const dispatch = useDispatch();
   return (
     <label class="field">
-      <span class="field-name">Light</span>
+      <span class="field-name">Theme</span>
       <select
-        aria-label="Light or dark"
         value={theme}
         onChange={(event) => {
           const chosen = event.currentTarget.value;
-          if (chosen === 'light' || chosen === 'dark' || chosen === 'system') dispatch({ type: 'theme-set', theme: chosen });
+          if (chosen === 'light' || chosen === 'dark' || chosen === 'system')
+            dispatch({ type: 'theme-set', theme: chosen });
         }}
       >
         <option value="system">As the system</option>
@@ -84,10 +98,21 @@ function PrintAndHelp() {
   const printTitle = canPrint ? 'Print this hole' : 'Choose a hole to print it';
   return (
     <>
-      <button type="button" class="icon-button" title={printTitle} aria-label={printTitle} disabled={!canPrint} onClick={() => void duties.printHole()}>
+      <button
+        type="button"
+        class="icon-button"
+        title={printTitle}
+        aria-label={printTitle}
+        disabled={!canPrint}
+        onClick={() => void duties.printHole()}
+      >
         <Picture of="print" />
       </button>
-      <button type="button" class="text-button" onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}>
+      <button
+        type="button"
+        class="text-button"
+        onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}
+      >
         <Picture of="help" />
         Help
       </button>

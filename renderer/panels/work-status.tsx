@@ -13,7 +13,9 @@ export function WorkStatus() {
   if (tally.ready + tally.failed === tally.total) {
     return (
       <p class="work-status" role="status">
-        All {tally.total} holes are worked out{tally.failed > 0 ? `, ${tally.failed} could not be` : ''}.
+        {tally.failed === 0
+          ? `All ${tally.total} holes are worked out.`
+          : `${tally.ready} of ${tally.total} holes are worked out; ${tally.failed} cannot be planned.`}
       </p>
     );
   }
@@ -22,7 +24,11 @@ export function WorkStatus() {
       <span role="status">
         {working ? 'Working out' : 'Stopped:'} {tally.ready} of {tally.total} holes
       </span>
-      <button type="button" class="small-button" onClick={() => dispatch({ type: working ? 'work-stopped' : 'work-resumed' })}>
+      <button
+        type="button"
+        class="small-button"
+        onClick={() => dispatch({ type: working ? 'work-stopped' : 'work-resumed' })}
+      >
         {working ? 'Stop' : 'Go on'}
       </button>
       <progress class="fine-progress" max={tally.total} value={tally.ready} aria-label="Holes worked out" />

@@ -34,36 +34,70 @@ export function HoleDrawing({ course, hole, frame, ball, pin, option, ellipses, 
   const bottom = Math.max(...inSight.map(([, y]) => y)) + AROUND_M / 2;
   const aim = option === null || option.kind !== 'shot' ? null : frame.toSpot(option.aim.lonLat);
   return (
-    <svg class="hole-drawing" viewBox={`${left} ${top} ${right - left} ${bottom - top}`} role="img" aria-label={`Drawing of hole ${hole.number}`}>
+    <svg
+      class="hole-drawing"
+      viewBox={`${left} ${top} ${right - left} ${bottom - top}`}
+      role="img"
+      aria-label={`Drawing of hole ${hole.number}`}
+    >
       <rect x={left} y={top} width={right - left} height={bottom - top} fill={palette.ground[Lie.rough]} />
       {PAINTING_ORDER.map(([kind, lie]) => (
-        <path key={kind} d={outlines(course.areas, kind, sheet)} fill={palette.ground[lie]} stroke={edge(lie)} stroke-width="0.7" fill-rule="nonzero" />
+        <path
+          key={kind}
+          d={outlines(course.areas, kind, sheet)}
+          fill={palette.ground[lie]}
+          stroke={edge(lie)}
+          stroke-width="0.7"
+          fill-rule="nonzero"
+        />
       ))}
       {course.trees.map((tree) => {
         const [x, y] = paper(sheet, frame.toSpot(tree.at));
-        return <circle key={tree.featureIndex} cx={x} cy={y} r={tree.crownRadiusM} fill={palette.crownDark} />;
+        return (
+          <circle key={tree.featureIndex} cx={x} cy={y} r={tree.crownRadiusM} fill={palette.crownDark} />
+        );
       })}
       {ellipses.map((ellipse) => (
-        <path key={ellipse.share} d={ellipsePath(ellipse, sheet)} fill="none" stroke={palette.shotA} stroke-width={ellipse.share <= 0.5 ? 1.4 : 0.9} />
+        <path
+          key={ellipse.share}
+          d={ellipsePath(ellipse, sheet)}
+          fill="none"
+          stroke={palette.shotA}
+          stroke-width={ellipse.share <= 0.5 ? 1.4 : 0.9}
+        />
       ))}
       {aim !== null && (
         <>
           <path d={linePath([ball, aim], sheet)} stroke={palette.shotCase} stroke-width="3.4" />
           <path d={linePath([ball, aim], sheet)} stroke={palette.shotA} stroke-width="1.8" />
-          <path d={linePath([aim, pin], sheet)} stroke={palette.shotA} stroke-width="0.9" stroke-dasharray="2 4" />
+          <path
+            d={linePath([aim, pin], sheet)}
+            stroke={palette.shotA}
+            stroke-width="0.9"
+            stroke-dasharray="2 4"
+          />
           <Mark at={paper(sheet, aim)} text={option === null ? '' : lengthText(option.carryM, units)} />
-          {carriesAlong(course, frame, ball, bearingOf(ball, aim), distance(ball, aim) + BEYOND_CARRY_M).map((carry, i) => (
-            <Mark
-              key={i}
-              at={paper(sheet, carry.near)}
-              text={`${lengthNumber(carry.nearM, units)}–${lengthNumber(carry.farM, units)}`}
-              small
-            />
-          ))}
+          {carriesAlong(course, frame, ball, bearingOf(ball, aim), distance(ball, aim) + BEYOND_CARRY_M).map(
+            (carry, i) => (
+              <Mark
+                key={i}
+                at={paper(sheet, carry.near)}
+                text={`${lengthNumber(carry.nearM, units)}–${lengthNumber(carry.farM, units)}`}
+                small
+              />
+            ),
+          )}
         </>
       )}
       <Flag at={paper(sheet, pin)} />
-      <circle cx={paper(sheet, ball)[0]} cy={paper(sheet, ball)[1]} r="2.6" fill="#fff" stroke="#111" stroke-width="1" />
+      <circle
+        cx={paper(sheet, ball)[0]}
+        cy={paper(sheet, ball)[1]}
+        r="2.6"
+        fill="#fff"
+        stroke="#111"
+        stroke-width="1"
+      />
     </svg>
   );
 }
@@ -124,7 +158,15 @@ function edge(lie: LieCode): string {
   }
 }
 
-function Mark({ at: [x, y], text, small }: { readonly at: readonly [number, number]; readonly text: string; readonly small?: boolean }) {
+function Mark({
+  at: [x, y],
+  text,
+  small,
+}: {
+  readonly at: readonly [number, number];
+  readonly text: string;
+  readonly small?: boolean;
+}) {
   return (
     <g>
       <circle cx={x} cy={y} r={small === true ? 1.2 : 2.6} fill="#fff" stroke="#111" stroke-width="0.8" />

@@ -4,7 +4,14 @@ import { useEffect, useState } from 'preact/hooks';
 import { polylineLengthM } from '../../core/course/ellipsoid.ts';
 import type { AppState } from '../state/app-state.ts';
 import { shown } from '../state/history.ts';
-import { errorText, lengthText, strokesText, toHoleText, wholePercents, chanceText } from '../state/measures.ts';
+import {
+  errorText,
+  lengthText,
+  strokesText,
+  toHoleText,
+  wholePercents,
+  chanceText,
+} from '../state/measures.ts';
 import { optionOf, paintedShot, teeOf } from '../state/selectors.ts';
 import { useTools } from '../state/use-app.ts';
 import { aimPhrase, planFrame } from '../panels/plan-frame.ts';
@@ -57,8 +64,9 @@ function Page({ state }: { readonly state: AppState }) {
         </h1>
         <p>
           Par {hole.par}
-          {hole.strokeIndex === undefined ? '' : `, stroke index ${hole.strokeIndex}`}, {lengthText(lengthM, units)} from the {tee.name} tee. Player:{' '}
-          {state.player?.value.name ?? ''}. {course.invented ? 'Invented course.' : ''}
+          {hole.strokeIndex === undefined ? '' : `, stroke index ${hole.strokeIndex}`},{' '}
+          {lengthText(lengthM, units)} from the {tee.name} tee. Player: {state.player?.value.name ?? ''}.{' '}
+          {course.invented ? 'Invented course.' : ''}
         </p>
       </header>
       <div class="paper-body">
@@ -74,11 +82,13 @@ function Page({ state }: { readonly state: AppState }) {
         />
         <div>
           <p>
-            Ball {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} to the hole.
+            Ball {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} to the
+            hole.
           </p>
           {recommended !== null && (
             <p>
-              <strong>Recommended: {shotPhrase(recommended)}</strong>, {aimPhrase(state, recommended)}. {plan.recommendation.reason}
+              <strong>Recommended: {shotPhrase(recommended)}</strong>, {aimPhrase(state, recommended)}.{' '}
+              {plan.recommendation.reason}
             </p>
           )}
           <table>
@@ -102,16 +112,26 @@ function Page({ state }: { readonly state: AppState }) {
                     {strokesText(each.meanStrokes)} ± {errorText(each.standardError)}
                     {each.tooCloseToCall ? ' (too close to call)' : ''}
                   </td>
-                  <td>{wholePercents([each.parOdds.parOrBetter, each.parOdds.bogey, each.parOdds.doubleOrWorse]).join(' / ')}</td>
-                  <td>{troubleList(each.trouble, true).map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ')}</td>
+                  <td>
+                    {wholePercents([
+                      each.parOdds.parOrBetter,
+                      each.parOdds.bogey,
+                      each.parOdds.doubleOrWorse,
+                    ]).join(' / ')}
+                  </td>
+                  <td>
+                    {troubleList(each.trouble, true)
+                      .map((entry) => `${entry.words} ${chanceText(entry.chance)}`)
+                      .join(', ')}
+                  </td>
                   <td>{toHoleText(each.leave.medianM, plan.lie === 'green', units)}</td>
                 </tr>
               ))}
             </tbody>
           </table>
           <p class="paper-note">
-            Estimates from the player’s shots (seed {plan.seed}). Distances are as good as the map: check them on the course. Local rules and
-            the committee’s decisions come first.
+            Estimates from the player’s shots (seed {plan.seed}). Distances are as good as the map: check them
+            on the course. Local rules and the committee’s decisions come first.
           </p>
         </div>
       </div>

@@ -76,7 +76,9 @@ export function wholePercents(chances: readonly number[]): number[] {
   const exact = chances.map((chance) => chance * 100);
   const whole = exact.map(Math.floor);
   let missing = Math.round(exact.reduce((a, b) => a + b, 0)) - whole.reduce((a, b) => a + b, 0);
-  const byRemainder = exact.map((value, i) => [value - Math.floor(value), i] as const).sort((a, b) => b[0] - a[0]);
+  const byRemainder = exact
+    .map((value, i) => [value - Math.floor(value), i] as const)
+    .sort((a, b) => b[0] - a[0]);
   for (const [, i] of byRemainder) {
     if (missing <= 0) break;
     whole[i] = whole[i]! + 1;
@@ -95,7 +97,8 @@ export function asideText(metres: number, units: Units): string {
 /** Thousands apart by a narrow gap: `6 412`. */
 export function grouped(whole: number): string {
   const digits = String(Math.abs(whole));
-  const spaced = digits.length > 4 || Math.abs(whole) >= 1000 ? digits.replace(/\B(?=(\d{3})+$)/g, NARROW_GAP) : digits;
+  const spaced =
+    digits.length > 4 || Math.abs(whole) >= 1000 ? digits.replace(/\B(?=(\d{3})+$)/g, NARROW_GAP) : digits;
   return whole < 0 ? MINUS + spaced : spaced;
 }
 

@@ -2,7 +2,16 @@
 
 import type { Action, AnswerAction, FileAction, SituationAction, ViewAction, WorkAction } from './actions.ts';
 import type { AppState, HoleWork, Notice, View } from './app-state.ts';
-import { changedHole, dropPreview, emptyHistory, type History, preview, redo, take, undo } from './history.ts';
+import {
+  changedHole,
+  dropPreview,
+  emptyHistory,
+  type History,
+  preview,
+  redo,
+  take,
+  undo,
+} from './history.ts';
 import { NO_ANSWERS } from './initial.ts';
 
 export function reduce(state: AppState, action: Action): AppState {
@@ -61,7 +70,10 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
     case 'course-opened': {
       const { document } = action;
       const sameFile = state.course?.entry.token === document.entry.token;
-      const hole = sameFile && document.value.holes.some((known) => known.number === state.view.hole) ? state.view.hole : null;
+      const hole =
+        sameFile && document.value.holes.some((known) => known.number === state.view.hole)
+          ? state.view.hole
+          : null;
       return {
         ...state,
         course: document,
@@ -89,7 +101,8 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
       };
     }
     case 'file-refused': {
-      const open = action.fileKind === 'course' ? state.course : action.fileKind === 'player' ? state.player : null;
+      const open =
+        action.fileKind === 'course' ? state.course : action.fileKind === 'player' ? state.player : null;
       const { fileKind, fileName, faults } = action;
       return withNotice(state, (id) => ({
         id,
@@ -101,12 +114,18 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
       }));
     }
     case 'trouble-met':
-      return withNotice(state, (id) => ({ id, kind: 'trouble', title: action.title, message: action.message }));
+      return withNotice(state, (id) => ({
+        id,
+        kind: 'trouble',
+        title: action.title,
+        message: action.message,
+      }));
     case 'file-changed-on-disk':
-      return withNotice(
-        { ...state, notices: withoutNoticesOf(state.notices, action.entry.token) },
-        (id) => ({ id, kind: 'changed-on-disk', entry: action.entry }),
-      );
+      return withNotice({ ...state, notices: withoutNoticesOf(state.notices, action.entry.token) }, (id) => ({
+        id,
+        kind: 'changed-on-disk',
+        entry: action.entry,
+      }));
     case 'notice-dismissed':
       return { ...state, notices: state.notices.filter((notice) => notice.id !== action.id) };
   }
@@ -120,7 +139,8 @@ function withNotice(state: AppState, make: (id: number) => Notice): AppState {
 /** A document that opens well answers what was said about it before, and any broken file of the moment is past. */
 function withoutNoticesOf(notices: readonly Notice[], token: string): readonly Notice[] {
   return notices.filter(
-    (notice) => notice.kind !== 'broken-file' && !(notice.kind === 'changed-on-disk' && notice.entry.token === token),
+    (notice) =>
+      notice.kind !== 'broken-file' && !(notice.kind === 'changed-on-disk' && notice.entry.token === token),
   );
 }
 
@@ -160,7 +180,9 @@ function reduceView(state: AppState, action: ViewAction): AppState {
 function withCompared(view: View, side: 'A' | 'B', shot: string | null): View {
   const other = side === 'A' ? view.compareB : view.compareA;
   const kept = other === shot ? null : other;
-  return side === 'A' ? { ...view, compareA: shot, compareB: kept } : { ...view, compareA: kept, compareB: shot };
+  return side === 'A'
+    ? { ...view, compareA: shot, compareB: kept }
+    : { ...view, compareA: kept, compareB: shot };
 }
 
 function reduceSituation(state: AppState, action: SituationAction): AppState {
@@ -212,7 +234,12 @@ function reduceWork(state: AppState, action: WorkAction): AppState {
     case 'work-failed': {
       const before = state.work[action.hole];
       if (before?.key !== action.key) return state;
-      return withWork(state, action.hole, { ...before, status: 'failed', progress: null, fault: action.fault });
+      return withWork(state, action.hole, {
+        ...before,
+        status: 'failed',
+        progress: null,
+        fault: action.fault,
+      });
     }
     case 'work-stopped': {
       const work: Record<number, HoleWork> = {};
@@ -239,9 +266,13 @@ function reduceAnswers(state: AppState, action: AnswerAction): AppState {
   const onScreen = state.view.hole;
   switch (action.type) {
     case 'rough-arrived':
-      return action.result.hole === onScreen ? { ...state, answers: { ...answers, rough: action.result } } : state;
+      return action.result.hole === onScreen
+        ? { ...state, answers: { ...answers, rough: action.result } }
+        : state;
     case 'plan-arrived':
-      return action.answer.hole === onScreen ? { ...state, answers: { ...answers, plan: action.answer } } : state;
+      return action.answer.hole === onScreen
+        ? { ...state, answers: { ...answers, plan: action.answer } }
+        : state;
     case 'own-arrived':
       if (action.answer !== null && action.answer.hole !== onScreen) return state;
       return { ...state, answers: { ...answers, own: action.answer } };

@@ -3,7 +3,11 @@
 export function remember<A extends readonly unknown[], R>(answer: (...asked: A) => R): (...asked: A) => R {
   let last: { asked: A; answered: R } | null = null;
   return (...asked) => {
-    if (last !== null && last.asked.length === asked.length && last.asked.every((value, i) => Object.is(value, asked[i]))) {
+    if (
+      last !== null &&
+      last.asked.length === asked.length &&
+      last.asked.every((value, i) => Object.is(value, asked[i]))
+    ) {
       return last.answered;
     }
     const answered = answer(...asked);

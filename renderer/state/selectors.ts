@@ -29,7 +29,10 @@ export function holeSituation(state: AppState, hole: number): HoleSituation {
 
 /** The chosen tee of a hole: a hole without a tee of that name is played from its first. */
 export function teeOf(hole: Hole, teeName: string | null): TeeMarker {
-  return hole.tees.find((tee) => tee.name === teeName) ?? hole.tees[0] ?? { name: 'tee', at: hole.line[0] ?? [0, 0] };
+  return (
+    hole.tees.find((tee) => tee.name === teeName) ??
+    hole.tees[0] ?? { name: 'tee', at: hole.line[0] ?? [0, 0] }
+  );
 }
 
 /** The hole position that the situation asks for. */

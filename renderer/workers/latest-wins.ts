@@ -6,7 +6,10 @@ export interface LatestWins<Q> {
   readonly forget: () => void;
 }
 
-export function latestWins<Q>(answer: (question: Q) => Promise<void>, failed: (reason: unknown) => void): LatestWins<Q> {
+export function latestWins<Q>(
+  answer: (question: Q) => Promise<void>,
+  failed: (reason: unknown) => void,
+): LatestWins<Q> {
   let busy = false;
   let waiting: { readonly question: Q } | null = null;
   const run = async (question: Q): Promise<void> => {

@@ -10,6 +10,8 @@ import { choiceOf, compareChoices, evaluateChoice, planFromSpot } from '../../co
 import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
 import { sampleShot, spreadEllipses } from '../../core/plan/sample.ts';
 import { DEFAULT_SETTINGS, solveStrokes, type SolveSettings } from '../../core/plan/solve.ts';
+import { lieAt } from '../../core/ground/hole-ground.ts';
+import { Lie } from '../../core/ground/lies.ts';
 import type { StrokesField } from '../../core/plan/strokes-field.ts';
 import { strokesSurface } from '../../core/plan/surface.ts';
 import type { PlayerModel } from '../../core/player/model.ts';
@@ -27,8 +29,8 @@ import type {
 } from './planner-api.ts';
 import { type QueueMeans, SolveQueue } from './solve-queue.ts';
 
-/** For an answer while something is being dragged: one coarse grid. */
-const ROUGH_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [8] };
+/** For a first answer, and while something is being dragged: one coarse grid, few draws, few sweeps. */
+const ROUGH_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [24], draws: 16, mostSweeps: 3 };
 /** Samples per option while something is being dragged. */
 const ROUGH_SAMPLES = 128;
 
@@ -49,7 +51,7 @@ interface Opened {
 export class PlannerDesk implements PlannerApi {
   private opened: Opened | null = null;
   private readonly solved = new Map<string, Solved>();
-  private readonly queue: SolveQueue<SolveProgress, StrokesField>;
+  private readonly queue: SolveQueue<SolveProgress, Result<Solved, Fault>>;
 
   constructor(means: QueueMeans) {
     this.queue = new SolveQueue(means);
@@ -67,38 +69,56 @@ export class PlannerDesk implements PlannerApi {
     return Promise.resolve(succeed(null));
   }
 
-  async solve(task: HoleTask, report: (progress: SolveProgress) => void): Promise<Result<HoleResult, Unfinished>> {
+  async solve(
+    task: HoleTask,
+    report: (progress: SolveProgress) => void,
+  ): Promise<Result<HoleResult, Unfinished>> {
     const { opened } = this;
     if (opened === null) return refuse({ why: 'cancelled' });
-    const prepared = prepareHole({
+    const ended = await this.queue.add({
+      key: solvedKey(task.key, task.rough),
+      group: task.hole,
+      quick: task.rough,
+      steps: this.work(opened, task),
+      report,
+    });
+    // Other files may have been opened meanwhile.
+    if (!ended.finished || this.opened !== opened) return refuse({ why: 'cancelled' });
+    const solved = ended.value;
+    if (!solved.ok) return refuse({ why: 'fault', fault: solved.error });
+    this.keep(task.key, solved.value);
+    return succeed(resultOf(task, solved.value.prepared, solved.value.field));
+  }
+
+  /** Preparing is part of the work, so that a waiting hole costs nothing and the hole on screen goes first. */
+  private *work(opened: Opened, task: HoleTask): Generator<SolveProgress, Result<Solved, Fault>, void> {
+    const { hole, rough } = task;
+    yield { stage: 'reading the ground', done: 0, total: 1 };
+    const prepared = this.prepare(opened, task);
+    if (!prepared.ok) return prepared;
+    const fieldKey = fieldKeyOf(task);
+    const field =
+      this.knownField(fieldKey) ??
+      (yield* solveStrokes(prepared.value, rough ? ROUGH_SETTINGS : DEFAULT_SETTINGS));
+    return succeed({ hole, rough, fieldKey, prepared: prepared.value, field });
+  }
+
+  private prepare(opened: Opened, task: HoleTask): Result<PreparedHole, Fault> {
+    const { position } = task;
+    const known = [...this.solved.values()].find((solved) => solved.hole === task.hole)?.prepared;
+    if (known?.teeName === task.teeName && known.seed === task.seed && typeof position !== 'string') {
+      // Only the hole position is another: the ground need not be drawn again, which counts while it is dragged.
+      const pin = known.frame.toSpot(position);
+      if (lieAt(known.ground, pin.x, pin.y) === Lie.green)
+        return succeed({ ...known, pin, positionName: null });
+    }
+    return prepareHole({
       ...opened,
       holeNumber: task.hole,
       teeName: task.teeName,
-      holePosition: task.position,
+      holePosition: position,
       seed: task.seed,
     });
-    if (!prepared.ok) return refuse({ why: 'fault', fault: prepared.error });
-    const fieldKey = fieldKeyOf(task);
-    const field = this.knownField(fieldKey) ?? (await this.solveField(task, prepared.value, report));
-    // Other files may have been opened meanwhile.
-    if (field === null || this.opened !== opened) return refuse({ why: 'cancelled' });
-    this.keep(task.key, { hole: task.hole, rough: task.rough, fieldKey, prepared: prepared.value, field });
-    return succeed(resultOf(task, prepared.value, field));
-  }
-
-  private async solveField(
-    task: HoleTask,
-    prepared: PreparedHole,
-    report: (progress: SolveProgress) => void,
-  ): Promise<StrokesField | null> {
-    const ended = await this.queue.add({
-      key: task.key,
-      group: task.hole,
-      quick: task.rough,
-      steps: solveStrokes(prepared, task.rough ? ROUGH_SETTINGS : DEFAULT_SETTINGS),
-      report,
-    });
-    return ended.finished ? ended.value : null;
   }
 
   private knownField(fieldKey: string): StrokesField | null {
@@ -120,12 +140,14 @@ export class PlannerDesk implements PlannerApi {
   }
 
   cancel(key: string): Promise<void> {
-    this.queue.cancel(key);
+    this.queue.cancel(solvedKey(key, false));
     return Promise.resolve();
   }
 
   plan(question: SpotQuestion): Promise<SpotPlan | null> {
-    return this.about(question, (prepared, field, spot) => planFromSpot(prepared, field, spot, settingsOf(question)));
+    return this.about(question, (prepared, field, spot) =>
+      planFromSpot(prepared, field, spot, settingsOf(question)),
+    );
   }
 
   weigh(question: SpotQuestion, shot: ShotRequest, best: ShotRequest | null): Promise<OwnShot | null> {
@@ -144,7 +166,14 @@ export class PlannerDesk implements PlannerApi {
 
   compare(question: SpotQuestion, a: ShotRequest, b: ShotRequest): Promise<Comparison | null> {
     return this.about(question, (prepared, field, spot) =>
-      compareChoices(prepared, field, spot, choiceFor(prepared, spot, a), choiceFor(prepared, spot, b), settingsOf(question)),
+      compareChoices(
+        prepared,
+        field,
+        spot,
+        choiceFor(prepared, spot, a),
+        choiceFor(prepared, spot, b),
+        settingsOf(question),
+      ),
     );
   }
 
@@ -165,10 +194,15 @@ export class PlannerDesk implements PlannerApi {
 
   private about<T>(
     question: SpotQuestion,
-    answer: (prepared: PreparedHole, field: StrokesField, spot: { readonly x: number; readonly y: number }) => T,
+    answer: (
+      prepared: PreparedHole,
+      field: StrokesField,
+      spot: { readonly x: number; readonly y: number },
+    ) => T,
   ): Promise<T | null> {
     const known =
-      this.solved.get(solvedKey(question.resultKey, false)) ?? this.solved.get(solvedKey(question.resultKey, true));
+      this.solved.get(solvedKey(question.resultKey, false)) ??
+      this.solved.get(solvedKey(question.resultKey, true));
     if (known === undefined) return Promise.resolve(null);
     const { prepared, field } = known;
     return Promise.resolve(answer(prepared, field, prepared.frame.toSpot(question.ball)));
@@ -189,14 +223,21 @@ function settingsOf(question: SpotQuestion): { readonly strokesTaken: number; re
   return question.rough ? { strokesTaken, samples: ROUGH_SAMPLES } : { strokesTaken };
 }
 
-function choiceFor(prepared: PreparedHole, spot: { readonly x: number; readonly y: number }, shot: ShotRequest): Choice {
+function choiceFor(
+  prepared: PreparedHole,
+  spot: { readonly x: number; readonly y: number },
+  shot: ShotRequest,
+): Choice {
   if (shot.from === 'option') return choiceOf(prepared, shot.option);
   const aim = prepared.frame.toSpot(shot.target);
   return {
     spreadIndex: shot.spreadIndex,
     bearing: Math.atan2(aim.x - spot.x, aim.y - spot.y),
     // Beyond the longest part swing there is none.
-    carryM: Math.min(Math.hypot(aim.x - spot.x, aim.y - spot.y), prepared.player.spreads[shot.spreadIndex]?.carryMean ?? 0),
+    carryM: Math.min(
+      Math.hypot(aim.x - spot.x, aim.y - spot.y),
+      prepared.player.spreads[shot.spreadIndex]?.carryMean ?? 0,
+    ),
   };
 }
 

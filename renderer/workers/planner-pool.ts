@@ -7,7 +7,15 @@ import { proxy, type Remote, wrap } from 'comlink';
 import type { Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
 import type { Fault, Result } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
-import type { HoleTask, OwnShot, PlannerApi, ShotPicture, ShotRequest, SpotQuestion, Unfinished } from './planner-api.ts';
+import type {
+  HoleTask,
+  OwnShot,
+  PlannerApi,
+  ShotPicture,
+  ShotRequest,
+  SpotQuestion,
+  Unfinished,
+} from './planner-api.ts';
 
 const MOST_WORKERS = 4;
 
@@ -18,7 +26,12 @@ export interface PlannerPool {
   hurry(hole: number): void;
   cancel(hole: number, key: string): void;
   plan(hole: number, question: SpotQuestion): Promise<SpotPlan | null>;
-  weigh(hole: number, question: SpotQuestion, shot: ShotRequest, best: ShotRequest | null): Promise<OwnShot | null>;
+  weigh(
+    hole: number,
+    question: SpotQuestion,
+    shot: ShotRequest,
+    best: ShotRequest | null,
+  ): Promise<OwnShot | null>;
   compare(hole: number, question: SpotQuestion, a: ShotRequest, b: ShotRequest): Promise<Comparison | null>;
   paint(hole: number, question: SpotQuestion, shot: ShotRequest, balls: number): Promise<ShotPicture | null>;
   surface(hole: number, resultKey: string, cellM: number): Promise<StrokesSurface | null>;
@@ -29,7 +42,9 @@ export function startPlanners(broken: (message: string) => void): PlannerPool {
   const count = Math.max(1, Math.min(MOST_WORKERS, navigator.hardwareConcurrency));
   const desks: Remote<PlannerApi>[] = Array.from({ length: count }, () => {
     const worker = new Worker(new URL('./planner-worker.ts', import.meta.url), { type: 'module' });
-    worker.addEventListener('error', (event) => broken(event.message || 'A calculation could not be started.'));
+    worker.addEventListener('error', (event) =>
+      broken(event.message || 'A calculation could not be started.'),
+    );
     return wrap<PlannerApi>(worker);
   });
   const deskOf = (hole: number): Remote<PlannerApi> => desks[hole % count]!;

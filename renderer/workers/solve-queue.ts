@@ -37,9 +37,7 @@ export class SolveQueue<P, R> {
   constructor(private readonly means: QueueMeans) {}
 
   /** Resolves when the work is done or cancelled; rejects with what the generator throws. */
-  add(
-    piece: Pick<Piece<P, R>, 'key' | 'group' | 'quick' | 'steps' | 'report'>,
-  ): Promise<Ended<R>> {
+  add(piece: Pick<Piece<P, R>, 'key' | 'group' | 'quick' | 'steps' | 'report'>): Promise<Ended<R>> {
     return new Promise((resolve, reject) => {
       this.pieces.push({ ...piece, end: resolve, fail: reject });
       void this.run();

@@ -114,7 +114,8 @@ function followOwnAim(store: Store, pool: PlannerPool): () => void {
       const best = currentPlan(state)?.options[0];
       return { ...asked, aim, best: best !== undefined && isSwing(best) ? best : null };
     },
-    key: (asked) => `${keyOf(asked)}|${asked.aim.spreadIndex}|${asked.aim.target.join()}|${shotKey(asked.best)}`,
+    key: (asked) =>
+      `${keyOf(asked)}|${asked.aim.spreadIndex}|${asked.aim.target.join()}|${shotKey(asked.best)}`,
     answer: async ({ hole, question, aim, best }) => {
       const shot: ShotRequest = { from: 'target', ...aim };
       const rival: ShotRequest | null = best === null ? null : { from: 'option', option: best };
@@ -145,7 +146,8 @@ function followComparison(store: Store, pool: PlannerPool): () => void {
         { from: 'option', option: a.option },
         { from: 'option', option: b.option },
       );
-      const answer = comparison === null ? null : { hole, a: a.id, b: b.id, rough: question.rough, comparison };
+      const answer =
+        comparison === null ? null : { hole, a: a.id, b: b.id, rough: question.rough, comparison };
       store.dispatch({ type: 'comparison-arrived', answer });
     },
     clear: () => store.dispatch({ type: 'comparison-arrived', answer: null }),

@@ -9,14 +9,18 @@ import type { Store } from '../store.ts';
 
 type Known = 'course' | 'player';
 
-/** Reads settings and files, then opens a course and a player. Never rejects: what fails becomes a notice. */
-export async function startFiles(store: Store, host: Host): Promise<void> {
+/** Learns what the host is and how the person left things. Never rejects: what fails becomes a notice. */
+export async function readSettings(store: Store, host: Host): Promise<void> {
   const { dispatch } = store;
   const info = await host.info();
   if (info.ok) dispatch({ type: 'host-connected', info: info.value });
   else tellTrouble(store, 'The program does not answer', info.message);
   const settings = await host.readSettings();
   if (settings.ok) dispatch({ type: 'settings-read', settings: settings.value });
+}
+
+/** Opens a course and a player. Never rejects: what fails becomes a notice. */
+export async function startFiles(store: Store, host: Host): Promise<void> {
   const files = await listFiles(store, host);
   const { lastCourse, lastPlayer } = store.state().settings;
   await openFirst(store, host, 'course', files, lastCourse);
@@ -114,7 +118,8 @@ export function fileDuties(store: Store, host: Host): Duties {
       const answer = await host.importFile(kind);
       if (!known(kind)) return;
       if (!answer.ok) {
-        if (answer.failure !== 'cancelled') tellTrouble(store, 'The file could not be brought in', answer.message);
+        if (answer.failure !== 'cancelled')
+          tellTrouble(store, 'The file could not be brought in', answer.message);
         return;
       }
       await listFiles(store, host);
@@ -125,5 +130,6 @@ export function fileDuties(store: Store, host: Host): Duties {
 }
 
 function report(store: Store, answer: HostAnswer<unknown>): void {
-  if (!answer.ok && answer.failure !== 'cancelled') tellTrouble(store, 'Printing did not work', answer.message);
+  if (!answer.ok && answer.failure !== 'cancelled')
+    tellTrouble(store, 'Printing did not work', answer.message);
 }

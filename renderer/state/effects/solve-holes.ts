@@ -41,7 +41,12 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
       }
     } catch (reason) {
       const message = reasonText(reason);
-      const fault = { severity: 'error', code: 'calculation-stopped', where: `hole ${hole}`, message } as const;
+      const fault = {
+        severity: 'error',
+        code: 'calculation-stopped',
+        where: `hole ${hole}`,
+        message,
+      } as const;
       store.dispatch({ type: 'work-failed', hole, key, fault });
     }
     if (given.get(hole) === key) given.delete(hole);
