@@ -36,7 +36,7 @@ type Values = Readonly<Record<string, string | boolean | undefined>>;
 export function readArguments(args: readonly string[], options: Options, usage: string): Values {
   try {
     const { values } = parseArgs({
-      args: [...args],
+      args: joinNegativeValues(args),
       options: { ...options, help: { type: 'boolean' } },
       allowPositionals: false,
     });
@@ -47,6 +47,18 @@ export function readArguments(args: readonly string[], options: Options, usage: 
     if (error instanceof Stop) throw error;
     throw stopForUsage(error instanceof Error ? error.message : String(error), usage);
   }
+}
+
+/** `--aim -30.01,40.02`: a value that begins with a minus sign and a digit is a value, not an option. */
+function joinNegativeValues(args: readonly string[]): string[] {
+  const joined: string[] = [];
+  for (const arg of args) {
+    const before = joined.at(-1);
+    if (/^-\d/.test(arg) && before?.startsWith('--') === true && !before.includes('='))
+      joined[joined.length - 1] = `${before}=${arg}`;
+    else joined.push(arg);
+  }
+  return joined;
 }
 
 export function requiredText(values: Values, name: string, usage: string): string {

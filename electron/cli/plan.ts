@@ -68,6 +68,9 @@ async function plan(args: readonly string[]): Promise<void> {
   const planned = results.flatMap(({ result }) => (result.ok ? [result.value] : []));
   for (const warning of player.value.warnings)
     process.stderr.write(`${player.version.file}: ${faultLine(warning)}\n`);
+  if (planned.length === 0) {
+    throw new Stop(EXIT.badInput, failed);
+  }
   if (values.json === true) {
     const inputs = { program: PROGRAM_VERSION, course: course.version, player: player.version };
     const documents = planned.map((hole) => planDocument(hole, seed, inputs));

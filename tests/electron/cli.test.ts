@@ -1,0 +1,233 @@
+/** The commands as a coach runs them: as child processes, by exit code, standard output and standard error. */
+
+import { execFile } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, it, vi } from 'vitest';
+
+const root = new URL('../..', import.meta.url).pathname;
+const COURSE = 'maps/demo-course.geojson';
+const PLAYER = 'maps/demo-player.json';
+const folder = mkdtempSync(join(tmpdir(), 'holewright-cli-'));
+
+// Each test starts whole programs.
+vi.setConfig({ testTimeout: 240_000 });
+
+interface Run {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+function run(command: 'plan' | 'simulate' | 'check', ...args: string[]): Promise<Run> {
+  return new Promise((resolve) => {
+    execFile(
+      'npm',
+      ['run', '--silent', command, '--', ...args],
+      { cwd: root, maxBuffer: 1e8 },
+      (error, out, err) => {
+        resolve({ code: error === null ? 0 : Number(error.code), out, err });
+      },
+    );
+  });
+}
+
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+/** The demo course, changed. */
+function course(
+  name: string,
+  change: (features: { properties: Record<string, unknown> }[]) => unknown[],
+): string {
+  const json = JSON.parse(readFileSync(join(root, COURSE), 'utf8')) as {
+    features: { properties: Record<string, unknown> }[];
+  };
+  return file(name, JSON.stringify({ ...json, features: change(json.features) }));
+}
+
+function validate(schema: string, text: string): void {
+  const check = new Ajv2020({ strict: false }).compile(
+    JSON.parse(readFileSync(join(root, 'maps/schemas', schema), 'utf8')) as object,
+  );
+  expect(check(JSON.parse(text)), JSON.stringify(check.errors)).toBe(true);
+}
+
+interface PlanJson {
+  readonly hole: number;
+  readonly options: {
+    readonly id: string;
+    readonly club: string;
+    readonly meanStrokes: number;
+    readonly aim: { readonly lonLat: [number, number] };
+  }[];
+  readonly recommended: { readonly id: string; readonly reason: string };
+  readonly expectedStrokes: number;
+}
+
+describe('plan', () => {
+  it('prints JSON by its schema, the same again for the same seed and on workers', async () => {
+    const args = ['--course', COURSE, '--player', PLAYER, '--seed', 'a', '--json'];
+    const [alone, again] = await Promise.all([
+      run('plan', ...args, '--hole', '16'),
+      run('plan', ...args, '--hole', '16'),
+    ]);
+    expect(alone.code).toBe(0);
+    validate('plan.schema.json', alone.out);
+    expect(again.out).toBe(alone.out);
+    const several = await run('plan', ...args, '--hole', '16,3');
+    validate('plan.schema.json', several.out);
+    const holes = JSON.parse(several.out) as PlanJson[];
+    expect(holes.map((hole) => hole.hole)).toEqual([16, 3]);
+    expect(holes[0]).toEqual(JSON.parse(alone.out));
+    expect(holes[0]!.options.map((option) => option.id)).toContain(holes[0]!.recommended.id);
+  });
+
+  it('says in words what to play and why', async () => {
+    const { code, out } = await run('plan', '--course', COURSE, '--player', PLAYER, '--hole', '3');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Hole 3, par 3/);
+    expect(out).toMatch(/\nPlay /);
+    expect(out).toContain('local rules come first');
+  });
+
+  it('a hole without a green is refused by name, the other holes are planned', async () => {
+    const path = course('no-green.geojson', (features) =>
+      features.filter(
+        ({ properties }) => !(properties['golf'] === 'green' && String(properties['ref']) === '3'),
+      ),
+    );
+    const refused = await run('plan', '--course', path, '--player', PLAYER, '--hole', '3');
+    expect(refused.code).toBe(1);
+    expect(refused.err).toMatch(/hole 3: no green is drawn/);
+    expect(refused.err.trim().split('\n')).toHaveLength(1);
+    const checked = await run('check', '--course', path);
+    expect(checked.code).toBe(1);
+    expect(checked.err).toMatch(/hole 3/);
+  });
+
+  it('a club with two shots is named with what is used instead', async () => {
+    const player = JSON.parse(readFileSync(join(root, PLAYER), 'utf8')) as { shots: { club: string }[] };
+    const few = player.shots.filter(({ club }) => club === '7-iron').slice(0, 2);
+    const path = file(
+      'few.json',
+      JSON.stringify({ ...player, shots: [...player.shots.filter(({ club }) => club !== '7-iron'), ...few] }),
+    );
+    const { code, err } = await run('plan', '--course', COURSE, '--player', path, '--hole', '3');
+    expect(code).toBe(0);
+    expect(err).toMatch(/7-iron has 2 measured shots/);
+    expect(err).toMatch(/preset/);
+  });
+});
+
+describe('faults of the call', () => {
+  it.each([
+    [
+      'a missing player file',
+      1,
+      ['--course', COURSE, '--player', 'nowhere.json', '--hole', '1'],
+      /nowhere\.json: error: there is no such file/,
+    ],
+    [
+      'a broken course file',
+      1,
+      ['--course', file('broken.geojson', '{ "type": '), '--player', PLAYER, '--hole', '1'],
+      /broken\.geojson: error: .*line 1/,
+    ],
+    [
+      'a hole that is not there',
+      1,
+      ['--course', COURSE, '--player', PLAYER, '--hole', '19'],
+      /hole 19: the course has no such hole/,
+    ],
+    [
+      'a tee that is not there',
+      1,
+      ['--course', COURSE, '--player', PLAYER, '--hole', '1', '--tee', 'Nettle'],
+      /no tee named “Nettle”; it has/,
+    ],
+    [
+      'a place off the map',
+      1,
+      ['--course', COURSE, '--player', PLAYER, '--hole', '1', '--from', '10,10'],
+      /not on the ground of hole 1/,
+    ],
+    ['no player named', 2, ['--course', COURSE, '--hole', '1'], /--player is missing/],
+    ['an unknown option', 2, ['--caddie', 'x'], /usage/],
+    [
+      'a place that is none',
+      2,
+      ['--course', COURSE, '--player', PLAYER, '--hole', '1', '--from', 'here'],
+      /LON,LAT/,
+    ],
+  ] as const)('%s', async (_, code, args, words) => {
+    const result = await run('plan', ...args);
+    expect(result.code).toBe(code);
+    expect(result.err).toMatch(words);
+    expect(result.out).toBe('');
+  });
+});
+
+describe('simulate', () => {
+  it('prints where balls end, by its schema; shares sum to 1', async () => {
+    const planned = JSON.parse(
+      (await run('plan', '--course', COURSE, '--player', PLAYER, '--hole', '3', '--json')).out,
+    ) as PlanJson;
+    const best = planned.options[0]!;
+    const args = [
+      '--course',
+      COURSE,
+      '--player',
+      PLAYER,
+      '--hole',
+      '3',
+      '--club',
+      best.club,
+      '--aim',
+      best.aim.lonLat.join(','),
+      '--json',
+    ];
+    const { code, out } = await run('simulate', ...args);
+    expect(code).toBe(0);
+    validate('simulate.schema.json', out);
+    const result = JSON.parse(out) as {
+      endShare: Record<string, number>;
+      meanStrokes: number;
+      standardError: number;
+    };
+    expect(Object.values(result.endShare).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+    // The same choice as the plan's best option, on other draws.
+    expect(Math.abs(result.meanStrokes - best.meanStrokes)).toBeLessThan(0.03);
+  });
+
+  it('names the bag where the club is not in it', async () => {
+    const { code, err } = await run(
+      'simulate',
+      '--course',
+      COURSE,
+      '--player',
+      PLAYER,
+      '--hole',
+      '3',
+      '--club',
+      'Niblick',
+      '--aim',
+      '-30,40',
+    );
+    expect(code).toBe(1);
+    expect(err).toMatch(/the bag has no such club and swing; it has Driver/);
+  });
+});
+
+describe('check', () => {
+  it('finds no error in the demo course', async () => {
+    const { code, out } = await run('check', '--course', COURSE);
+    expect(code).toBe(0);
+    expect(out).toMatch(/18 holes, par 70: 0 errors/);
+  });
+});
