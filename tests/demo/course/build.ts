@@ -11,14 +11,16 @@ import {
   roundCorners,
 } from './curves.ts';
 import { type HoleDesign, TEE_NAMES } from './design.ts';
-import { distanceField, type Grid, markRing, outlines } from './fields.ts';
+import { cellCentre, distanceField, type Grid, markRing, outlines, windowAround } from './fields.ts';
 import { FRONT_NINE } from './front-nine.ts';
-import { BOUNDARY, OUT_OF_BOUNDS, PATHS, STREAMS } from './landscape.ts';
+import { PATHS } from './path-design.ts';
+import { BOUNDARY, OUT_OF_BOUNDS } from './property.ts';
+import { STREAMS } from './water-design.ts';
 import { groundLevels, type LevelPoint } from './levels.ts';
 import { planeNoise } from './noise.ts';
 import { routePaths } from './paths.ts';
 import { type Planting, plant } from './planting.ts';
-import { centroid, exitDistance } from './polygons.ts';
+import { centroid, distanceToRing, exitDistance } from './polygons.ts';
 import { bunkerRing, fairwayRing, greenRing, ribbonRing, teeRing } from './shapes.ts';
 import { drawWater, type WaterArea } from './water.ts';
 
@@ -149,8 +151,10 @@ function positions(
   const towards = (ahead: number, right: number): Point => {
     const norm = Math.hypot(ahead, right);
     const ray: Point = [(dx * ahead + dy * right) / norm, (dy * ahead - dx * right) / norm];
-    const reach = Math.max(0, exitDistance(green, centre, ray) - 4.6);
-    return [centre[0] + ray[0] * reach, centre[1] + ray[1] * reach];
+    const along = (reach: number): Point => [centre[0] + ray[0] * reach, centre[1] + ray[1] * reach];
+    let reach = exitDistance(green, centre, ray) - 4;
+    while (reach > 0 && distanceToRing(green, along(reach)) < 4) reach -= 0.25;
+    return along(reach);
   };
   return [
     { name: 'middle', at: mixPoints(centre, line.at(line.lengthM - 1, 0), 0.5) },
@@ -161,13 +165,14 @@ function positions(
 
 /** Mown rough about 11 m wide round fairway, green and bunkers. */
 function mownRough(rings: readonly (readonly Point[])[], hand: ReturnType<typeof planeNoise>): Point[][][] {
-  const mask = new Uint8Array(GRID.columns * GRID.rows);
-  for (const ring of rings) markRing(GRID, mask, ring);
-  const field = distanceField(GRID, mask).map((d, i) => {
-    const row = Math.floor(i / GRID.columns);
-    return 11 - d + 2.5 * hand((i - row * GRID.columns) * GRID.cellM, row * GRID.cellM);
+  const window = windowAround(GRID, rings.flat(), 20);
+  const mask = new Uint8Array(window.columns * window.rows);
+  for (const ring of rings) markRing(window, mask, ring);
+  const field = distanceField(window, mask).map((d, i) => {
+    const [x, y] = cellCentre(window, i);
+    return 11 - d + 2.5 * hand(x, y);
   });
-  return outlines(GRID, field, 200);
+  return outlines(window, field, 200);
 }
 
 /** The open lane from the tees to the start of the fairway (or the green of a par 3), widening as it goes. */

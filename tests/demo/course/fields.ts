@@ -12,6 +12,34 @@ export interface Grid {
   readonly rows: number;
 }
 
+/** A part of a grid on the same cells. */
+export interface Window extends Grid {
+  /** Index in the whole grid of a cell of the window. */
+  readonly whole: (i: number) => number;
+}
+
+/** The cells within `marginM` of the points. */
+export function windowAround(grid: Grid, points: readonly Point[], marginM: number): Window {
+  const { cellM } = grid;
+  const range = (values: readonly number[], start: number, count: number): [number, number] => [
+    Math.max(0, Math.floor((Math.min(...values) - marginM - start) / cellM)),
+    Math.min(count, Math.ceil((Math.max(...values) + marginM - start) / cellM)),
+  ];
+  const xs = points.map((p) => p[0]);
+  const ys = points.map((p) => p[1]);
+  const [firstColumn, endColumn] = range(xs, grid.west, grid.columns);
+  const [firstRow, endRow] = range(ys, grid.south, grid.rows);
+  const columns = endColumn - firstColumn;
+  return {
+    cellM,
+    columns,
+    rows: endRow - firstRow,
+    west: grid.west + firstColumn * cellM,
+    south: grid.south + firstRow * cellM,
+    whole: (i) => (firstRow + Math.floor(i / columns)) * grid.columns + firstColumn + (i % columns),
+  };
+}
+
 export function cellCentre(grid: Grid, i: number): Point {
   const row = Math.floor(i / grid.columns);
   return [grid.west + (i - row * grid.columns + 0.5) * grid.cellM, grid.south + (row + 0.5) * grid.cellM];

@@ -2,8 +2,8 @@
 
 import seedrandom from 'seedrandom';
 import type { Point } from './curves.ts';
-import { cellCentre, distanceField, type Grid, markRing, outlines } from './fields.ts';
-import { LONG_ROUGH, type WoodDesign, WOODS } from './landscape.ts';
+import { cellCentre, distanceField, type Grid, markRing, outlines, windowAround } from './fields.ts';
+import { LONG_ROUGH, type Spine, type WoodDesign, WOODS } from './planting-design.ts';
 import { planeNoise } from './noise.ts';
 
 export interface Planting {
@@ -40,45 +40,61 @@ export function plant(ground: Ground): Planting {
   const bays = planeNoise('bays of woods', 55);
 
   const woodMask = new Uint8Array(play.length);
-  const woods = WOODS.flatMap((design) => {
-    const field = Float64Array.from(play, (_, i) => {
-      const [x, y] = cellCentre(grid, i);
-      const band = bandDepth(design.spine, x, y);
-      if (band < -24 || woodMask[i] === 1) return -24;
-      return Math.min(
+  const woods = WOODS.flatMap((design) =>
+    grow(grid, woodMask, design.spine, 260, (x, y, i, band) =>
+      Math.min(
         band + 5 * rag(x, y) + 15 * bays(x, y),
         play[i]! - design.clearanceM + 3.5 * rag(x + 900, y) - 4 * Math.max(0, bays(y, x)),
         water[i]! - 3 + 1.5 * rag(x, y + 900),
         paths[i]! - 3,
         inside[i]! - 4 + 2 * rag(x, y),
-      );
-    });
-    const polygons = outlines(grid, field, 260);
-    for (const rings of polygons) markRing(grid, woodMask, rings[0]!);
-    return polygons.map((rings) => ({ design, rings }));
-  });
+      ),
+    ).map((rings) => ({ design, rings })),
+  );
 
   const tuft = planeNoise('edge of long grass', 16);
   const longMask = new Uint8Array(play.length);
-  const longRough = LONG_ROUGH.flatMap(({ spine, clearanceM }) => {
-    const field = Float64Array.from(play, (_, i) => {
-      const [x, y] = cellCentre(grid, i);
-      const band = bandDepth(spine, x, y);
-      if (band < -12 || longMask[i] === 1) return -12;
-      return Math.min(
+  const longRough = LONG_ROUGH.flatMap(({ spine, clearanceM }) =>
+    grow(grid, longMask, spine, 200, (x, y, i, band) =>
+      Math.min(
         band + 6 * tuft(x, y),
         play[i]! - clearanceM + 3 * tuft(x + 700, y),
         water[i]! + 2,
         inside[i]! - 1,
-      );
-    });
-    const polygons = outlines(grid, field, 200);
-    for (const rings of polygons) markRing(grid, longMask, rings[0]!);
-    return polygons;
-  });
+      ),
+    ),
+  );
 
   const trees = scatterTrees(ground, { play, water, paths, inside, wood: distanceField(grid, woodMask) });
   return { woods, longRough, trees };
+}
+
+/**
+ * Polygons where `strength` (of a place, its cell, and its depth in the band) is positive, outside what `taken` marks;
+ * then marks them.
+ */
+function grow(
+  grid: Grid,
+  taken: Uint8Array,
+  spine: Spine,
+  leastM2: number,
+  strength: (x: number, y: number, i: number, band: number) => number,
+): Point[][][] {
+  const reach = Math.max(...spine.map(([, , r]) => r)) + 30;
+  const window = windowAround(
+    grid,
+    spine.map(([x, y]): Point => [x, y]),
+    reach,
+  );
+  const field = new Float64Array(window.columns * window.rows).map((_, k) => {
+    const [x, y] = cellCentre(window, k);
+    const i = window.whole(k);
+    const band = bandDepth(spine, x, y);
+    return band < -24 || taken[i] === 1 ? -24 : strength(x, y, i, band);
+  });
+  const polygons = outlines(window, field, leastM2);
+  for (const rings of polygons) markRing(grid, taken, rings[0]!);
+  return polygons;
 }
 
 interface Distances {
@@ -144,7 +160,7 @@ function depthInside(grid: Grid, ring: readonly Point[]): Float64Array {
 }
 
 /** How far inside a band of changing reach the point lies, metres; negative outside. */
-function bandDepth(spine: readonly (readonly [number, number, number])[], x: number, y: number): number {
+function bandDepth(spine: Spine, x: number, y: number): number {
   let best = -Infinity;
   for (let i = 0; i + 1 < spine.length; i++) {
     const [a, b] = [spine[i]!, spine[i + 1]!];

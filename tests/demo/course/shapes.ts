@@ -36,17 +36,19 @@ export function greenRing(design: GreenDesign, line: Measured, noise: Noise): Po
     const t = k / 10 - 1;
     return { u: t * reach, v: 3.6 * bend * (t * t - 0.33), radius: 1 + taper * t };
   });
-  // seen from the middle, the edge is where the ray leaves the last disc
-  const outline = Array.from({ length: 28 }, (_, k): Point => {
-    const angle = (2 * Math.PI * k) / 28;
-    const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  // seen from the middle, the edge is where the ray leaves the last disc; then notches are mown out
+  const edges = Array.from({ length: 36 }, (_, k) => {
+    const [c, s] = [Math.cos((2 * Math.PI * k) / 36), Math.sin((2 * Math.PI * k) / 36)];
     const exits = discs.map(({ u, v, radius }) => {
       const along = u * c + v * s;
       const square = radius * radius - (u * u + v * v - along * along);
       return square < 0 ? 0 : along + Math.sqrt(square);
     });
-    const edge = Math.max(...exits);
-    return [edge * c, edge * s];
+    return Math.max(...exits);
+  });
+  const outline = evened(edges, 3).map((edge, k): Point => {
+    const angle = (2 * Math.PI * k) / 36;
+    return [edge * Math.cos(angle), edge * Math.sin(angle)];
   });
   const upright = depth >= 1 ? outline : outline.map(([u, v]): Point => [-v, u]);
   const centre = line.at(line.lengthM, 0);
@@ -56,18 +58,32 @@ export function greenRing(design: GreenDesign, line: Measured, noise: Noise): Po
   return closedCurve(unsteady(centred, centre, noise, 0.8), 1.7);
 }
 
+/** Running means over three neighbours of a closed row of numbers. */
+function evened(values: readonly number[], rounds: number): number[] {
+  let row = [...values];
+  for (let round = 0; round < rounds; round++) {
+    row = row.map((value, k) => {
+      const before = row[(k + row.length - 1) % row.length]!;
+      const after = row[(k + 1) % row.length]!;
+      return 0.25 * before + 0.5 * value + 0.25 * after;
+    });
+  }
+  return row;
+}
+
 /** A sand outline about the origin: long axis along v, bays between the lobes. */
 function bunkerOutline(design: BunkerDesign, noise: Noise, at: Point): Point[] {
-  const control: Point[] = [];
   const count = 8 * design.lobes;
   const phase = (at[0] * 0.37 + at[1] * 0.61) % (2 * Math.PI);
   const root = Math.sqrt(design.stretch);
-  for (let k = 0; k < count; k++) {
-    const angle = (2 * Math.PI * k) / count;
-    const wave = noise(at[0] + 40 * Math.cos(angle), at[1] + 40 * Math.sin(angle));
-    const r = 1 + 0.2 * Math.cos(design.lobes * angle + phase) + 0.15 * wave;
-    control.push([(r * Math.cos(angle)) / root, r * Math.sin(angle) * root]);
-  }
+  const angleOf = (k: number): number => (2 * Math.PI * k) / count;
+  const reaches = Array.from({ length: count }, (_, k) => {
+    const wave = noise(at[0] + 40 * Math.cos(angleOf(k)), at[1] + 40 * Math.sin(angleOf(k)));
+    return 1 + 0.22 * Math.cos(design.lobes * angleOf(k) + phase) + 0.18 * wave;
+  });
+  const control = evened(reaches, 1).map(
+    (r, k): Point => [(r * Math.cos(angleOf(k))) / root, r * Math.sin(angleOf(k)) * root],
+  );
   return closedCurve(toArea(control, design.areaM2), 1.1);
 }
 

@@ -2,7 +2,7 @@
 
 import { difference, featureCollection, intersect, polygon } from '@turf/turf';
 import { closedCurve, type Measured, type Point } from './curves.ts';
-import { PONDS, STREAMS } from './landscape.ts';
+import { PONDS, STREAMS } from './water-design.ts';
 import type { planeNoise } from './noise.ts';
 import { signedArea } from './polygons.ts';
 import { ribbonRing } from './shapes.ts';
