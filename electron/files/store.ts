@@ -176,8 +176,9 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     try {
       const onDisk = await disk.read(path, LARGEST_TEXT_BYTES);
       const found = revisionOf(onDisk);
-      if (request.baseRevision !== null && found !== request.baseRevision) return hasChanged;
+      // Also where somebody else wrote the very same: there is nothing to disagree about.
       if (found === revision) return good({ revision });
+      if (request.baseRevision !== null && found !== request.baseRevision) return hasChanged;
       const replaced = await replaceFile(
         disk,
         path,

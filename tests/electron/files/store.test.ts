@@ -165,6 +165,13 @@ describe('saving', () => {
     expect((await readdir(folder)).filter((name) => name.includes('unfinished'))).toEqual([]);
   });
 
+  it('is content when another program wrote the very same text', async () => {
+    const { path, store, file, token } = await opened();
+    await writeFile(path, courseText(2));
+    const saved = await store.save({ token, text: courseText(2), baseRevision: file.revision });
+    expect(valueOf(saved).revision).toBe(sha256(courseText(2)));
+  });
+
   it('writes over a changed file where the page says that it means to', async () => {
     const { path, store, token } = await opened();
     await writeFile(path, courseText(7));
