@@ -2,7 +2,7 @@
 
 import { makeLocalFrame, type LocalFrame } from '../../core/course/local-frame.ts';
 import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../../core/course/model.ts';
-import type { Option, ParOdds, SpotPlan } from '../../core/plan/model.ts';
+import type { Option, SpotPlan } from '../../core/plan/model.ts';
 import {
   type AppState,
   type HoleResult,
@@ -144,20 +144,6 @@ export function strokesTaken(state: AppState): { readonly strokes: number; reado
   const fromTee = currentResult(state)?.teePlan.expectedStrokes;
   if (fromTee === undefined) return { strokes: 1, guessed: true };
   return { strokes: Math.max(1, Math.round(fromTee - plan.expectedStrokes)), guessed: true };
-}
-
-/** Odds against par from odds of strokes still to play (`scoreOdds[k]`: exactly k; the last entry k or more). */
-export function parOdds(scoreOdds: readonly number[], par: number, taken: number): ParOdds {
-  let parOrBetter = 0;
-  let bogey = 0;
-  let doubleOrWorse = 0;
-  scoreOdds.forEach((chance, strokes) => {
-    const overPar = taken + strokes - par;
-    if (overPar <= 0) parOrBetter += chance;
-    else if (overPar === 1) bogey += chance;
-    else doubleOrWorse += chance;
-  });
-  return { parOrBetter, bogey, doubleOrWorse };
 }
 
 export interface Tallied {

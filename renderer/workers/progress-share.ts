@@ -7,6 +7,8 @@ import type { SolveProgress } from '../../core/plan/model.ts';
 
 /** Each finer level has four times the nodes of the one before. */
 const LEVEL_GROWTH = 4;
+/** Share of a level after which its odds are settled. */
+const ODDS_FROM = 0.95;
 
 /** Null where the stage does not say how far along it is. */
 export function progressShare(progress: SolveProgress): number | null {
@@ -15,9 +17,18 @@ export function progressShare(progress: SolveProgress): number | null {
   const at = Number(level[1]);
   const of = Number(level[2]);
   const within = progress.total === 0 ? 0 : progress.done / progress.total;
-  const sweep = Number(/sweep (\d+)/.exec(progress.stage)?.[1] ?? Infinity);
-  const inLevel = sweep === Infinity ? 0.95 + 0.05 * within : 0.95 * (1 - 0.5 ** (sweep - 1 + within));
+  const odds = /odds (\d+)/.exec(progress.stage);
+  const sweep = Number(/sweep (\d+)/.exec(progress.stage)?.[1] ?? 1);
+  const inLevel =
+    odds === null
+      ? ODDS_FROM * halving(sweep - 1 + within)
+      : ODDS_FROM + (1 - ODDS_FROM) * halving(Number(odds[1]) - 1 + within);
   const before = (LEVEL_GROWTH ** (at - 1) - 1) / (LEVEL_GROWTH ** of - 1);
   const after = (LEVEL_GROWTH ** at - 1) / (LEVEL_GROWTH ** of - 1);
   return before + (after - before) * inLevel;
+}
+
+/** 0, 1/2, 3/4, … after 0, 1, 2, … rounds. */
+function halving(rounds: number): number {
+  return 1 - 0.5 ** rounds;
 }
