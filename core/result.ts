@@ -1,6 +1,8 @@
 /** A tagged answer for functions that can refuse: the value, or the reasons in words a person can act on. */
 
-export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+export type Result<T, E> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: E };
 
 export function succeed<T>(value: T): { readonly ok: true; readonly value: T } {
   return { ok: true, value };

@@ -23,10 +23,26 @@ export interface HoleGround {
   readonly clearOfTrees: Uint8Array;
   /** Whole metres within which the lie is surely that of the cell, 255 at most. */
   readonly sameLie: Uint8Array;
+  /** Blocks of `BLOCK_M` for flights over trees: rows of `blockColumns`, from the raster's south-west corner. */
+  readonly blockColumns: number;
+  /** Highest canopy top in the block and within `BLOCK_M` around it, measured like `highestCanopy`. */
+  readonly blockTop: Float32Array;
   /** Highest canopy top of the hole, metres above the datum (above the ground where there are no levels); -Infinity without trees. */
   readonly highestCanopy: number;
   /** Metres above the course's datum, or null where the file has no levels. */
   readonly elevation: Float32Array | null;
+}
+
+/** Side of a block, metres, and how far a ball above `blockTop` may go before it has to look again. */
+export const BLOCK_M = 32;
+
+/** Index of the block that holds the point; points off the raster belong to the nearest block of its rim. */
+export function blockIndexAt(ground: HoleGround, x: number, y: number): number {
+  const { blockColumns } = ground;
+  const lastRow = ground.blockTop.length / blockColumns - 1;
+  const column = Math.min(blockColumns - 1, Math.max(0, ((x - ground.west) / BLOCK_M) | 0));
+  const row = Math.min(lastRow, Math.max(0, ((y - ground.south) / BLOCK_M) | 0));
+  return row * blockColumns + column;
 }
 
 /** Index of the cell that holds the point; points off the raster belong to the nearest cell of its rim. */

@@ -4,7 +4,7 @@ import type { Area, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
 import { elevationRaster } from './elevation.ts';
-import type { HoleGround } from './hole-ground.ts';
+import { BLOCK_M, type HoleGround } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
 
@@ -48,7 +48,7 @@ export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cel
     ...canopies,
     clearOfTrees: clearOfTrees(raster, canopies.canopyTop),
     sameLie: sameLieDistance(raster, lie),
-    highestCanopy: highestTop(canopies.canopyTop, elevation),
+    ...blockTops(raster, canopies.canopyTop, elevation),
     elevation,
   };
 }
@@ -120,10 +120,32 @@ function paintCanopies(
   return { canopyTop, canopyBase, canopyDensity };
 }
 
-function highestTop(canopyTop: Float32Array, elevation: Float32Array | null): number {
-  let highest = -Infinity;
+/** Canopy tops by blocks, each with its neighbours; see `HoleGround`. */
+function blockTops(
+  raster: RasterShape,
+  canopyTop: Float32Array,
+  elevation: Float32Array | null,
+): Pick<HoleGround, 'blockColumns' | 'blockTop' | 'highestCanopy'> {
+  const blockColumns = Math.ceil((raster.columns * raster.cellM) / BLOCK_M);
+  const blockRows = Math.ceil((raster.rows * raster.cellM) / BLOCK_M);
+  const own = new Float32Array(blockColumns * blockRows).fill(-Infinity);
   canopyTop.forEach((top, i) => {
-    if (top > 0) highest = Math.max(highest, top + (elevation?.[i] ?? 0));
+    if (top === 0) return;
+    const column = Math.floor((((i % raster.columns) + 0.5) * raster.cellM) / BLOCK_M);
+    const row = Math.floor(((Math.floor(i / raster.columns) + 0.5) * raster.cellM) / BLOCK_M);
+    const block = row * blockColumns + column;
+    own[block] = Math.max(own[block]!, top + (elevation?.[i] ?? 0));
   });
-  return highest;
+  const blockTop = own.map((_, block) => {
+    const column = block % blockColumns;
+    const row = Math.floor(block / blockColumns);
+    let highest = -Infinity;
+    for (let r = Math.max(0, row - 1); r <= Math.min(blockRows - 1, row + 1); r++) {
+      for (let c = Math.max(0, column - 1); c <= Math.min(blockColumns - 1, column + 1); c++) {
+        highest = Math.max(highest, own[r * blockColumns + c]!);
+      }
+    }
+    return highest;
+  });
+  return { blockColumns, blockTop, highestCanopy: Math.max(...own) };
 }

@@ -120,6 +120,7 @@ export class ChoiceEvaluator {
     draws: ShotDraws,
     ownValue: number,
     keep: number,
+    keptInDoubt = FEWEST_IN_DOUBT,
   ): RankedChoice[] {
     let ranked: RankedChoice[] = [];
     for (const choice of choices) {
@@ -138,7 +139,7 @@ export class ChoiceEvaluator {
       if (upTo >= draws.count) break;
       ranked = ranked.slice(
         0,
-        Math.max(keep, upTo < SURE_DRAWS ? FEWEST_IN_DOUBT : 0, Math.ceil(ranked.length * KEPT_SHARE)),
+        Math.max(keep, upTo < SURE_DRAWS ? keptInDoubt : 0, Math.ceil(ranked.length * KEPT_SHARE)),
       );
       done = upTo;
       upTo = Math.min(draws.count, upTo * 2);

@@ -5,7 +5,7 @@
 
 import { keptAfterBounce, ROLL_SD_SHARE, runCost } from '../flight/roll.ts';
 import type { ShotLaw } from '../flight/shot-law.ts';
-import { cellIndexAt, type HoleGround } from '../ground/hole-ground.ts';
+import { BLOCK_M, blockIndexAt, cellIndexAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
 
@@ -111,6 +111,16 @@ export class ShotResolver {
       if (height > ground.highestCanopy) {
         r = Math.max(r + TREE_STEP_M, descentTo(ground.highestCanopy - start, carry, launch, skew, r));
         continue;
+      }
+      // Above every crown within a block's reach now and at its end, and so in between: the path is concave.
+      const blockTop = ground.blockTop[blockIndexAt(ground, x + dx * r, y + dy * r)]!;
+      if (height > blockTop) {
+        const ahead = Math.min(carry, r + BLOCK_M);
+        const g = ahead / carry;
+        if (start + ahead * launch * (1 - g) * (1 + skew * g) > blockTop) {
+          r = ahead;
+          continue;
+        }
       }
       const top = ground.canopyTop[cell]!;
       if (top > 0) {

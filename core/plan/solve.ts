@@ -37,7 +37,7 @@ export const DEFAULT_SETTINGS: SolveSettings = {
 /** Nodes worked on between two progress reports. */
 const NODES_PER_STEP = 48;
 /** Choices that a node keeps from the wide search for the sweeps that follow. */
-const KEPT_CHOICES = 4;
+const KEPT_CHOICES = 3;
 /** Sets of draws that the nodes of a spacing share out among themselves. */
 const POOL_SIZE = 128;
 /** Beyond this many node spacings from the line of play a node keeps what the coarser spacing found. */
@@ -76,7 +76,12 @@ export function* solveStrokes(
   let coarser: StrokesField | null = null;
   for (const [level, spacingM] of settings.spacingsM.entries()) {
     const field: StrokesField = new StrokesField(prepared.ground, prepared.pin, prepared.putting, spacingM);
-    const solver = new LevelSolver(prepared, field, settings, coarser);
+    // Coarser spacings only lead the way: half the draws, and they need not come to rest.
+    const isLast = level === settings.spacingsM.length - 1;
+    const effort = isLast
+      ? settings
+      : { ...settings, draws: settings.draws / 2, mostSweeps: Math.min(6, settings.mostSweeps) };
+    const solver = new LevelSolver(prepared, field, effort, coarser);
     const stage = `level ${level + 1} of ${settings.spacingsM.length}`;
     convergence.sweeps.push(yield* solver.run(stage));
     convergence.spacingsM.push(spacingM);
@@ -233,12 +238,12 @@ class LevelSolver {
     }
     const own = this.field.layers[state.layer]!.value[state.node]!;
     const best = evaluator
-      .bestOf(state.spot, state.lie, candidates, draws, own, 2)
+      .bestOf(state.spot, state.lie, candidates, draws, own, 2, KEPT_CHOICES)
       .map((ranked) => ranked.choice);
     // A finer look around the best, half the fan's step to either side.
     const step = ((inTrees ? TREES_FAN : OPEN_FAN).stepDeg * Math.PI) / 360;
     const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, step)]);
-    const kept = evaluator.bestOf(state.spot, state.lie, [...around], draws, own, KEPT_CHOICES);
+    const kept = evaluator.bestOf(state.spot, state.lie, [...around], draws, own, KEPT_CHOICES, KEPT_CHOICES);
     return kept.map((ranked) => ranked.choice);
   }
 
@@ -289,7 +294,7 @@ class LevelSolver {
   }
 }
 
-const CHOOSING_SWEEPS = 3;
+const CHOOSING_SWEEPS = 2;
 /** Within this distance every part swing is tried at every spacing, metres: a coarse neighbour's chip says little. */
 const NEAR_GREEN_M = 45;
 /** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
