@@ -1,0 +1,124 @@
+/** From the player's spread, the swing and the lie to the numbers that a shot is drawn with. */
+
+import { describe, expect, it } from 'vitest';
+import { shotLaw } from '../../core/flight/shot-law.ts';
+import { Lie } from '../../core/ground/lies.ts';
+import { derivePart, deriveSwing, partSpread } from '../../core/player/part-swing.ts';
+import { EVEN_LIES, stated, statedPlayer } from '../plan/synthetic.ts';
+
+const iron = stated({
+  club: 'Iron',
+  loftDeg: 32,
+  carryM: 140,
+  carrySd: 9,
+  directionMean: 0.02,
+  directionSd: 0.07,
+  correlation: 0.6,
+  poorShare: 0.1,
+});
+const part = derivePart(iron);
+const punch = deriveSwing(iron, 'punch');
+const hard = {
+  playable: true,
+  carryFactor: 0.8,
+  carrySdFactor: 1.5,
+  directionSdFactor: 1.25,
+  poorShareAdded: 0.07,
+};
+const player = statedPlayer({
+  spreads: [iron, part, punch],
+  lies: {
+    ...EVEN_LIES,
+    bunker: hard,
+    rough: { ...hard, poorShareAdded: 0.9 },
+    woods: { ...hard, playable: false },
+  },
+});
+
+function lawOf(...args: [Parameters<typeof shotLaw>[1], Parameters<typeof shotLaw>[2], number?]) {
+  const law = shotLaw(player, args[0], args[1], args[2] ?? 0);
+  if (law === null) throw new Error('not playable');
+  return law;
+}
+
+describe('law of a full swing', () => {
+  it('from a good lie is the player’s own', () => {
+    const law = lawOf(iron, Lie.fairway);
+    expect(law).toMatchObject({
+      carryMean: 140,
+      carrySd: 9,
+      directionMean: 0.02,
+      directionSd: 0.07,
+      correlation: 0.6,
+      poorShare: 0.1,
+    });
+    // The own part of direction completes the correlated one to a variance of 1.
+    expect(law.directionOwn ** 2 + law.correlation ** 2).toBeCloseTo(1, 14);
+    expect(law.poorCarryMean).toBeCloseTo(140 * iron.poor.carryShareMean, 12);
+    expect(law.poorCarrySd).toBeCloseTo(140 * iron.poor.carryShareSd, 12);
+    expect(law.poorDirectionSd).toBe(iron.poor.directionSd);
+  });
+
+  it('takes over every effect of the lie', () => {
+    const law = lawOf(iron, Lie.bunker);
+    expect(law.carryMean).toBeCloseTo(140 * 0.8, 12);
+    expect(law.carrySd).toBeCloseTo(9 * 0.8 * 1.5, 12);
+    expect(law.directionSd).toBeCloseTo(0.07 * 1.25, 12);
+    expect(law.poorShare).toBeCloseTo(0.17, 12);
+    expect(law.poorCarryMean).toBeCloseTo(140 * 0.8 * iron.poor.carryShareMean, 12);
+    expect(law.poorDirectionSd).toBeCloseTo(iron.poor.directionSd * 1.25, 12);
+    // The bias is the player's, whatever the lie.
+    expect(law.directionMean).toBe(0.02);
+  });
+
+  it('is none where the club stays in the bag, and never all poor strikes', () => {
+    expect(shotLaw(player, iron, Lie.woods, 0)).toBeNull();
+    expect(lawOf(iron, Lie.rough).poorShare).toBe(0.6);
+  });
+
+  it('runs on farther from rough than from fairway', () => {
+    expect(lawOf(iron, Lie.rough).runShare).toBeGreaterThan(lawOf(iron, Lie.fairway).runShare);
+    expect(lawOf(iron, Lie.bunker).runShare).toBe(lawOf(iron, Lie.fairway).runShare);
+  });
+
+  it('does not heed the carry asked for', () => {
+    expect(lawOf(iron, Lie.fairway, 60)).toEqual(lawOf(iron, Lie.fairway, 140));
+  });
+});
+
+describe('law of a part swing', () => {
+  it('carries what is asked for, up to its longest', () => {
+    for (const carry of [5, 40, 100]) expect(lawOf(part, Lie.fairway, carry).carryMean).toBe(carry);
+    expect(lawOf(part, Lie.fairway, 500).carryMean).toBe(part.carryMean);
+  });
+
+  it('makes up for what the lie takes off, but not for the wider spread', () => {
+    const even = lawOf(part, Lie.fairway, 50);
+    const sandy = lawOf(part, Lie.bunker, 50);
+    expect(sandy.carryMean).toBe(50);
+    expect(sandy.carrySd).toBeCloseTo(even.carrySd * 1.5, 12);
+  });
+
+  it('spreads as the part swing of the player does: fewer metres, a greater share, the shorter it is', () => {
+    let last = lawOf(part, Lie.fairway, 120);
+    for (const carry of [90, 60, 30, 15]) {
+      const law = lawOf(part, Lie.fairway, carry);
+      expect(law.carrySd).toBeCloseTo(partSpread(part, carry).carrySd, 12);
+      expect(law.carrySd).toBeLessThan(last.carrySd);
+      expect(law.carrySd / law.carryMean).toBeGreaterThan(last.carrySd / last.carryMean);
+      expect(law.poorShare).toBeLessThan(last.poorShare);
+      last = law;
+    }
+  });
+});
+
+describe('law of a punch', () => {
+  it('is shorter and lower and runs farther for its length', () => {
+    const full = lawOf(iron, Lie.fairway);
+    const low = lawOf(punch, Lie.fairway);
+    expect(low.carryMean).toBeLessThan(0.7 * full.carryMean);
+    expect(low.window.tanLaunch).toBeLessThan(0.4 * full.window.tanLaunch);
+    expect(low.window.tanDescent).toBeLessThan(0.6 * full.window.tanDescent);
+    expect(low.runShare).toBeGreaterThan(2 * full.runShare);
+  });
+});
