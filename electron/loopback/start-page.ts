@@ -6,7 +6,7 @@
  */
 export const startPage = `<!doctype html>
 <html lang="en">
-<head><meta charset="utf-8"><title>Holewright</title><meta http-equiv="refresh" content="0; url=../"></head>
+<head><meta charset="utf-8"><title>Holewright</title><link rel="icon" href="data:,"><meta http-equiv="refresh" content="0; url=../"></head>
 <body><p>Opening Holewright. <a href="../">Go on</a> if nothing happens.</p></body>
 </html>
 `;
@@ -15,7 +15,7 @@ export const startPage = `<!doctype html>
 export function refusalPage(reason: string): string {
   return `<!doctype html>
 <html lang="en">
-<head><meta charset="utf-8"><title>Holewright: not opened</title></head>
+<head><meta charset="utf-8"><title>Holewright: not opened</title><link rel="icon" href="data:,"></head>
 <body><h1>Holewright did not open here</h1><p>${reason}</p></body>
 </html>
 `;
