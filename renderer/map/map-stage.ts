@@ -24,11 +24,11 @@ import { labelPainter } from './label-painter.ts';
 import { courseLines, holeLine } from './line-painter.ts';
 import { mapLabels } from './map-labels.ts';
 import { MoveMarker } from './move-markers.ts';
-import { aimReach, ballSpot, keepInReach, type MarkerKind, moveLabel, moveMarker } from './moves.ts';
+import { ballSpot, type MarkerKind, markerSpot, moveLabel, moveMarker } from './moves.ts';
 import { type Palette, paletteOf, type Theme } from './palette.ts';
-import { holeBearing, makeSheet, type Sheet, spotsOf } from './sheet.ts';
+import { holeBearing, makeSheet, moveOnScreen, type Sheet, spotsOf } from './sheet.ts';
 import { shotPainter } from './shot-painter.ts';
-import { type DrawnShot, isComparing, shotScene } from './shot-scene.ts';
+import { type DrawnShot, shotScene } from './shot-scene.ts';
 import { strokesScale } from './strokes-ramp.ts';
 import { surfacePainter } from './surface-painter.ts';
 
@@ -86,8 +86,8 @@ export class MapStage {
     const events = {
       dragged: (kind: MarkerKind, to: Spot) => this.moved(kind, to, 'dragged', null),
       dropped: (kind: MarkerKind, to: Spot) => this.moved(kind, to, 'dropped', null),
-      stepped: (kind: MarkerKind, to: Spot, press: number) =>
-        this.moved(kind, to, 'stepped', `${kind} ${press}`),
+      stepped: (kind: MarkerKind, right: number, up: number, press: number) =>
+        this.stepped(kind, right, up, `${kind} ${press}`),
     };
     this.markers = {
       pin: new MoveMarker(this.map, 'pin', events),
@@ -210,11 +210,7 @@ export class MapStage {
       true,
     );
     const main = shots.find((shot) => shot.part === 'main');
-    const reach = aimReach(state);
-    let aim: Spot | null = null;
-    if (main !== undefined && reach !== null && ball !== null && !isComparing(state)) {
-      aim = keepInReach(ball, sheet.frame.toSpot(main.aim), reach);
-    }
+    const aim = markerSpot(state, 'aim');
     const carry =
       aim === null || ball === null ? '' : lengthText(Math.hypot(aim.x - ball.x, aim.y - ball.y), units);
     this.markers.aim.show(sheet, aim, `Aim of ${main?.option?.club ?? 'the shot'}, ${carry} away`, true);
@@ -236,6 +232,13 @@ export class MapStage {
     bounds.extend([north.lat + AROUND_HOLE_M * 0.6, north.lng + AROUND_HOLE_M]);
     // The switches lie over the top edge, legend and scale over the bottom one.
     this.map.fitBounds(bounds, { animate: false, paddingTopLeft: [0, 46], paddingBottomRight: [0, 14] });
+  }
+
+  /** From where the state has the marker, not from where it was drawn last: keys may come faster than frames. */
+  private stepped(kind: MarkerKind, right: number, up: number, mark: string): void {
+    const from = markerSpot(this.store.state(), kind);
+    if (from === null || this.sheet === null) return;
+    this.moved(kind, moveOnScreen(this.sheet, from, right, up), 'stepped', mark);
   }
 
   private moved(

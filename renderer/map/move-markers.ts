@@ -4,7 +4,7 @@ import * as L from 'leaflet';
 import type { Spot } from '../../core/plan/model.ts';
 import { markerPicture } from './marker-icons.ts';
 import type { MarkerKind } from './moves.ts';
-import { moveOnScreen, type Sheet } from './sheet.ts';
+import type { Sheet } from './sheet.ts';
 
 /** Arrow keys move by this much, with Shift by the second, metres. */
 const STEP_M = 1;
@@ -13,15 +13,14 @@ const LONG_STEP_M = 5;
 export interface MarkerEvents {
   readonly dragged: (kind: MarkerKind, to: Spot) => void;
   readonly dropped: (kind: MarkerKind, to: Spot) => void;
-  /** `press` is the same for all steps of a key held down. */
-  readonly stepped: (kind: MarkerKind, to: Spot, press: number) => void;
+  /** Metres on the screen. `press` is the same for all steps of a key held down. */
+  readonly stepped: (kind: MarkerKind, right: number, up: number, press: number) => void;
 }
 
 export class MoveMarker {
   private readonly marker: L.Marker;
   private readonly picture: HTMLElement;
   private sheet: Sheet | null = null;
-  private spot: Spot = { x: 0, y: 0 };
   private dragging = false;
   private press = 0;
 
@@ -65,7 +64,6 @@ export class MoveMarker {
       this.marker.remove();
       return;
     }
-    this.spot = spot;
     if (!this.map.hasLayer(this.marker)) {
       this.marker.addTo(this.map);
       const element = this.marker.getElement();
@@ -91,14 +89,13 @@ export class MoveMarker {
   private keyed(event: KeyboardEvent): void {
     const step = event.shiftKey ? LONG_STEP_M : STEP_M;
     const direction = DIRECTIONS[event.key];
-    if (direction === undefined || this.sheet === null || event.ctrlKey || event.metaKey || event.altKey)
-      return;
+    if (direction === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     // Otherwise the map would pan as well.
     event.preventDefault();
     event.stopPropagation();
     const [right, up] = direction;
     if (!event.repeat) this.press++;
-    this.events.stepped(this.kind, moveOnScreen(this.sheet, this.spot, right * step, up * step), this.press);
+    this.events.stepped(this.kind, right * step, up * step, this.press);
   }
 }
 

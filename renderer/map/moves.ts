@@ -5,6 +5,7 @@ import { greenOf } from '../../core/course/hole-features.ts';
 import type { Hole, LonLat } from '../../core/course/model.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import { refuse, type Result, succeed } from '../../core/result.ts';
+import { isComparing } from './shot-scene.ts';
 import { type AppState, OWN_AIM, type OwnAim, type Situation } from '../state/app-state.ts';
 import { shown, withHole } from '../state/history.ts';
 import {
@@ -14,13 +15,14 @@ import {
   holeSituation,
   optionOf,
   paintedShot,
+  positionOf,
   teeOf,
 } from '../state/selectors.ts';
 
 export type MarkerKind = 'ball' | 'aim' | 'pin';
 
-/** A ball put down this near the tee is on it, metres. */
-const ON_TEE_M = 1.5;
+/** A ball put down this near the tee is on it, metres; less than a step of the arrow keys. */
+const ON_TEE_M = 0.75;
 /** Shortest own aim, metres. */
 const NEAREST_AIM_M = 3;
 
@@ -71,6 +73,22 @@ function moveAim(state: AppState, hole: Hole, to: Spot): Result<Situation, strin
 export function moveLabel(state: AppState, kind: MarkerKind): string {
   const thing = { ball: 'move the ball', pin: 'move the hole position', aim: 'move the aim' }[kind];
   return `${thing} on hole ${state.view.hole ?? 0}`;
+}
+
+/** Where a marker is by the state; null where it is not on the map. */
+export function markerSpot(state: AppState, kind: MarkerKind): Spot | null {
+  const hole = currentHole(state);
+  const frame = drawingFrame(state);
+  if (hole === null || frame === null) return null;
+  const { position, aim } = holeSituation(state, hole.number);
+  if (kind === 'ball') return ballSpot(state);
+  if (kind === 'pin') return frame.toSpot(positionOf(hole, position).at);
+  const ball = ballSpot(state);
+  const reach = aimReach(state);
+  const shot = paintedShot(state);
+  const target = shot === OWN_AIM ? aim?.target : optionOf(state, shot)?.aim.lonLat;
+  if (ball === null || reach === null || target === undefined || isComparing(state)) return null;
+  return keepInReach(ball, frame.toSpot(target), reach);
 }
 
 export function ballSpot(state: AppState): Spot | null {

@@ -3,6 +3,7 @@
 import { shown, situationOfHole, withHole } from '../state/history.ts';
 import { currentPlan, strokesTaken } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
+import { Field } from './field.tsx';
 
 const MOST_STROKES = 12;
 
@@ -20,20 +21,23 @@ export function BallLine() {
   };
   return (
     <section class="ball-line" aria-label="Ball">
-      <label class="field">
-        <span class="field-name">Strokes played before this one</span>
-        <input
-          type="number"
-          min={0}
-          max={MOST_STROKES}
-          value={strokes}
-          onChange={(event) => {
-            const typed = Math.round(event.currentTarget.valueAsNumber);
-            if (typed >= 0 && typed <= MOST_STROKES) take({ strokesTaken: typed }, 'strokes played');
-            else event.currentTarget.value = String(strokes);
-          }}
-        />
-      </label>
+      <Field
+        name="Strokes played before this one"
+        control={(id) => (
+          <input
+            id={id}
+            type="number"
+            min={0}
+            max={MOST_STROKES}
+            value={strokes}
+            onChange={(event) => {
+              const typed = Math.round(event.currentTarget.valueAsNumber);
+              if (typed >= 0 && typed <= MOST_STROKES) take({ strokesTaken: typed }, 'strokes played');
+              else event.currentTarget.value = String(strokes);
+            }}
+          />
+        )}
+      />
       {guessed && moved && <span class="faint guess">guessed from where the ball lies</span>}
       <span class="spring" />
       <button

@@ -6,10 +6,10 @@ import type { AppState } from '../state/app-state.ts';
 import { shown } from '../state/history.ts';
 import { lengthNumber, lengthText, signedText, strokesText, unitShort } from '../state/measures.ts';
 import { remember } from '../state/remember.ts';
-import { teeNames, teeOf } from '../state/selectors.ts';
-import { useApp, useDispatch, useTools } from '../state/use-app.ts';
+import { teeOf } from '../state/selectors.ts';
+import { useApp, useDispatch } from '../state/use-app.ts';
 import { recommendedOf } from './hole-list.tsx';
-import { courseFacts } from './hole-heading.tsx';
+import { courseFacts, TeeChoice } from './hole-heading.tsx';
 import { shotPhrase } from './shot-words.ts';
 
 interface HoleLine {
@@ -58,7 +58,7 @@ export function CoursePanel() {
           </p>
         </div>
         <div class="hole-choices">
-          <CourseTeeChoice />
+          <TeeChoice hole={null} />
         </div>
       </header>
       <section class="advice-card" aria-label="Expected score">
@@ -122,30 +122,5 @@ export function CoursePanel() {
         </table>
       </section>
     </>
-  );
-}
-
-function CourseTeeChoice() {
-  const { store } = useTools();
-  const names = useApp((state) => teeNames(state.course?.value ?? null));
-  const chosen = useApp((state) => shown(state.history).teeName);
-  return (
-    <label class="field">
-      <span class="field-name">Tee</span>
-      <select
-        value={chosen ?? names[0] ?? ''}
-        onChange={(event) => {
-          const teeName = event.currentTarget.value;
-          const situation = { ...store.state().history.present, teeName };
-          store.dispatch({ type: 'situation-taken', situation, label: `play from the ${teeName} tees` });
-        }}
-      >
-        {names.map((each) => (
-          <option key={each} value={each}>
-            {each}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

@@ -2,6 +2,7 @@
 
 import type { AppState } from '../state/app-state.ts';
 import { useApp, useTools } from '../state/use-app.ts';
+import { Field } from './field.tsx';
 import { Picture } from './pictograms.tsx';
 
 type Kind = 'course' | 'player';
@@ -21,31 +22,34 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
   const entries = (files ?? []).filter((file) => file.kind === kind);
   return (
     <div class="file-picker">
-      <label class="field">
-        <span class="field-name">{words.name}</span>
-        <select
-          value={open?.entry.token ?? ''}
-          disabled={files === null}
-          title={open === null ? words.none : open.entry.name}
-          onChange={(event) => {
-            const select = event.currentTarget;
-            const token = select.value;
-            // Where the file does not open, the list goes back to what is.
-            void duties.openFile(kind, token).then(() => {
-              select.value = select.dataset['open'] ?? '';
-            });
-          }}
-          data-open={open?.entry.token ?? ''}
-        >
-          {open === null && <option value="">{files === null ? 'Reading files …' : words.none}</option>}
-          {entries.map((entry) => (
-            <option key={entry.token} value={entry.token}>
-              {entry.token === open?.entry.token ? open.value.name : entry.name}
-              {entry.readOnly ? ' (invented demo)' : ''}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Field
+        name={words.name}
+        control={(id) => (
+          <select
+            id={id}
+            value={open?.entry.token ?? ''}
+            disabled={files === null}
+            title={open === null ? words.none : open.entry.name}
+            onChange={(event) => {
+              const select = event.currentTarget;
+              const token = select.value;
+              // Where the file does not open, the list goes back to what is.
+              void duties.openFile(kind, token).then(() => {
+                select.value = select.dataset['open'] ?? '';
+              });
+            }}
+            data-open={open?.entry.token ?? ''}
+          >
+            {open === null && <option value="">{files === null ? 'Reading files …' : words.none}</option>}
+            {entries.map((entry) => (
+              <option key={entry.token} value={entry.token}>
+                {entry.token === open?.entry.token ? open.value.name : entry.name}
+                {entry.readOnly ? ' (invented demo)' : ''}
+              </option>
+            ))}
+          </select>
+        )}
+      />
       <button
         type="button"
         class="icon-button"

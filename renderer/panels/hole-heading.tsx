@@ -1,17 +1,18 @@
 /** Which hole this is, and from which tee to which hole position it is played. */
 
 import { polylineLengthM } from '../../core/course/ellipsoid.ts';
-import type { Course, Hole } from '../../core/course/model.ts';
+import type { Hole } from '../../core/course/model.ts';
 import type { AppState } from '../state/app-state.ts';
 import { shown, situationOfHole, withHole } from '../state/history.ts';
 import { countText, lengthText } from '../state/measures.ts';
 import { teeNames, teeOf } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
+import { Field } from './field.tsx';
 
 export function HoleHeading({ hole }: { readonly hole: Hole }) {
   const units = useApp((state) => state.settings.units);
   const teeName = useApp((state) => shown(state.history).teeName);
-  const course = useApp((state) => state.course?.value ?? null);
+  const invented = useApp((state) => state.course?.value.invented === true);
   const tee = teeOf(hole, teeName);
   const lengthM = polylineLengthM([tee.at, ...hole.line.slice(1)]);
   return (
@@ -28,40 +29,48 @@ export function HoleHeading({ hole }: { readonly hole: Hole }) {
           Par {hole.par}
           {hole.strokeIndex === undefined ? '' : ` · stroke index ${hole.strokeIndex}`} ·{' '}
           {lengthText(lengthM, units)}
-          {course?.invented === true && <span class="tag">invented demo</span>}
+          {invented && <span class="tag">invented demo</span>}
         </p>
       </div>
       <div class="hole-choices">
-        {course !== null && <TeeChoice course={course} hole={hole} />}
+        <TeeChoice hole={hole} />
         <PositionChoice hole={hole} />
       </div>
     </header>
   );
 }
 
-function TeeChoice({ course, hole }: { readonly course: Course; readonly hole: Hole }) {
+/** The tees for the whole course; on a hole, only those that it has can be chosen. */
+export function TeeChoice({ hole }: { readonly hole: Hole | null }) {
   const { store } = useTools();
   const chosen = useApp((state) => shown(state.history).teeName);
-  const names = teeNames(course);
+  const names = useApp((state) => teeNames(state.course?.value ?? null));
   return (
-    <label class="field">
-      <span class="field-name">Tee</span>
-      <select
-        value={teeOf(hole, chosen).name}
-        onChange={(event) => {
-          const { history } = store.state();
-          const teeName = event.currentTarget.value;
-          const situation = { ...history.present, teeName };
-          store.dispatch({ type: 'situation-taken', situation, label: `play from the ${teeName} tees` });
-        }}
-      >
-        {names.map((name) => (
-          <option key={name} value={name} disabled={!hole.tees.some((tee) => tee.name === name)}>
-            {name}
-          </option>
-        ))}
-      </select>
-    </label>
+    <Field
+      name="Tee"
+      control={(id) => (
+        <select
+          id={id}
+          value={hole === null ? (chosen ?? names[0] ?? '') : teeOf(hole, chosen).name}
+          onChange={(event) => {
+            const { history } = store.state();
+            const teeName = event.currentTarget.value;
+            const situation = { ...history.present, teeName };
+            store.dispatch({ type: 'situation-taken', situation, label: `play from the ${teeName} tees` });
+          }}
+        >
+          {names.map((name) => (
+            <option
+              key={name}
+              value={name}
+              disabled={hole !== null && !hole.tees.some((tee) => tee.name === name)}
+            >
+              {name}
+            </option>
+          ))}
+        </select>
+      )}
+    />
   );
 }
 
@@ -74,29 +83,32 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
   const isOwn = position !== null && typeof position !== 'string';
   const value = isOwn ? OWN_PLACE : (position ?? hole.positions[0]?.name ?? '');
   return (
-    <label class="field">
-      <span class="field-name">Hole position</span>
-      <select
-        value={value}
-        onChange={(event) => {
-          const name = event.currentTarget.value;
-          if (name === OWN_PLACE) return;
-          const situation = withHole(store.state().history.present, hole.number, { position: name });
-          dispatch({
-            type: 'situation-taken',
-            situation,
-            label: `hole position ${name} on hole ${hole.number}`,
-          });
-        }}
-      >
-        {hole.positions.map((each) => (
-          <option key={each.name} value={each.name}>
-            {each.name}
-          </option>
-        ))}
-        {isOwn && <option value={OWN_PLACE}>where you put it</option>}
-      </select>
-    </label>
+    <Field
+      name="Hole position"
+      control={(id) => (
+        <select
+          id={id}
+          value={value}
+          onChange={(event) => {
+            const name = event.currentTarget.value;
+            if (name === OWN_PLACE) return;
+            const situation = withHole(store.state().history.present, hole.number, { position: name });
+            dispatch({
+              type: 'situation-taken',
+              situation,
+              label: `hole position ${name} on hole ${hole.number}`,
+            });
+          }}
+        >
+          {hole.positions.map((each) => (
+            <option key={each.name} value={each.name}>
+              {each.name}
+            </option>
+          ))}
+          {isOwn && <option value={OWN_PLACE}>where you put it</option>}
+        </select>
+      )}
+    />
   );
 }
 

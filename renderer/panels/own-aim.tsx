@@ -5,6 +5,7 @@ import { shown, situationOfHole, withHole } from '../state/history.ts';
 import { lengthText } from '../state/measures.ts';
 import { currentPlan } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
+import { Field } from './field.tsx';
 import { aimWithClub } from '../map/moves.ts';
 import { SWING_WORDS } from './shot-words.ts';
 
@@ -25,27 +26,30 @@ export function OwnAimLine() {
   };
   return (
     <div class="own-aim">
-      <label class="field">
-        <span class="field-name">Try a shot of your own</span>
-        <select
-          value={aim === null ? '' : String(aim.spreadIndex)}
-          onChange={(event) => {
-            const typed = event.currentTarget.value;
-            const own = typed === '' ? null : aimWithClub(store.state(), Number(typed));
-            if (own === null) return;
-            take({ aim: own }, 'try a shot of your own');
-            store.dispatch({ type: 'shot-chosen', shot: OWN_AIM });
-          }}
-        >
-          <option value="">Choose a club, or drag the aim on the map</option>
-          {spreads.map((spread, i) => (
-            <option key={`${spread.club.name} ${spread.swing}`} value={String(i)}>
-              {spread.club.name}, {SWING_WORDS[spread.swing]}, {spread.swing === 'part' ? 'up to ' : ''}
-              {lengthText(spread.carryMean, units)}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Field
+        name="Try a shot of your own"
+        control={(id) => (
+          <select
+            id={id}
+            value={aim === null ? '' : String(aim.spreadIndex)}
+            onChange={(event) => {
+              const typed = event.currentTarget.value;
+              const own = typed === '' ? null : aimWithClub(store.state(), Number(typed));
+              if (own === null) return;
+              take({ aim: own }, 'try a shot of your own');
+              store.dispatch({ type: 'shot-chosen', shot: OWN_AIM });
+            }}
+          >
+            <option value="">Choose a club, or drag the aim on the map</option>
+            {spreads.map((spread, i) => (
+              <option key={`${spread.club.name} ${spread.swing}`} value={String(i)}>
+                {spread.club.name}, {SWING_WORDS[spread.swing]}, {spread.swing === 'part' ? 'up to ' : ''}
+                {lengthText(spread.carryMean, units)}
+              </option>
+            ))}
+          </select>
+        )}
+      />
       {aim !== null && (
         <button
           type="button"

@@ -4,6 +4,7 @@ import { redoLabel, undoLabel } from '../state/history.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Choice } from './choice.tsx';
 import { FilePicker } from './file-picker.tsx';
+import { Field } from './field.tsx';
 import { Picture } from './pictograms.tsx';
 
 export function TopBar() {
@@ -74,21 +75,24 @@ function ThemeChoice() {
   const theme = useApp((state) => state.settings.theme);
   const dispatch = useDispatch();
   return (
-    <label class="field">
-      <span class="field-name">Theme</span>
-      <select
-        value={theme}
-        onChange={(event) => {
-          const chosen = event.currentTarget.value;
-          if (chosen === 'light' || chosen === 'dark' || chosen === 'system')
-            dispatch({ type: 'theme-set', theme: chosen });
-        }}
-      >
-        <option value="system">As the system</option>
-        <option value="light">Light</option>
-        <option value="dark">Dark</option>
-      </select>
-    </label>
+    <Field
+      name="Theme"
+      control={(id) => (
+        <select
+          id={id}
+          value={theme}
+          onChange={(event) => {
+            const chosen = event.currentTarget.value;
+            if (chosen === 'light' || chosen === 'dark' || chosen === 'system')
+              dispatch({ type: 'theme-set', theme: chosen });
+          }}
+        >
+          <option value="system">As the system</option>
+          <option value="light">Light</option>
+          <option value="dark">Dark</option>
+        </select>
+      )}
+    />
   );
 }
 

@@ -45,7 +45,7 @@ describe('moving the ball', () => {
 
   it('puts it back on the tee when it is dropped beside the marker', () => {
     const { x, y } = spotOf([4, 52]);
-    const moved = moveMarker(state, 'ball', { x: x + 1, y: y - 1 });
+    const moved = moveMarker(state, 'ball', { x: x + 0.4, y: y - 0.4 });
     if (!moved.ok) throw new Error(moved.error);
     expect(moved.value.holes[1]?.ball).toBeNull();
   });

@@ -107,7 +107,6 @@ describe('solve queue', () => {
 
   it('fails the piece that throws, and only that one', async () => {
     const queue = new SolveQueue<number, string>(means());
-    // eslint-disable-next-line require-yield -- it throws before it could
     const broken = (function* (): Generator<number, string, void> {
       throw new Error('no ground');
     })();

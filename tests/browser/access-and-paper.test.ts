@@ -1,0 +1,126 @@
+/** For people who do not see colours, use no mouse, or carry paper: axe-core, the help drawer, printing. */
+
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { openSmallWindow, planReady, startBrowser, type TestWindow } from './window.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Violations of WCAG 2 A and AA as axe-core (Deque, 4.14) finds them, in one line each. */
+async function violations(page: Page): Promise<readonly string[]> {
+  // The page's own policy forbids added scripts; the debugging channel does not pass through it.
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(async () => {
+    const { axe: engine } = globalThis as unknown as { axe: typeof axe };
+    const result = await engine.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return result.violations.map((violation) => ({
+      id: violation.id,
+      impact: violation.impact,
+      nodes: violation.nodes
+        .slice(0, 4)
+        .map((node) => `${node.target.join(' ')} (${node.failureSummary ?? ''})`),
+    }));
+  });
+  return found.map((violation) => `${violation.impact ?? ''} ${violation.id}: ${violation.nodes.join('; ')}`);
+}
+
+describe('accessibility and paper', () => {
+  let browser: Browser;
+  let window: TestWindow;
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterEach(() => window.close());
+  afterAll(() => browser.close());
+
+  it.each(['light', 'dark'] as const)('axe-core finds nothing wrong, %s', async (colorScheme) => {
+    window = await openSmallWindow(browser, { colorScheme });
+    const { page } = window;
+    await planReady(page);
+    await page.locator('.side-A').first().click();
+    await page.locator('.side-B').last().click();
+    await page.locator('.verdict').waitFor();
+    await page.getByLabel('Strokes surface').check();
+    await page.locator('.legend summary').click();
+    await page.getByText('About these numbers').click();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Help' }).click();
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.locator('[data-hole="all"]').click();
+    await page.locator('.course-table').waitFor();
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it('can be walked through by Tab, with the focus always to be seen', async () => {
+    window = await openSmallWindow(browser);
+    const { page } = window;
+    await planReady(page);
+    const seen = new Set<string>();
+    for (let i = 0; i < 70; i++) {
+      await page.keyboard.press('Tab');
+      const focus = await page.evaluate(() => {
+        const element = document.activeElement;
+        if (element === null || element === document.body) return null;
+        const box = element.getBoundingClientRect();
+        const style = getComputedStyle(element);
+        const strip = element.closest('.choice');
+        const outlined =
+          style.outlineStyle !== 'none' ||
+          (strip !== null && getComputedStyle(strip).outlineStyle !== 'none');
+        const name =
+          element.getAttribute('data-marker') ?? element.getAttribute('data-hole') ?? element.className;
+        return { name, outlined, inSight: box.width > 0 && box.height > 0 };
+      });
+      if (focus === null) continue;
+      seen.add(focus.name);
+      expect(focus, focus.name).toMatchObject({ outlined: true, inSight: true });
+    }
+    expect([...seen]).toEqual(expect.arrayContaining(['ball', 'aim', 'pin', '1', 'all']));
+  });
+
+  it('opens help beside the plan, turns its pages, closes by Escape', async () => {
+    window = await openSmallWindow(browser);
+    const { page } = window;
+    await page.getByRole('button', { name: 'Help' }).click();
+    const drawer = page.getByRole('dialog', { name: 'Help' });
+    expect(await drawer.textContent()).toContain('The first minute');
+    await drawer.getByRole('button', { name: 'Limits' }).click();
+    expect(await drawer.textContent()).toContain('thunder');
+    expect(await drawer.textContent()).toContain('group ahead');
+    await page.keyboard.press('Escape');
+    await drawer.waitFor({ state: 'detached' });
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('Help');
+  });
+
+  it('prints a page of the hole: drawing, advice and table, nothing of the window', async () => {
+    window = await openSmallWindow(browser);
+    const { page } = window;
+    await planReady(page);
+    const club = (await page.locator('.option-name').first().textContent()) ?? '?';
+    const folder = mkdtempSync(join(tmpdir(), 'holewright-print-'));
+    try {
+      const path = join(folder, 'hole.pdf');
+      writeFileSync(path, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+      const text = execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' });
+      expect(text).toContain('Test course, hole 1: Pond');
+      expect(text).toContain(`Recommended: ${club.trim()}`);
+      expect(text).toMatch(/Shot and aim\s+Strokes/);
+      expect(text).toContain('check them on the course');
+      expect(text).not.toContain('Strokes surface');
+      const info = execFileSync('pdfinfo', [path], { encoding: 'utf8' });
+      expect(info).toMatch(/Pages:\s+1\b/);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});

@@ -1,0 +1,152 @@
+/** Files that are broken, changed or missing; units, theme, and what is kept over a reload. */
+
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { smallCourse, smallCourseText } from '../renderer/small-course.ts';
+import { openSmallWindow, openWindow, planReady, settles, startBrowser, type TestWindow } from './window.ts';
+
+describe('files and settings', () => {
+  let browser: Browser;
+  let window: TestWindow;
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterEach(() => window.close());
+  afterAll(() => browser.close());
+
+  it('lists every fault of a broken course and leaves the open one alone', async () => {
+    const broken = smallCourse();
+    const features = broken.features as { properties: Record<string, unknown> }[];
+    features[0]!.properties['par'] = 'four';
+    features[10]!.properties['par'] = '12';
+    window = await openSmallWindow(browser, { files: { 'broken.geojson': JSON.stringify(broken) } });
+    const { page } = window;
+    await planReady(page);
+    await page.getByLabel('Course', { exact: true }).selectOption({ label: 'broken.geojson' });
+    const notice = page.getByRole('alert');
+    await notice.waitFor();
+    expect(await notice.textContent()).toContain('broken.geojson could not be opened');
+    expect(await notice.textContent()).toContain('Test course stays open');
+    const faults = await notice.locator('.faults li').allTextContents();
+    expect(faults.length).toBeGreaterThanOrEqual(2);
+    for (const fault of faults) expect(fault).toMatch(/^.+: .+\./);
+    expect(await page.locator('.option').count()).toBeGreaterThan(1);
+    // The list goes back to what is open.
+    const selected = await page
+      .getByLabel('Course', { exact: true })
+      .evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]?.text);
+    expect(selected).toBe('Test course');
+    await notice.getByRole('button', { name: 'Close this notice' }).click();
+    await notice.waitFor({ state: 'detached' });
+  });
+
+  it('shows names from files as text, whatever they hold', async () => {
+    const course = smallCourse();
+    const name = '<img src=x onerror="document.title=1">';
+    course.holewright.courseName = name;
+    (course.features as { properties: Record<string, unknown> }[])[0]!.properties['name'] = name;
+    window = await openSmallWindow(browser, { files: { 'small.geojson': JSON.stringify(course) } });
+    const { page } = window;
+    await planReady(page);
+    expect(await page.locator('.hole-title h2').textContent()).toContain(name);
+    expect(await page.locator('img').count()).toBe(0);
+    expect(window.complaints).toEqual([]);
+  });
+
+  it('tells of a change on disk and reads the file again when asked', async () => {
+    window = await openSmallWindow(browser);
+    const { page, workspace } = window;
+    await planReady(page);
+    const changed = smallCourse();
+    changed.holewright.courseName = 'Changed course';
+    await writeFile(join(workspace, 'small.geojson'), JSON.stringify(changed));
+    await page.getByText('small.geojson was changed by another program').waitFor();
+    await page.getByRole('button', { name: 'Read it again' }).click();
+    await settles(
+      () =>
+        page
+          .getByLabel('Course', { exact: true })
+          .evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]?.text),
+      (name) => name === 'Changed course',
+    );
+    await page.getByRole('alert').waitFor({ state: 'detached' });
+  });
+
+  it('brings in a file that the person picks', async () => {
+    window = await openSmallWindow(browser);
+    const { page } = window;
+    await planReady(page);
+    const picked = smallCourse();
+    picked.holewright.courseName = 'Brought in';
+    const choosing = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Bring in a course file' }).click();
+    await (await choosing).setFiles({
+      name: 'brought.geojson',
+      mimeType: 'application/geo+json',
+      buffer: Buffer.from(JSON.stringify(picked)),
+    });
+    await settles(
+      () =>
+        page
+          .getByLabel('Course', { exact: true })
+          .evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]?.text),
+      (name) => name === 'Brought in',
+    );
+  });
+
+  it('keeps units, theme and the open files over a reload', async () => {
+    window = await openSmallWindow(browser);
+    const { page, settings } = window;
+    await planReady(page);
+    expect(await page.locator('.hole-length').first().textContent()).toContain('yd');
+    await page.getByRole('radio', { name: 'Metres' }).check();
+    expect(await page.locator('.hole-length').first().textContent()).toMatch(/145\u202fm/);
+    await page.getByLabel('Theme').selectOption('dark');
+    await settles(
+      () => settings.read(),
+      (answer) => answer.ok && answer.value.units === 'metres' && answer.value.theme === 'dark',
+    );
+    await page.reload();
+    await planReady(page);
+    expect(await page.getByRole('radio', { name: 'Metres' }).isChecked()).toBe(true);
+    expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
+    expect(await page.locator('.hole-row').count()).toBe(3);
+  });
+
+  it('follows the system from light to dark', async () => {
+    window = await openSmallWindow(browser);
+    const { page } = window;
+    const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    await page.locator('.hole-row').first().waitFor();
+    const light = await paper();
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await settles(paper, (colour) => colour !== light);
+  });
+
+  it('says what to do next where a hole cannot be planned', async () => {
+    const course = smallCourse();
+    const features = course.features as { properties: Record<string, unknown> }[];
+    course.features = features.filter(
+      ({ properties }) => !(properties['golf'] === 'green' && properties['ref'] === '1'),
+    );
+    window = await openSmallWindow(browser, { files: { 'small.geojson': JSON.stringify(course) } });
+    const { page } = window;
+    const fault = page.locator('.fault-box');
+    await fault.waitFor();
+    expect(await fault.textContent()).toMatch(/hole 1: .*green/);
+    await page.locator('[data-hole="2"]').click();
+    await planReady(page);
+  });
+
+  it('opens the demo where what was open last is gone', async () => {
+    window = await openWindow(browser, {
+      files: { 'other.geojson': smallCourseText() },
+      lastOpen: { course: 'gone.geojson', player: 'gone.json' },
+    });
+    const { page } = window;
+    await page.locator('[data-hole="18"]').waitFor();
+  });
+});

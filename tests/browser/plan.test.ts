@@ -1,0 +1,231 @@
+/** Planning a hole: choosing options, dragging, keys, undo, comparing, the surface. */
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import {
+  dragMarker,
+  expectedStrokes,
+  markerOf,
+  markerPlace,
+  openSmallWindow,
+  planReady,
+  settles,
+  startBrowser,
+  type TestWindow,
+} from './window.ts';
+
+describe('a hole worked out', () => {
+  let browser: Browser;
+  let window: TestWindow;
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterAll(() => browser.close());
+
+  beforeEach(async () => {
+    window = await openSmallWindow(browser);
+    await planReady(window.page);
+    return async () => {
+      expect(window.complaints).toEqual([]);
+      await window.close();
+    };
+  });
+
+  const undo = () => window.page.getByRole('button', { name: /^Undo/ });
+
+  it('marks one option as recommended and paints the one that is chosen', async () => {
+    const { page } = window;
+    expect(await page.locator('.tag-best').count()).toBe(1);
+    const second = page.locator('.option').nth(1);
+    const club = await second.locator('.option-name').textContent();
+    await second.click();
+    await page.locator('.option.painted').waitFor();
+    expect(await page.locator('.option.painted .option-name').textContent()).toBe(club);
+    expect(await page.locator('.shot-detail h3').textContent()).toContain(club);
+    await settles(
+      () => markerOf(page, 'aim').getAttribute('aria-label'),
+      (label) => label?.includes(club?.trim() ?? '?') === true,
+    );
+  });
+
+  it('chooses an option by keyboard', async () => {
+    const { page } = window;
+    await page.locator('.option-name').first().focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.option-name').nth(1).getAttribute('aria-pressed')).toBe('true');
+  });
+
+  it('follows the ball while it is dragged, refines at rest, and undoes the drag as one step', async () => {
+    const { page } = window;
+    const before = await expectedStrokes(page);
+    const odds = await page.locator('.advice-card .odds-numbers').textContent();
+    await dragMarker(page, 'ball', 0, -260, false);
+    await settles(
+      () => expectedStrokes(page),
+      (strokes) => strokes < before - 0.1,
+    );
+    expect(await page.locator('.options.rough').count()).toBe(1);
+    await page.mouse.up();
+    await planReady(page);
+    expect(await page.locator('.advice-card .odds-numbers').textContent()).not.toBe(odds);
+    expect(await undo().getAttribute('title')).toBe('Undo: move the ball on hole 1 (Ctrl+Z)');
+    await page.keyboard.press('Control+z');
+    await settles(
+      () => expectedStrokes(page),
+      (strokes) => strokes === before,
+    );
+    await page.keyboard.press('Control+Shift+z');
+    await settles(
+      () => expectedStrokes(page),
+      (strokes) => strokes < before - 0.1,
+    );
+    await page.getByRole('button', { name: 'Back to the tee' }).click();
+    await settles(
+      () => expectedStrokes(page),
+      (strokes) => strokes === before,
+    );
+  });
+
+  it('moves the ball by arrow keys: one metre, five with Shift', async () => {
+    const { page } = window;
+    await page.getByRole('radio', { name: 'Metres' }).check();
+    await page.locator('.kicker', { hasText: 'm from the hole' }).waitFor();
+    const distance = async (): Promise<number> =>
+      Number(/(\d+)\u202fm from/.exec((await page.locator('.kicker').textContent()) ?? '')?.[1]);
+    const start = await settles(distance, (metres) => metres > 0);
+    await markerOf(page, 'ball').focus();
+    for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowUp');
+    await settles(distance, (metres) => metres === start - 5);
+    for (let i = 0; i < 3; i++) await page.keyboard.press('Shift+ArrowUp');
+    await settles(distance, (metres) => metres === start - 20);
+    expect(await undo().isEnabled()).toBe(true);
+  });
+
+  it('gives a dragged aim a row of its own, told against the best', async () => {
+    const { page } = window;
+    await dragMarker(page, 'aim', 45, 10);
+    const own = page.locator('[data-option="own-aim"]');
+    await own.waitFor();
+    await settles(
+      () => own.locator('.loss').textContent(),
+      (loss) => /^[+−]?\d/.test(loss ?? ''),
+    );
+    expect(await own.getAttribute('class')).toContain('painted');
+    await undo().click();
+    await own.waitFor({ state: 'detached' });
+    expect(await page.locator('.option.painted .tag-best').count()).toBe(1);
+  });
+
+  it('tries any club of the bag', async () => {
+    const { page } = window;
+    const clubs = page.getByLabel('Try a shot of your own');
+    await clubs.selectOption({ index: 2 });
+    await page.locator('[data-option="own-aim"]').waitFor();
+    await page.getByRole('button', { name: 'Drop it' }).click();
+    await page.locator('[data-option="own-aim"]').waitFor({ state: 'detached' });
+  });
+
+  it('works the hole out again where its position is moved, and keeps it on the green', async () => {
+    const { page } = window;
+    const before = await expectedStrokes(page);
+    await dragMarker(page, 'pin', 0, -22, false);
+    await settles(
+      () => expectedStrokes(page),
+      (strokes) => strokes !== before,
+    );
+    await page.mouse.up();
+    await planReady(page);
+    expect(
+      await page
+        .getByLabel('Hole position', { exact: true })
+        .evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]?.text),
+    ).toBe('where you put it');
+    const put = await markerPlace(page, 'pin');
+    await dragMarker(page, 'pin', 0, -120);
+    const kept = await markerPlace(page, 'pin');
+    // The green ends 14 m or so from its middle; 120 pixels are farther than that.
+    expect(put.y - kept.y).toBeLessThan(60);
+    await page.getByLabel('Hole position', { exact: true }).selectOption('back');
+    await planReady(page);
+    expect(await undo().getAttribute('title')).toContain('hole position back');
+  });
+
+  it('plays from another tee', async () => {
+    const { page } = window;
+    const before = await page.locator('.kicker').textContent();
+    await page.getByLabel('Tee', { exact: true }).selectOption('Ash');
+    await planReady(page);
+    await settles(
+      () => page.locator('.kicker').textContent(),
+      (kicker) => kicker !== before,
+    );
+  });
+
+  it('compares two options: the difference with its error, and whether it is too close to call', async () => {
+    const { page } = window;
+    await page.locator('.side-A').first().click();
+    expect(await page.locator('.comparison').textContent()).toContain('Now choose B');
+    await page.locator('.side-B').last().click();
+    await settles(
+      () => page.locator('.verdict').textContent(),
+      (verdict) => /\d\.\d\d ± [\d.]+ strokes/.test(verdict ?? ''),
+    );
+    expect(await page.locator('.verdict').textContent()).toMatch(/saves|Too close to call/);
+    expect(await page.locator('.option.as-a').count()).toBe(1);
+    expect(await page.locator('.option.as-b').count()).toBe(1);
+    await page.getByRole('button', { name: 'End comparing' }).click();
+    await page.locator('.comparison').waitFor({ state: 'detached' });
+  });
+
+  it('paints the strokes surface with its key, and takes it away', async () => {
+    const { page } = window;
+    /** Colour of the map's second canvas in its middle: [r, g, b, alpha]. */
+    const colour = () =>
+      page
+        .locator('.map-canvas')
+        .nth(1)
+        .evaluate((canvas) => {
+          const { width, height } = canvas as HTMLCanvasElement;
+          const context = new OffscreenCanvas(1, 1).getContext('2d', { willReadFrequently: true });
+          context?.drawImage(canvas as HTMLCanvasElement, -width / 2, -height / 2);
+          return [...(context?.getImageData(0, 0, 1, 1).data ?? [])];
+        });
+    expect((await colour())[3]).toBe(0);
+    await page.getByLabel('Strokes surface').check();
+    await settles(colour, (rgba) => (rgba[3] ?? 0) > 150);
+    expect(await page.locator('.surface-key').textContent()).toContain('Strokes to hole out from each place');
+    await page.getByLabel('Strokes surface').uncheck();
+    await settles(colour, (rgba) => rgba[3] === 0);
+  });
+
+  it('goes through the holes by arrow keys', async () => {
+    const { page } = window;
+    await page.locator('[data-hole="1"]').focus();
+    await page.keyboard.press('ArrowDown');
+    await settles(
+      () => page.locator('.big-number').textContent(),
+      (number) => number === '2',
+    );
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-hole'))).toBe('2');
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowUp');
+    await page.locator('.course-table').waitFor();
+  });
+
+  it('tells seed and convergence, and gives other numbers from another seed', async () => {
+    const { page } = window;
+    await page.getByText('About these numbers').click();
+    const about = page.locator('.about-numbers');
+    expect(await about.textContent()).toMatch(/root mean square/);
+    const before = await page.locator('.option .error').allTextContents();
+    await page.getByLabel('Seed').fill('evening dew');
+    await page.getByRole('button', { name: 'Work out again' }).click();
+    await planReady(page);
+    await settles(
+      () => page.locator('.option .error').allTextContents(),
+      (errors) => errors.join() !== before.join(),
+    );
+  });
+});
