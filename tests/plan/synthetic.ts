@@ -22,6 +22,8 @@ import { derivePart } from '../../core/player/part-swing.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
 import { DEFAULT_SETTINGS, type SolveSettings } from '../../core/plan/solve.ts';
+import { LAYER_LIES, StrokesField } from '../../core/plan/strokes-field.ts';
+import { makePuttingTable } from '../../core/putting/putting.ts';
 import type { ShotDraws } from '../../core/random/shot-draws.ts';
 
 /** Where the pin of every synthetic hole lies: a place that no course occupies. */
@@ -172,6 +174,9 @@ export function stated(spread: StatedSpread): ShotSpread {
   };
 }
 
+const PUTTING: PuttingSkill = { directionSd: 0.025, distanceSdShare: 0.12 };
+const PUTTING_TABLE = makePuttingTable(PUTTING);
+
 const NO_EFFECT: LieEffect = {
   playable: true,
   carryFactor: 1,
@@ -217,7 +222,7 @@ export function statedPlayer(spec: StatedPlayer): PlayerModel {
     invented: true,
     hand: 'right',
     spreads: [...spec.spreads].sort((a, b) => b.carryMean - a.carryMean),
-    putting: spec.putting ?? { directionSd: 0.025, distanceSdShare: 0.12 },
+    putting: spec.putting ?? PUTTING,
     lieEffect: (_club, _swing, lie) => lies[lie] ?? NO_EFFECT,
     units: 'metres',
     marginStrokes: spec.marginStrokes ?? 0.05,
@@ -294,4 +299,19 @@ export function handDraws(...shots: readonly HandDraw[]): ShotDraws {
     poorU: column((shot) => shot.poorU ?? 0.999),
     canopyDepth: column((shot) => shot.canopyDepth ?? Infinity),
   };
+}
+
+/** A field whose values are given instead of solved, on nodes 5 m apart; `lie` is the layer's. */
+export function givenField(
+  ground: HoleGround,
+  valueOf: (spot: Spot, lie: number) => number,
+  spacingM = 5,
+): StrokesField {
+  const field = new StrokesField(ground, { x: 0, y: 0 }, PUTTING_TABLE, spacingM);
+  field.layers.forEach((layer, index) => {
+    for (const node of field.neededNodes(index)) {
+      layer.value[node] = valueOf({ x: field.nodeX(node), y: field.nodeY(node) }, LAYER_LIES[index]!);
+    }
+  });
+  return field;
 }
