@@ -59,6 +59,8 @@ export interface Flight {
   /** Below the horizontal, radians. */
   readonly descent: number;
   readonly landingSpin: number;
+  /** False where the ball never comes down through the target's height (it lies above the flight). */
+  readonly landed: boolean;
 }
 
 /**
@@ -103,11 +105,16 @@ export function flyBall(
   let time = 0;
   for (;;) {
     const next = step(state, stepS, launch.tilt, air, wind);
-    const isDown = next[5] < 0 && next[2] <= targetHeight;
-    if (isDown || time > LONGEST_FLIGHT_S) {
-      const share = isDown ? landingShare(state, next, targetHeight) : 1;
+    const isDown = next[5] < 0 && next[2] <= Math.min(0, targetHeight);
+    const isOnTarget = next[5] < 0 && next[2] <= targetHeight && state[2] > targetHeight;
+    if (isDown || isOnTarget || time > LONGEST_FLIGHT_S) {
+      const share = isOnTarget
+        ? landingShare(state, next, targetHeight, stepS)
+        : isDown
+          ? landingShare(state, next, 0, stepS)
+          : 1;
       const end = step(state, share * stepS, launch.tilt, air, wind);
-      return finish(path, end, time + share * stepS, apex);
+      return finish(path, end, time + share * stepS, apex, isOnTarget);
     }
     state = next;
     time += stepS;
@@ -117,21 +124,21 @@ export function flyBall(
 }
 
 /** Share of the last step at which the height is reached: the height within a step is a parabola to good accuracy. */
-function landingShare(before: State, after: State, targetHeight: number): number {
+function landingShare(before: State, after: State, targetHeight: number, stepS: number): number {
   let low = 0;
   let high = 1;
   for (let k = 0; k < 40; k++) {
     const t = (low + high) / 2;
     // Cubic Hermite would need the step; the quadratic through both heights and the first slope is enough at 10 ms.
     const height =
-      before[2] + t * (after[2] - before[2]) + t * (1 - t) * ((before[5] - after[5]) / 2) * STEP_S;
+      before[2] + t * (after[2] - before[2]) + t * (1 - t) * ((before[5] - after[5]) / 2) * stepS;
     if (height > targetHeight) low = t;
     else high = t;
   }
   return (low + high) / 2;
 }
 
-function finish(path: FlightPoint[], end: State, time: number, apex: number): Flight {
+function finish(path: FlightPoint[], end: State, time: number, apex: number, landed: boolean): Flight {
   path.push({ time, along: end[0], right: -end[1], height: end[2] });
   const level = Math.hypot(end[3], end[4]);
   return {
@@ -143,6 +150,7 @@ function finish(path: FlightPoint[], end: State, time: number, apex: number): Fl
     landingSpeedMps: Math.hypot(level, end[5]),
     descent: Math.atan2(-end[5], level),
     landingSpin: end[6],
+    landed,
   };
 }
 

@@ -108,7 +108,7 @@ export function readLonLat(text: string): Result<LonLat, string> {
 }
 
 /** Runs a command; words of a `Stop` go to standard error (to standard output where it is no failure). */
-export async function runCommand(command: (args: readonly string[]) => Promise<void>): Promise<void> {
+export async function runCommand(command: (args: readonly string[]) => void | Promise<void>): Promise<void> {
   try {
     await command(process.argv.slice(2));
   } catch (error) {
