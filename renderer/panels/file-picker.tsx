@@ -1,7 +1,9 @@
 /** Which course or player is open, the others to choose from, and a way to bring in a file. */
 
 import type { AppState } from '../state/app-state.ts';
-import { useApp, useTools } from '../state/use-app.ts';
+import { countText } from '../state/measures.ts';
+import { fileNotes } from '../state/selectors.ts';
+import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
 import { Picture } from './pictograms.tsx';
 
@@ -18,6 +20,8 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
   const { duties } = useTools();
   const files = useApp((state) => state.files);
   const open = useApp((state) => openOf(state, kind));
+  const notes = useApp((state) => fileNotes(state, kind).length);
+  const dispatch = useDispatch();
   const words = WORDS[kind];
   const entries = (files ?? []).filter((file) => file.kind === kind);
   return (
@@ -59,6 +63,16 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
       >
         <Picture of="bring" />
       </button>
+      {notes > 0 && (
+        <button
+          type="button"
+          class="text-button"
+          aria-label={`${countText(notes, 'note', 'notes')} on the ${kind} file`}
+          onClick={() => dispatch({ type: 'notes-shown', fileKind: kind })}
+        >
+          {countText(notes, 'note', 'notes')}
+        </button>
+      )}
     </div>
   );
 }

@@ -67,7 +67,7 @@ function OpenDrawer({ page }: { readonly page: HelpPage }) {
           <Picture of="close" />
         </button>
       </div>
-      <div class="help-body" ref={body} tabIndex={-1}>
+      <div class="help-body" ref={body} tabIndex={0}>
         <Markdown text={PAGES[page].text} />
       </div>
     </section>

@@ -1,5 +1,6 @@
 /** What went wrong, in full, until the person has read it. The document that was open stays open. */
 
+import type { Fault } from '../../core/result.ts';
 import type { Notice } from '../state/app-state.ts';
 import { countText } from '../state/measures.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
@@ -47,6 +48,8 @@ function titleOf(notice: Notice): string {
       return notice.title;
     case 'changed-on-disk':
       return `${notice.entry.name} was changed by another program`;
+    case 'notes':
+      return `Notes on ${notice.fileName}`;
   }
 }
 
@@ -63,17 +66,17 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
               ? 'Choose another file, or mend this one and bring it in again.'
               : `${notice.stillOpen} stays open.`}
           </p>
-          <ul class="faults">
-            {notice.faults.map((fault, i) => (
-              <li key={i}>
-                <strong>{fault.where}:</strong> {fault.message}
-                {fault.severity === 'warning' && <span class="tag">warning</span>}
-              </li>
-            ))}
-          </ul>
+          <FaultList faults={notice.faults} />
         </>
       );
     }
+    case 'notes':
+      return (
+        <>
+          <p>The file is open; these things in it are worth a look.</p>
+          <FaultList faults={notice.faults} />
+        </>
+      );
     case 'trouble':
       return <p>{notice.message}</p>;
     case 'changed-on-disk':
@@ -90,4 +93,17 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
         </p>
       );
   }
+}
+
+function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
+  return (
+    <ul class="faults">
+      {faults.map((fault, i) => (
+        <li key={i}>
+          <strong>{fault.where}:</strong> {fault.message}
+          {fault.severity === 'warning' && <span class="tag">warning</span>}
+        </li>
+      ))}
+    </ul>
+  );
 }

@@ -32,6 +32,8 @@ export type FileAction =
       readonly fileName: string;
       readonly faults: readonly Fault[];
     }
+  | { readonly type: 'course-checked'; readonly revision: string; readonly notes: readonly Fault[] }
+  | { readonly type: 'notes-shown'; readonly fileKind: 'course' | 'player' }
   | { readonly type: 'trouble-met'; readonly title: string; readonly message: string }
   | { readonly type: 'file-changed-on-disk'; readonly entry: FileEntry }
   | { readonly type: 'notice-dismissed'; readonly id: number };

@@ -17,6 +17,8 @@ export interface AppState {
   readonly settings: Settings;
   readonly course: OpenDocument<Course> | null;
   readonly player: OpenDocument<PlayerModel> | null;
+  /** What the course's rules found in the open course: nothing keeps it from opening, some may keep a hole from being planned. */
+  readonly courseNotes: readonly Fault[];
   /** What the person should read, oldest first. */
   readonly notices: readonly Notice[];
   readonly view: View;
@@ -47,7 +49,14 @@ export type Notice =
       readonly stillOpen: string | null;
     }
   | { readonly id: number; readonly kind: 'trouble'; readonly title: string; readonly message: string }
-  | { readonly id: number; readonly kind: 'changed-on-disk'; readonly entry: FileEntry };
+  | { readonly id: number; readonly kind: 'changed-on-disk'; readonly entry: FileEntry }
+  | {
+      readonly id: number;
+      readonly kind: 'notes';
+      readonly fileKind: FileKind;
+      readonly fileName: string;
+      readonly faults: readonly Fault[];
+    };
 
 export type HelpPage = 'guide' | 'numbers' | 'limits';
 

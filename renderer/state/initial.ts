@@ -21,6 +21,7 @@ export function initialState(): AppState {
     settings: { units: 'yards', theme: 'system', lastCourse: null, lastPlayer: null },
     course: null,
     player: null,
+    courseNotes: [],
     notices: [],
     view: {
       hole: null,

@@ -13,6 +13,7 @@ import {
   undo,
 } from './history.ts';
 import { NO_ANSWERS } from './initial.ts';
+import { fileNotes } from './selectors.ts';
 
 export function reduce(state: AppState, action: Action): AppState {
   switch (action.type) {
@@ -22,6 +23,8 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'course-opened':
     case 'player-opened':
     case 'file-refused':
+    case 'course-checked':
+    case 'notes-shown':
     case 'trouble-met':
     case 'file-changed-on-disk':
     case 'notice-dismissed':
@@ -77,6 +80,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
       return {
         ...state,
         course: document,
+        courseNotes: [],
         // A reload after a change on disk keeps the person's place; another course starts afresh.
         history: sameFile ? dropPreview(state.history) : emptyHistory(),
         view: { ...forgetShots(state.view), hole: hole ?? document.value.holes[0]?.number ?? null },
@@ -113,6 +117,10 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         stillOpen: open?.value.name ?? null,
       }));
     }
+    case 'course-checked':
+      return action.revision === state.course?.revision ? { ...state, courseNotes: action.notes } : state;
+    case 'notes-shown':
+      return withNotes(state, action.fileKind);
     case 'trouble-met':
       return withNotice(state, (id) => ({
         id,
@@ -136,11 +144,28 @@ function withNotice(state: AppState, make: (id: number) => Notice): AppState {
   return { ...state, notices: [...state.notices, make(id)] };
 }
 
+/** Shows a file's notes, once. */
+function withNotes(state: AppState, fileKind: 'course' | 'player'): AppState {
+  const name = state[fileKind]?.entry.name;
+  const faults = fileNotes(state, fileKind);
+  const others = state.notices.filter((notice) => !(notice.kind === 'notes' && notice.fileKind === fileKind));
+  if (name === undefined || faults.length === 0) return { ...state, notices: others };
+  return withNotice({ ...state, notices: others }, (id) => ({
+    id,
+    kind: 'notes',
+    fileKind,
+    fileName: name,
+    faults,
+  }));
+}
+
 /** A document that opens well answers what was said about it before, and any broken file of the moment is past. */
 function withoutNoticesOf(notices: readonly Notice[], token: string): readonly Notice[] {
   return notices.filter(
     (notice) =>
-      notice.kind !== 'broken-file' && !(notice.kind === 'changed-on-disk' && notice.entry.token === token),
+      notice.kind !== 'broken-file' &&
+      notice.kind !== 'notes' &&
+      !(notice.kind === 'changed-on-disk' && notice.entry.token === token),
   );
 }
 

@@ -3,6 +3,7 @@
 import { makeLocalFrame, type LocalFrame } from '../../core/course/local-frame.ts';
 import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../../core/course/model.ts';
 import type { Option, SpotPlan } from '../../core/plan/model.ts';
+import type { Fault } from '../../core/result.ts';
 import {
   type AppState,
   type HoleResult,
@@ -26,6 +27,12 @@ function holeOf(course: Course | null, number: number | null): Hole | null {
 export function holeSituation(state: AppState, hole: number): HoleSituation {
   return situationOfHole(shown(state.history), hole);
 }
+
+/** What was noticed in an open file without keeping it from opening. */
+export function fileNotes(state: AppState, kind: 'course' | 'player'): readonly Fault[] {
+  return kind === 'course' ? state.courseNotes : (state.player?.value.warnings ?? NO_FAULTS);
+}
+const NO_FAULTS: readonly Fault[] = [];
 
 /** The chosen tee of a hole: a hole without a tee of that name is played from its first. */
 export function teeOf(hole: Hole, teeName: string | null): TeeMarker {

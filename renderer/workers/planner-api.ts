@@ -55,6 +55,8 @@ export interface OwnShot {
 /** Null where the worker no longer holds the hole asked about: the question is out of date. */
 export interface PlannerApi {
   open(courseText: string, playerText: string): Promise<Result<null, readonly Fault[]>>;
+  /** What the rules for courses find in the open course. */
+  check(): Promise<readonly Fault[]>;
   solve(task: HoleTask, report: (progress: SolveProgress) => void): Promise<Result<HoleResult, Unfinished>>;
   /** Works on this hole before any other. */
   hurry(hole: number): Promise<void>;

@@ -3,6 +3,7 @@
  * them. Solutions run in slices, so that a question asked meanwhile is answered within a few milliseconds.
  */
 
+import { checkCourse } from '../../core/course/check.ts';
 import { parseCourseText } from '../../core/course/parse.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Choice, Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
@@ -67,6 +68,10 @@ export class PlannerDesk implements PlannerApi {
     if (!player.ok) return Promise.resolve(player);
     this.opened = { course: course.value, player: player.value };
     return Promise.resolve(succeed(null));
+  }
+
+  check(): Promise<readonly Fault[]> {
+    return Promise.resolve(this.opened === null ? [] : checkCourse(this.opened.course));
   }
 
   async solve(

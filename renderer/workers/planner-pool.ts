@@ -22,6 +22,7 @@ const MOST_WORKERS = 4;
 export interface PlannerPool {
   readonly workers: number;
   open(courseText: string, playerText: string): Promise<Result<null, readonly Fault[]>>;
+  check(): Promise<readonly Fault[]>;
   solve(task: HoleTask, report: (progress: SolveProgress) => void): Promise<Result<HoleResult, Unfinished>>;
   hurry(hole: number): void;
   cancel(hole: number, key: string): void;
@@ -54,6 +55,7 @@ export function startPlanners(broken: (message: string) => void): PlannerPool {
       const answers = await Promise.all(desks.map((desk) => desk.open(courseText, playerText)));
       return answers.find((answer) => !answer.ok) ?? answers[0]!;
     },
+    check: () => desks[0]!.check(),
     solve: (task, report) => deskOf(task.hole).solve(task, proxy(report)),
     hurry: (hole) => {
       for (const desk of desks) void desk.hurry(hole);

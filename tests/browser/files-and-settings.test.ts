@@ -19,9 +19,12 @@ describe('files and settings', () => {
 
   it('lists every fault of a broken course and leaves the open one alone', async () => {
     const broken = smallCourse();
-    const features = broken.features as { properties: Record<string, unknown> }[];
-    features[0]!.properties['par'] = 'four';
-    features[10]!.properties['par'] = '12';
+    const features = broken.features as { geometry: { coordinates: unknown } }[];
+    features[0]!.geometry.coordinates = [
+      [200, 52],
+      [4, 52],
+    ];
+    features[10]!.geometry.coordinates = [[4, 52], 'north'];
     window = await openSmallWindow(browser, { files: { 'broken.geojson': JSON.stringify(broken) } });
     const { page } = window;
     await planReady(page);
@@ -41,6 +44,18 @@ describe('files and settings', () => {
     expect(selected).toBe('Test course');
     await notice.getByRole('button', { name: 'Close this notice' }).click();
     await notice.waitFor({ state: 'detached' });
+  });
+
+  it('tells what is odd in a file that opens all the same', async () => {
+    const odd = smallCourse();
+    (odd.features as { properties: Record<string, unknown> }[])[0]!.properties['par'] = 'four';
+    window = await openSmallWindow(browser, { files: { 'small.geojson': JSON.stringify(odd) } });
+    const { page } = window;
+    await page.getByRole('button', { name: /notes? on the course file/ }).click();
+    expect(await page.getByRole('alert').textContent()).toMatch(
+      /Notes on small\.geojson.*hole 1.*par is "four"/,
+    );
+    await planReady(page);
   });
 
   it('shows names from files as text, whatever they hold', async () => {

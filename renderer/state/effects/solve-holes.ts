@@ -9,6 +9,8 @@ import type { HoleTask } from '../../workers/planner-api.ts';
 import type { Store } from '../store.ts';
 import { afterChanges, reasonText } from './follow.ts';
 
+const CHECK_AFTER_MS = 1500;
+
 export function solveHoles(store: Store, pool: PlannerPool): () => void {
   let openFor: string | null = null;
   let hurried: number | null = null;
@@ -23,8 +25,16 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
       openFor = files;
       given.clear();
       void pool.open(course.text, player.text);
+      void checkOnceIdle(course.revision);
     }
     return true;
+  };
+
+  /** After the first answers: the rules take a moment and nobody waits for them. */
+  const checkOnceIdle = async (revision: string): Promise<void> => {
+    await new Promise((resolve) => setTimeout(resolve, CHECK_AFTER_MS));
+    if (store.state().course?.revision !== revision) return;
+    store.dispatch({ type: 'course-checked', revision, notes: await pool.check() });
   };
 
   const start = async (task: HoleTask): Promise<void> => {
