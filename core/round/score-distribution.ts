@@ -51,25 +51,30 @@ export function holeScores(
   return { ...scores, lowest: scores.lowest + strokesTaken };
 }
 
-/** What one day's form makes of the holes, with the weight of that day. */
-export interface FormDay {
+/** One day's form: the common rate at which all holes are tilted, and the weight of that day. */
+export interface FormRate {
   /** In standard deviations; positive: more strokes. */
   readonly z: number;
   readonly weight: number;
-  readonly holes: readonly ScoreDistribution[];
+  readonly rate: number;
 }
 
 /** The days over which a round is averaged; one plain day where form counts for nothing. `formSd`: strokes over 18 holes. */
-export function formDays(
+export function formRates(
   holes: readonly ScoreDistribution[],
   formSd = FORM_SD_STROKES,
   nodes = FORM_NODES,
-): readonly FormDay[] {
+): readonly FormRate[] {
   if (!(formSd >= 0 && formSd < 20)) throw new RangeError(`Unexpected spread of form: ${formSd} strokes.`);
   const canMove = holes.some((hole) => hole.chances.length > 1);
-  if (formSd === 0 || !canMove) return [{ z: 0, weight: 1, holes }];
+  if (formSd === 0 || !canMove) return [{ z: 0, weight: 1, rate: 0 }];
   const rule = gaussHermite(nodes);
-  return rule.nodes.map((z, i) => ({ z, weight: rule.weights[i]!, holes: holesInForm(holes, z, formSd) }));
+  return rule.nodes.map((z, i) => ({ z, weight: rule.weights[i]!, rate: rateInForm(holes, z, formSd) }));
+}
+
+function rateInForm(holes: readonly ScoreDistribution[], z: number, formSd: number): number {
+  const mean = holes.reduce((sum, hole) => sum + meanOf(hole), 0);
+  return rateForTotal(holes, mean + (z * formSd * holes.length) / FULL_ROUND_HOLES);
 }
 
 /** The holes on a day of form `z`. */
@@ -78,8 +83,7 @@ export function holesInForm(
   z: number,
   formSd = FORM_SD_STROKES,
 ): readonly ScoreDistribution[] {
-  const mean = holes.reduce((sum, hole) => sum + meanOf(hole), 0);
-  const rate = rateForTotal(holes, mean + (z * formSd * holes.length) / FULL_ROUND_HOLES);
+  const rate = rateInForm(holes, z, formSd);
   return holes.map((hole) => tilted(hole, rate));
 }
 
@@ -88,9 +92,9 @@ export function roundDistribution(
   formSd = FORM_SD_STROKES,
   nodes = FORM_NODES,
 ): ScoreDistribution {
-  const days = formDays(holes, formSd, nodes).map((day) => ({
-    weight: day.weight,
-    distribution: sumOfDistributions(day.holes),
+  const days = formRates(holes, formSd, nodes).map(({ weight, rate }) => ({
+    weight,
+    distribution: sumOfDistributions(holes.map((hole) => tilted(hole, rate))),
   }));
   return days.length === 1 ? days[0]!.distribution : mixDistributions(days);
 }

@@ -6,10 +6,11 @@ import {
   chanceOfAtMost,
   meanOf,
   sumOfDistributions,
+  tilted,
   varianceOf,
 } from '../../core/round/distribution.ts';
 import {
-  formDays,
+  formRates,
   FORM_SD_STROKES,
   holeScores,
   holesInForm,
@@ -34,8 +35,9 @@ describe('a round', () => {
     const plain = sumOfDistributions(holes);
     const withForm = roundDistribution(holes, 2);
     expect(meanOf(withForm)).toBeCloseTo(meanOf(plain), 6);
-    const within = formDays(holes, 2).reduce(
-      (sum, day) => sum + day.weight * varianceOf(sumOfDistributions(day.holes)),
+    const within = formRates(holes, 2).reduce(
+      (sum, { weight, rate }) =>
+        sum + weight * holes.reduce((part, hole) => part + varianceOf(tilted(hole, rate)), 0),
       0,
     );
     expect(varianceOf(withForm)).toBeCloseTo(within + 4, 4);

@@ -1,0 +1,190 @@
+/**
+ * What would help most: the odds again for a player who does one thing better, the plan made anew for that player.
+ * Solving is the caller's: it decides how finely, on how many workers, and which of the improvements are worth the time.
+ * With the same seed both are solved with the same luck, so that small differences are not drowned in it.
+ */
+
+import type { Course } from '../course/model.ts';
+import type { ClubKind, PlayerModel, ShotSpread } from '../player/model.ts';
+import { chanceOfAtMost, meanOf, type ScoreDistribution } from './distribution.ts';
+import { FORM_SD_STROKES, roundDistribution } from './score-distribution.ts';
+
+export interface Setup {
+  readonly player: PlayerModel;
+  readonly course: Course;
+}
+
+export type ImprovementId =
+  | 'tighter-driver'
+  | 'longer-driver'
+  | 'tighter-irons'
+  | 'tighter-wedges'
+  | 'fewer-poor-strikes'
+  | 'better-pace'
+  | 'straighter-putts'
+  | 'no-penalty-balls';
+
+export interface Improvement {
+  readonly id: ImprovementId;
+  readonly words: string;
+  readonly change: (setup: Setup) => Setup;
+}
+
+export const IMPROVEMENTS: readonly Improvement[] = [
+  {
+    id: 'tighter-driver',
+    words: 'driver 10 % tighter, in length and direction',
+    change: withSpreads((spread) => (spread.club.kind === 'driver' ? tighter(spread, 0.9) : spread)),
+  },
+  {
+    id: 'longer-driver',
+    words: 'driver 10 m longer, as wide in degrees',
+    change: withSpreads((spread) => (spread.club.kind === 'driver' ? longer(spread, 10) : spread)),
+  },
+  {
+    id: 'tighter-irons',
+    words: 'irons and hybrids 10 % tighter',
+    change: withSpreads((spread) => (IRONS.has(spread.club.kind) ? tighter(spread, 0.9) : spread)),
+  },
+  {
+    id: 'tighter-wedges',
+    words: 'wedges and part swings 10 % tighter',
+    change: withSpreads((spread) =>
+      spread.club.kind === 'wedge' || spread.swing === 'part' ? tighter(spread, 0.9) : spread,
+    ),
+  },
+  {
+    id: 'fewer-poor-strikes',
+    words: 'half as many poor strikes',
+    change: withSpreads((spread) => ({ ...spread, poorShare: spread.poorShare / 2 })),
+  },
+  {
+    id: 'better-pace',
+    words: 'pace of putts 20 % closer: fewer three-putts from beyond 10 m',
+    change: ({ player, course }) => ({
+      course,
+      player: {
+        ...player,
+        putting: { ...player.putting, distanceSdShare: player.putting.distanceSdShare * 0.8 },
+      },
+    }),
+  },
+  {
+    id: 'straighter-putts',
+    words: 'putts started 10 % straighter',
+    change: ({ player, course }) => ({
+      course,
+      player: { ...player, putting: { ...player.putting, directionSd: player.putting.directionSd * 0.9 } },
+    }),
+  },
+  {
+    id: 'no-penalty-balls',
+    words: 'no penalty strokes: water and out of bounds played as rough',
+    change: ({ player, course }) => ({ player, course: withoutPenalties(course) }),
+  },
+];
+
+const IRONS: ReadonlySet<ClubKind> = new Set<ClubKind>(['iron', 'hybrid']);
+
+export function improvementOf(id: ImprovementId): Improvement {
+  return IMPROVEMENTS.find((improvement) => improvement.id === id)!;
+}
+
+function withSpreads(change: (spread: ShotSpread) => ShotSpread): (setup: Setup) => Setup {
+  return ({ player, course }) => ({
+    course,
+    player: { ...player, spreads: player.spreads.map(change).sort((a, b) => b.carryMean - a.carryMean) },
+  });
+}
+
+function tighter(spread: ShotSpread, factor: number): ShotSpread {
+  return {
+    ...spread,
+    carrySd: spread.carrySd * factor,
+    directionSd: spread.directionSd * factor,
+    poor: { ...spread.poor, directionSd: spread.poor.directionSd * factor },
+  };
+}
+
+function longer(spread: ShotSpread, metres: number): ShotSpread {
+  const factor = (spread.carryMean + metres) / spread.carryMean;
+  return { ...spread, carryMean: spread.carryMean * factor, carrySd: spread.carrySd * factor };
+}
+
+function withoutPenalties(course: Course): Course {
+  return {
+    ...course,
+    areas: course.areas.flatMap((area) => {
+      switch (area.kind) {
+        case 'penalty-red':
+        case 'penalty-yellow':
+          return [{ ...area, kind: 'rough' as const }];
+        case 'out-of-bounds':
+        case 'boundary':
+          return [];
+        default:
+          return [area];
+      }
+    }),
+  };
+}
+
+/** Score distributions of the holes for a setup, in the order of play; `null`: the player as is. */
+export type SolveRound = (
+  setup: Setup,
+  improvement: ImprovementId | null,
+) => Promise<readonly ScoreDistribution[]>;
+
+export interface HelpLine {
+  readonly id: ImprovementId;
+  readonly words: string;
+  readonly chance: number;
+  /** Change of the chance against the player as is, and strokes saved per round on average. */
+  readonly gain: number;
+  readonly saved: number;
+}
+
+export interface HelpReport {
+  readonly target: number;
+  readonly chance: number;
+  readonly expected: number;
+  /** The greatest gain first; without those that were not reached before a cancellation. */
+  readonly lines: readonly HelpLine[];
+  readonly wasCancelled: boolean;
+}
+
+export interface HelpOptions {
+  readonly improvements?: readonly Improvement[];
+  readonly formSd?: number;
+  /** The holes of the player as is, where they are known already. */
+  readonly known?: readonly ScoreDistribution[];
+  readonly onProgress?: (done: number, total: number) => void;
+  readonly isCancelled?: () => boolean;
+}
+
+export async function whatWouldHelp(
+  setup: Setup,
+  target: number,
+  solve: SolveRound,
+  options: HelpOptions = {},
+): Promise<HelpReport> {
+  const { improvements = IMPROVEMENTS, formSd = FORM_SD_STROKES, onProgress } = options;
+  const isCancelled = options.isCancelled ?? (() => false);
+  const round = (holes: readonly ScoreDistribution[]) => roundDistribution(holes, formSd);
+  const now = round(options.known ?? (await solve(setup, null)));
+  const chance = chanceOfAtMost(now, target);
+  const expected = meanOf(now);
+  const lines: HelpLine[] = [];
+  for (const [i, { id, words, change }] of improvements.entries()) {
+    if (isCancelled()) break;
+    const then = round(await solve(change(setup), id));
+    const better = chanceOfAtMost(then, target);
+    lines.push({ id, words, chance: better, gain: better - chance, saved: expected - meanOf(then) });
+    onProgress?.(i + 1, improvements.length);
+  }
+  return {
+    ...{ target, chance, expected },
+    lines: lines.sort((a, b) => b.gain - a.gain || b.saved - a.saved),
+    wasCancelled: lines.length < improvements.length,
+  };
+}
