@@ -110,9 +110,14 @@ function paintCrowns(
   }
 }
 
+/** Screen pixels of a stake line's unit, in metres: thinner where the whole course is on screen. */
+function stakePixel(scale: number): number {
+  return Math.min(1, Math.max(0.5, scale / 0.8)) / scale;
+}
+
 /** Trees above the grass, then the edges of penalty areas and of the course. */
 function paintStakes(brush: Brush, paths: GroundPaths, palette: Palette): void {
-  const pixel = 1 / brush.scale;
+  const pixel = stakePixel(brush.scale);
   brush.metres((context) => {
     context.fillStyle = palette.crownDark;
     context.fill(paths.trees);

@@ -62,7 +62,9 @@ export function CoursePanel() {
         </div>
       </header>
       <section class="advice-card" aria-label="Expected score">
-        <p class="kicker">Expected under the plan</p>
+        <p class="kicker">
+          {planned.length === lines.length ? 'Expected under the plan' : 'Expected so far under the plan'}
+        </p>
         <div class="advice-main">
           <h3>
             <span class="advice-name">{planned.length === 0 ? 'Not yet known' : strokesText(strokes)}</span>

@@ -37,12 +37,14 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
   return (
     <tr class={rowClass(painted, side)} data-option={id} onClick={choose}>
       <th scope="row">
-        <button type="button" class="option-name" aria-pressed={painted} onClick={choose}>
-          {name}
-          {manner === 'full' ? '' : <small> {manner}</small>}
-        </button>
-        {recommended && <span class="tag tag-best">recommended</span>}
-        {own && <span class="tag">your aim</span>}
+        <span class="option-title">
+          <button type="button" class="option-name" aria-pressed={painted} onClick={choose}>
+            {name}
+            {manner === 'full' ? '' : <small> {manner}</small>}
+          </button>
+          {recommended && <span class="tag tag-best">recommended</span>}
+          {own && <span class="tag">your aim</span>}
+        </span>
         <span class="option-aim">{aim}</span>
       </th>
       <td class="number">

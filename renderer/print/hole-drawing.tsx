@@ -1,14 +1,15 @@
-/** A drawing of one hole for paper: SVG of our own, since a live map is clipped in print. */
+/** A drawing of one hole for paper: SVG of our own, since a live map is clipped in print. Sizes are millimetres. */
 
 import type { VNode } from 'preact';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { Area, Course, Hole } from '../../core/course/model.ts';
 import { type LieCode, Lie, PAINTING_ORDER } from '../../core/ground/lies.ts';
 import type { Option, Spot, SpreadEllipse } from '../../core/plan/model.ts';
-import { carriesAlong } from '../map/carries.ts';
+import { type Carry, carriesAlong } from '../map/carries.ts';
 import { paletteOf } from '../map/palette.ts';
-import { holeBearing, makeSheet, type Sheet, spotsOf } from '../map/sheet.ts';
+import { holeBearing, makeSheet, spotsOf } from '../map/sheet.ts';
 import { lengthNumber, lengthText, type Units } from '../state/measures.ts';
+import { ellipsePath, linePath, paperFrame, type PaperFrame, type PaperPoint } from './paper-frame.ts';
 
 interface Props {
   readonly course: Course;
@@ -21,122 +22,127 @@ interface Props {
   readonly units: Units;
 }
 
-const AROUND_M = 32;
-const BEYOND_CARRY_M = 45;
+/** Room on the sheet, as in the style sheet. */
+const WIDTH_MM = 66;
+const TALLEST_MM = 210;
+const PALETTE = paletteOf('light');
 
-export function HoleDrawing({ course, hole, frame, ball, pin, option, ellipses, units }: Props): VNode {
+export function HoleDrawing(props: Props): VNode {
+  const { course, hole, frame, ball, pin, option, ellipses } = props;
   const sheet = makeSheet(frame, holeBearing(frame, hole));
-  const palette = paletteOf('light');
-  const inSight = [...spotsOf(frame, hole.line), ball, pin].map((spot) => paper(sheet, spot));
-  const left = Math.min(...inSight.map(([x]) => x)) - AROUND_M;
-  const right = Math.max(...inSight.map(([x]) => x)) + AROUND_M;
-  const top = Math.min(...inSight.map(([, y]) => y)) - AROUND_M / 2;
-  const bottom = Math.max(...inSight.map(([, y]) => y)) + AROUND_M / 2;
-  const aim = option === null || option.kind !== 'shot' ? null : frame.toSpot(option.aim.lonLat);
+  const paper = paperFrame(sheet, [...spotsOf(frame, hole.line), ball, pin], WIDTH_MM, TALLEST_MM);
+  const isShot = option?.kind === 'shot' && option.clubKind !== 'putter';
   return (
     <svg
       class="hole-drawing"
-      viewBox={`${left} ${top} ${right - left} ${bottom - top}`}
+      viewBox={`0 0 ${paper.widthMm} ${paper.heightMm}`}
       role="img"
       aria-label={`Drawing of hole ${hole.number}`}
     >
-      <rect x={left} y={top} width={right - left} height={bottom - top} fill={palette.ground[Lie.rough]} />
-      {PAINTING_ORDER.map(([kind, lie]) => (
-        <path
-          key={kind}
-          d={outlines(course.areas, kind, sheet)}
-          fill={palette.ground[lie]}
-          stroke={edge(lie)}
-          stroke-width="0.7"
-          fill-rule="nonzero"
-        />
-      ))}
-      {course.trees.map((tree) => {
-        const [x, y] = paper(sheet, frame.toSpot(tree.at));
-        return (
-          <circle key={tree.featureIndex} cx={x} cy={y} r={tree.crownRadiusM} fill={palette.crownDark} />
-        );
-      })}
+      <Ground course={course} frame={frame} paper={paper} />
       {ellipses.map((ellipse) => (
         <path
           key={ellipse.share}
-          d={ellipsePath(ellipse, sheet)}
+          d={ellipsePath(paper, ellipse)}
           fill="none"
-          stroke={palette.shotA}
-          stroke-width={ellipse.share <= 0.5 ? 1.4 : 0.9}
+          stroke={PALETTE.shotA}
+          stroke-width={ellipse.share <= 0.5 ? 0.5 : 0.3}
         />
       ))}
-      {aim !== null && (
-        <>
-          <path d={linePath([ball, aim], sheet)} stroke={palette.shotCase} stroke-width="3.4" />
-          <path d={linePath([ball, aim], sheet)} stroke={palette.shotA} stroke-width="1.8" />
-          <path
-            d={linePath([aim, pin], sheet)}
-            stroke={palette.shotA}
-            stroke-width="0.9"
-            stroke-dasharray="2 4"
-          />
-          <Mark at={paper(sheet, aim)} text={option === null ? '' : lengthText(option.carryM, units)} />
-          {carriesAlong(course, frame, ball, bearingOf(ball, aim), distance(ball, aim) + BEYOND_CARRY_M).map(
-            (carry, i) => (
-              <Mark
-                key={i}
-                at={paper(sheet, carry.near)}
-                text={`${lengthNumber(carry.nearM, units)}–${lengthNumber(carry.farM, units)}`}
-                small
-              />
-            ),
-          )}
-        </>
-      )}
-      <Flag at={paper(sheet, pin)} />
-      <circle
-        cx={paper(sheet, ball)[0]}
-        cy={paper(sheet, ball)[1]}
-        r="2.6"
-        fill="#fff"
-        stroke="#111"
-        stroke-width="1"
-      />
+      {isShot && <ShotLine {...props} option={option} paper={paper} />}
+      <Flag at={paper.place(pin)} />
+      <Dot at={paper.place(ball)} radius={1} />
     </svg>
   );
 }
 
-/** Paper runs down, the map up. */
-function paper(sheet: Sheet, spot: Spot): readonly [number, number] {
-  const [lat, lng] = sheet.toMap(spot);
-  return [round(lng), round(-lat)];
+function Ground({
+  course,
+  frame,
+  paper,
+}: {
+  readonly course: Course;
+  readonly frame: LocalFrame;
+  readonly paper: PaperFrame;
+}) {
+  const outline = (kind: Area['kind']): string =>
+    course.areas
+      .filter((area) => area.kind === kind)
+      .flatMap((area) => area.rings)
+      .map((ring) => `${linePath(paper, spotsOf(frame, ring))}Z`)
+      .join('');
+  return (
+    <>
+      <rect width={paper.widthMm} height={paper.heightMm} fill={PALETTE.ground[Lie.rough]} />
+      {PAINTING_ORDER.map(([kind, lie]) => (
+        <path
+          key={kind}
+          d={outline(kind)}
+          fill={PALETTE.ground[lie]}
+          stroke={edgeOf(lie)}
+          stroke-width="0.3"
+        />
+      ))}
+      {course.trees.map((tree) => {
+        const [x, y] = paper.place(frame.toSpot(tree.at));
+        const radius = tree.crownRadiusM * paper.mmPerM;
+        return <circle key={tree.featureIndex} cx={x} cy={y} r={radius} fill={PALETTE.crownDark} />;
+      })}
+    </>
+  );
 }
 
-function round(value: number): number {
-  return Math.round(value * 10) / 10;
+/** Ground past the carry in which hazards are still told, metres. */
+const BEYOND_CARRY_M = 45;
+
+function ShotLine({
+  course,
+  frame,
+  ball,
+  pin,
+  option,
+  units,
+  paper,
+}: Props & { readonly option: Option; readonly paper: PaperFrame }) {
+  const aim = frame.toSpot(option.aim.lonLat);
+  const bearing = Math.atan2(aim.x - ball.x, aim.y - ball.y);
+  const reach = Math.hypot(aim.x - ball.x, aim.y - ball.y) + BEYOND_CARRY_M;
+  return (
+    <>
+      <path d={linePath(paper, [ball, aim])} stroke={PALETTE.shotCase} stroke-width="1.1" />
+      <path d={linePath(paper, [ball, aim])} stroke={PALETTE.shotA} stroke-width="0.6" />
+      <path
+        d={linePath(paper, [aim, pin])}
+        stroke={PALETTE.shotA}
+        stroke-width="0.35"
+        stroke-dasharray="0.8 1.2"
+      />
+      {apart(carriesAlong(course, frame, ball, bearing, reach), paper, aim).map((carry) => (
+        <Mark
+          key={`${carry.near.x} ${carry.near.y}`}
+          at={paper.place(carry.near)}
+          width={paper.widthMm}
+          text={`${lengthNumber(carry.nearM, units)}–${lengthNumber(carry.farM, units)}`}
+        />
+      ))}
+      <Mark at={paper.place(aim)} width={paper.widthMm} text={lengthText(option.carryM, units)} main />
+    </>
+  );
 }
 
-function outlines(areas: readonly Area[], kind: Area['kind'], sheet: Sheet): string {
-  return areas
-    .filter((area) => area.kind === kind)
-    .flatMap((area) => area.rings)
-    .map((ring) => `${linePath(spotsOf(sheet.frame, ring), sheet)}Z`)
-    .join('');
-}
-
-function linePath(spots: readonly Spot[], sheet: Sheet): string {
-  return spots.map((spot, i) => `${i === 0 ? 'M' : 'L'}${paper(sheet, spot).join(' ')}`).join('');
-}
-
-function ellipsePath({ centre, semiMajorM, semiMinorM, majorBearing }: SpreadEllipse, sheet: Sheet): string {
-  const spots = Array.from({ length: 48 }, (_, k): Spot => {
-    const along = semiMajorM * Math.cos((k * Math.PI) / 24);
-    const across = semiMinorM * Math.sin((k * Math.PI) / 24);
-    return {
-      x: centre.x + along * Math.sin(majorBearing) + across * Math.cos(majorBearing),
-      y: centre.y + along * Math.cos(majorBearing) - across * Math.sin(majorBearing),
-    };
+/** Carries whose texts have room below and above each other and the aim's. */
+function apart(carries: readonly Carry[], paper: PaperFrame, aim: Spot): readonly Carry[] {
+  const taken = [paper.place(aim)[1]];
+  return carries.filter((carry) => {
+    const y = paper.place(carry.near)[1];
+    if (taken.some((other) => Math.abs(other - y) < TEXT_ROOM_MM)) return false;
+    taken.push(y);
+    return true;
   });
-  return `${linePath(spots, sheet)}Z`;
 }
+const TEXT_ROOM_MM = 3.2;
 
-function edge(lie: LieCode): string {
+function edgeOf(lie: LieCode): string {
   switch (lie) {
     case Lie.green:
       return '#4d7a38';
@@ -147,7 +153,7 @@ function edge(lie: LieCode): string {
     case Lie.penaltyRed:
       return '#b3261a';
     case Lie.outOfBounds:
-      return '#555';
+      return '#555555';
     case Lie.rough:
     case Lie.fairway:
     case Lie.tee:
@@ -158,38 +164,41 @@ function edge(lie: LieCode): string {
   }
 }
 
-function Mark({
-  at: [x, y],
-  text,
-  small,
-}: {
-  readonly at: readonly [number, number];
+interface MarkProps {
+  readonly at: PaperPoint;
   readonly text: string;
-  readonly small?: boolean;
-}) {
+  /** Of the drawing: near its right edge the text stands on the left. */
+  readonly width: number;
+  readonly main?: boolean;
+}
+
+function Mark({ at, text, width, main }: MarkProps) {
+  const [x, y] = at;
+  const onLeft = x > 0.72 * width;
   return (
     <g>
-      <circle cx={x} cy={y} r={small === true ? 1.2 : 2.6} fill="#fff" stroke="#111" stroke-width="0.8" />
-      <text x={x + 5} y={y + 2.6} class={small === true ? 'drawing-text small' : 'drawing-text'}>
+      <Dot at={at} radius={main === true ? 1 : 0.5} />
+      <text
+        x={onLeft ? x - 1.8 : x + 1.8}
+        y={y + 1}
+        text-anchor={onLeft ? 'end' : 'start'}
+        class={main === true ? 'drawing-text main' : 'drawing-text'}
+      >
         {text}
       </text>
     </g>
   );
 }
 
-function Flag({ at: [x, y] }: { readonly at: readonly [number, number] }) {
+function Dot({ at: [x, y], radius }: { readonly at: PaperPoint; readonly radius: number }) {
+  return <circle cx={x} cy={y} r={radius} fill="#ffffff" stroke="#111111" stroke-width="0.35" />;
+}
+
+function Flag({ at: [x, y] }: { readonly at: PaperPoint }) {
   return (
     <g>
-      <path d={`M${x} ${y}v-12`} stroke="#111" stroke-width="1" />
-      <path d={`M${x} ${y - 12}l7 2.6l-7 2.6z`} fill="#b34700" />
+      <path d={`M${x} ${y}v-4.4`} stroke="#111111" stroke-width="0.35" />
+      <path d={`M${x} ${y - 4.4}l2.6 0.95l-2.6 0.95z`} fill="#b34700" />
     </g>
   );
-}
-
-function distance(a: Spot, b: Spot): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
-}
-
-function bearingOf(from: Spot, to: Spot): number {
-  return Math.atan2(to.x - from.x, to.y - from.y);
 }
