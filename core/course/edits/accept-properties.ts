@@ -1,0 +1,64 @@
+/** Whether a value may be written into a property: what reading would refuse is refused at the desk. */
+
+import * as v from 'valibot';
+import { type Result, succeed } from '../../result.ts';
+import type { DocumentFeature } from '../document.ts';
+import { KIND_WORDS, type FeatureKind } from '../feature-kind.ts';
+import { KIND_RULES, PROPERTY_WORDS, PropertiesSchema, type PropertyKey } from '../schema.ts';
+import { CARD_LENGTH_MEMBER, CardLengthSchema } from '../card-length.ts';
+import { type Refusal, refuseEdit } from './edit.ts';
+
+/** Narrower than what a file may hold, for values that are typed in: rules/par.ts and rules/stroke-index.ts. */
+const NARROWER: Readonly<
+  Partial<Record<string, { readonly least: number; readonly most: number; readonly words: string }>>
+> = {
+  par: { least: 3, most: 6, words: 'a whole number from 3 to 6' },
+  handicap: { least: 1, most: 18, words: 'a whole number from 1 to 18' },
+};
+
+/** Refuses values of known properties that could not be read back; unknown properties take any JSON value. */
+export function acceptProperties(
+  feature: DocumentFeature,
+  kind: FeatureKind | undefined,
+  properties: Readonly<Record<string, unknown>>,
+): Result<null, Refusal> {
+  for (const [key, value] of Object.entries(properties)) {
+    const words = faultOf(key, value);
+    if (words === undefined) continue;
+    return refuseEdit(
+      'value-not-accepted',
+      `${key} cannot be ${inWords(value)}: write ${words}.`,
+      feature.id,
+    );
+  }
+  for (const key of kind === undefined ? [] : KIND_RULES[kind].required) {
+    const value = properties[key];
+    if (value !== undefined && value !== null && value !== '') continue;
+    return refuseEdit(
+      'value-missing',
+      `A ${KIND_WORDS[kind!]} needs ${key}: write ${PROPERTY_WORDS[key]}.`,
+      feature.id,
+    );
+  }
+  return succeed(null);
+}
+
+function faultOf(key: string, value: unknown): string | undefined {
+  if (key === CARD_LENGTH_MEMBER) {
+    return v.is(CardLengthSchema, value) ? undefined : 'the length on the card in metres, from 20 to 2000';
+  }
+  if (!Object.hasOwn(PropertiesSchema.entries, key)) return undefined;
+  const known = key as PropertyKey;
+  if (!v.is(PropertiesSchema.entries[known], value)) return PROPERTY_WORDS[known];
+  const narrow = NARROWER[key];
+  if (narrow === undefined || value === null || value === undefined) return undefined;
+  const number = Number(value);
+  return Number.isInteger(number) && number >= narrow.least && number <= narrow.most
+    ? undefined
+    : narrow.words;
+}
+
+function inWords(value: unknown): string {
+  const text = (JSON.stringify(value) as string | undefined) ?? 'nothing';
+  return text.length <= 40 ? text : `${text.slice(0, 39)}…`;
+}

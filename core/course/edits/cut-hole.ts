@@ -1,0 +1,82 @@
+/** Takes ground out of an area: the bunker out of its fairway, an island out of its pond. */
+
+import { type EditableDocument, type FeatureId, featureById } from '../document.ts';
+import type { LonLat, Rings } from '../model.ts';
+import { orderRings } from '../ring.ts';
+import { findCrossing } from '../ring-crossing.ts';
+import { areaM2 } from '../ellipsoid.ts';
+import { differenceOf } from './area-algebra.ts';
+import { type EditResult, makeEdit, noSuchFeature, refuseEdit } from './edit.ts';
+import {
+  checkGeometry,
+  crossesItself,
+  geometryOfPolygons,
+  polygonsOfGeometry,
+  requireGeometry,
+} from './shape.ts';
+import { featureWords, sentenceWords } from './words.ts';
+
+/** What is taken out: another feature's area, which stays as it is, or an outline that was drawn (degrees). */
+export type Cutter = { readonly feature: FeatureId } | { readonly outline: readonly LonLat[] };
+
+/** Less than this taken out is rounding, square metres. */
+const LEAST_CUT_M2 = 0.01;
+
+/** Refuses where the two do not overlap and where nothing would be left. */
+export function cutHole(document: EditableDocument, id: FeatureId, cutter: Cutter): EditResult {
+  const target = featureById(document, id);
+  if (target === undefined) return noSuchFeature(id);
+  const required = requireGeometry(target, ['Polygon', 'MultiPolygon']);
+  if (!required.ok) return required;
+  const what = sentenceWords(target);
+  if (crossesItself(required.value)) {
+    return refuseEdit('crosses-itself', `${what} crosses its own outline. Move its corners apart first.`, id);
+  }
+  let taken: readonly Rings[];
+  if ('feature' in cutter) {
+    const other = featureById(document, cutter.feature);
+    if (other === undefined || cutter.feature === id) return noSuchFeature(cutter.feature);
+    const area = requireGeometry(other, ['Polygon', 'MultiPolygon']);
+    if (!area.ok) return area;
+    taken = polygonsOfGeometry(area.value);
+  } else {
+    const drawn = checkGeometry(
+      { type: 'Polygon', coordinates: [cutter.outline.map(([lon, lat]) => [lon, lat])] },
+      'The hole',
+    );
+    if (!drawn.ok) return drawn;
+    taken = [orderRings([cutter.outline]).rings];
+  }
+  if (taken.some((rings) => findCrossing(rings) !== undefined)) {
+    return refuseEdit(
+      'crosses-itself',
+      'The outline to be cut out crosses itself. Draw its corners in order.',
+      id,
+    );
+  }
+  const before = polygonsOfGeometry(required.value);
+  const left = differenceOf(before, taken);
+  if (left === undefined) {
+    return refuseEdit('crosses-itself', 'These outlines cannot be cut. Simplify them, then cut again.', id);
+  }
+  if (left.length === 0) {
+    return refuseEdit(
+      'nothing-left',
+      `Nothing would be left of the ${featureWords(target)}. Remove it instead.`,
+      id,
+    );
+  }
+  if (totalArea(before) - totalArea(left) < LEAST_CUT_M2) {
+    return refuseEdit('does-not-overlap', `${what} is not covered there. Draw the hole inside it.`, id);
+  }
+  const geometry = geometryOfPolygons(left);
+  const checked = checkGeometry(geometry, what, id);
+  if (!checked.ok) return checked;
+  return makeEdit(document, `Cut a hole into ${featureWords(target)}`, {
+    changed: [{ ...target, geometry }],
+  });
+}
+
+function totalArea(polygons: readonly Rings[]): number {
+  return polygons.reduce((sum, rings) => sum + areaM2(rings), 0);
+}

@@ -1,0 +1,51 @@
+/** Makes features of another kind: a bunker that is a green after all. */
+
+import {
+  type DocumentFeature,
+  type EditableDocument,
+  type FeatureId,
+  geometryOf,
+  propertiesOf,
+} from '../document.ts';
+import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import { KIND_RULES } from '../schema.ts';
+import { acceptProperties } from './accept-properties.ts';
+import { type EditResult, makeEdit, pickFeatures, refuseEdit } from './edit.ts';
+import { KIND_MEMBERS, tagsOfKind } from './kind-tags.ts';
+import { GEOMETRY_WORDS } from './shape.ts';
+import { featuresWords, sentenceWords } from './words.ts';
+
+/** Other properties are kept. Refuses a kind that is drawn in another way, or that needs a property which is missing. */
+export function setKind(
+  document: EditableDocument,
+  ids: readonly FeatureId[],
+  kind: FeatureKind,
+): EditResult {
+  const picked = pickFeatures(document, ids);
+  if (!picked.ok) return picked;
+  const changed: DocumentFeature[] = [];
+  for (const feature of picked.value) {
+    const geometry = geometryOf(feature);
+    const allowed = KIND_RULES[kind].geometry;
+    if (geometry === undefined || !allowed.includes(geometry.type)) {
+      const drawn = geometry === undefined ? 'not drawn' : `drawn as ${GEOMETRY_WORDS[geometry.type]}`;
+      return refuseEdit(
+        'wrong-geometry',
+        `${sentenceWords(feature)} is ${drawn}; a ${KIND_WORDS[kind]} must be ${allowed.map((type) => GEOMETRY_WORDS[type]).join(' or ')}.`,
+        feature.id,
+      );
+    }
+    const rest = Object.entries(propertiesOf(feature)).filter(
+      ([key]) => !(KIND_MEMBERS as readonly string[]).includes(key),
+    );
+    const properties = { ...tagsOfKind(kind), ...Object.fromEntries(rest) };
+    const accepted = acceptProperties(feature, kind, properties);
+    if (!accepted.ok) return accepted;
+    if (!sameTags(propertiesOf(feature), properties)) changed.push({ ...feature, properties });
+  }
+  return makeEdit(document, `Turn ${featuresWords(picked.value)} into ${KIND_WORDS[kind]}`, { changed });
+}
+
+function sameTags(old: Readonly<Record<string, unknown>>, next: Readonly<Record<string, unknown>>): boolean {
+  return KIND_MEMBERS.every((key) => old[key] === next[key]);
+}
