@@ -1,6 +1,5 @@
 /** Options from a spot: what each holds, how they rank, and whether their stated errors are honest. */
 
-import { jStat } from 'jstat';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Lie } from '../../core/ground/lies.ts';
 import type { Choice, Option } from '../../core/plan/model.ts';
@@ -11,6 +10,7 @@ import { simulateStrokes } from '../../core/plan/simulate.ts';
 import { solveNow } from '../../core/plan/solve.ts';
 import type { StrokesField } from '../../core/plan/strokes-field.ts';
 import { makeStreamKey } from '../../core/random/streams.ts';
+import { chiSquareQuantile } from '../published/chi-square.ts';
 import { rollOut } from './rollout.ts';
 import {
   box,
@@ -306,9 +306,8 @@ describe('the stated standard error', () => {
   const seeds = 60;
   // (seeds - 1) s²/σ² is chi-square with seeds - 1 degrees of freedom: beyond these bounds once in 5,000. The stated
   // errors have their own scatter, averaged away over the seeds.
-  const chiSquare = (jStat as unknown as { chisquare: { inv: (p: number, df: number) => number } }).chisquare;
-  const least = Math.sqrt(chiSquare.inv(1e-4, seeds - 1) / (seeds - 1));
-  const most = Math.sqrt(chiSquare.inv(1 - 1e-4, seeds - 1) / (seeds - 1));
+  const least = Math.sqrt(chiSquareQuantile(1e-4, seeds - 1) / (seeds - 1));
+  const most = Math.sqrt(chiSquareQuantile(1 - 1e-4, seeds - 1) / (seeds - 1));
 
   /** Spread of the means over the seeds by the root mean square of the stated errors. */
   function ratio(measure: (hole: PreparedHole) => { readonly mean: number; readonly error: number }): number {
