@@ -1,47 +1,45 @@
 /**
- * From a player file to the player as the engine sees it: for each club and swing the measured law where there are
- * shots enough, else what the player states, else the preset for the player's level.
+ * From a player file to the player as the engine sees it. Every law comes out of one estimate over the whole bag
+ * (`posterior.ts`): measured shots as far as they go, then what the player states, the neighbours in the bag, and the
+ * preset for the player's level.
  */
 
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
-import {
-  type EstimatedGroup,
-  estimateShots,
-  LEAST_SHOTS,
-  type MeasuredShot,
-  type PooledPoorStrike,
-  poolPoorStrikes,
-  poorStrikeFor,
-} from './estimate.ts';
-import {
-  type BagClub,
-  DEFAULT_MARGIN_STROKES,
-  MOST_CLUBS_IN_PLAY,
-  type PlayerDocument,
-  type StatedSpread,
-} from './format.ts';
-import { groupKey, groupShots } from './group-shots.ts';
+import { BagReading, evidenceOf, type ShotGroups } from './bag-laws.ts';
+import { type BagClub, DEFAULT_MARGIN_STROKES, MOST_CLUBS_IN_PLAY, type PlayerDocument } from './format.ts';
+import { groupShots } from './group-shots.ts';
 import { inferLevel } from './infer-level.ts';
 import { lieEffectsFor } from './lie-effects.ts';
-import type { Club, PlayerModel, ShotSpread, Swing } from './model.ts';
-import { deriveSwing } from './part-swing.ts';
-import { levelName, type PlayerLevel, presetPoorStrike, presetPutting, presetSpread } from './presets.ts';
+import { LEAST_SHOTS } from './measured-shot.ts';
+import type { PlayerModel } from './model.ts';
+import { type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
+import { levelName, type PlayerLevel, presetPutting } from './presets.ts';
+import { dayOf, weightOfAge } from './recency.ts';
 
 const DEGREE = Math.PI / 180;
 
+export interface BuildSettings {
+  /** The day from which the age of shots counts (ISO 8601); by default the day of the newest shot. */
+  readonly today?: string;
+}
+
 /** The player that a file describes. Refuses a bag that cannot be planned with, and a player of unknown level. */
-export function buildPlayer(document: PlayerDocument): Result<PlayerModel, readonly Fault[]> {
+export function buildPlayer(
+  document: PlayerDocument,
+  settings: BuildSettings = {},
+): Result<PlayerModel, readonly Fault[]> {
   const bagErrors = checkBag(document.bag);
   if (bagErrors.length > 0) return refuse(bagErrors);
-  const warnings: Fault[] = countClubs(document.bag);
-  const { groups, warnings: shotWarnings } = groupShots(document.bag, document.shots ?? []);
-  warnings.push(...shotWarnings);
-
-  const level = readLevel(document, groups, warnings);
-  if (!level.ok) return refuse([level.error, ...warnings]);
-  const bag = new BagReading(document.bag, level.value, groups);
-  const spreads = document.bag.flatMap((_, index) => bag.spreadsOf(index, warnings));
-  spreads.sort((a, b) => b.carryMean - a.carryMean);
+  const read = readEvidence(document, settings);
+  if (!read.ok) return read;
+  const { level, evidence } = read.value;
+  const warnings = [...countClubs(document.bag), ...read.value.warnings];
+  const laws = new BagReading(document.bag, level, evidence).laws();
+  for (const { faults } of laws) warnings.push(...faults);
+  // Longest first; the posterior follows the same order.
+  const sorted = laws
+    .flatMap(({ spreads }) => spreads)
+    .sort((a, b) => b.spread.carryMean - a.spread.carryMean);
 
   const putting = document.putting;
   return succeed({
@@ -49,18 +47,41 @@ export function buildPlayer(document: PlayerDocument): Result<PlayerModel, reado
     invented: document.invented ?? false,
     ...(document.handicap === undefined ? {} : { handicap: document.handicap }),
     hand: document.hand ?? 'right',
-    spreads,
+    spreads: sorted.map(({ spread }) => spread),
     putting:
       putting === undefined
-        ? presetPutting(level.value)
+        ? presetPutting(level)
         : { directionSd: putting.directionSdDeg * DEGREE, distanceSdShare: putting.distanceSdShare },
-    puttingSource:
-      putting === undefined ? { from: 'preset', level: levelName(level.value) } : { from: 'stated' },
-    lieEffect: lieEffectsFor(level.value.handicap),
+    puttingSource: putting === undefined ? { from: 'preset', level: levelName(level) } : { from: 'stated' },
+    lieEffect: lieEffectsFor(level.handicap),
+    posterior: () => {
+      const entries = sorted.map(({ posterior }) => posterior());
+      return { entries, drawCount: (entries[0]?.draws.length ?? 0) / SPREAD_WIDTH };
+    },
     units: document.settings?.units ?? 'yards',
     marginStrokes: document.settings?.marginStrokes ?? DEFAULT_MARGIN_STROKES,
     warnings,
   });
+}
+
+export interface PlayerEvidence {
+  readonly level: PlayerLevel;
+  readonly evidence: readonly SpreadEvidence[];
+  readonly warnings: readonly Fault[];
+}
+
+/** What a file knows of each club and swing, before anything is estimated; shots that cannot be used are named. */
+export function readEvidence(
+  document: PlayerDocument,
+  settings: BuildSettings = {},
+): Result<PlayerEvidence, readonly Fault[]> {
+  const { groups, warnings: shotWarnings } = groupShots(document.bag, document.shots ?? []);
+  const warnings = [...shotWarnings];
+  const level = readLevel(document, groups, warnings);
+  if (!level.ok) return refuse([level.error, ...warnings]);
+  const weighed = weighShots(groups, document, settings);
+  const evidence = document.bag.flatMap((bagClub) => evidenceOf(bagClub, level.value, weighed));
+  return succeed({ level: level.value, evidence, warnings });
 }
 
 function checkBag(bag: readonly BagClub[]): readonly Fault[] {
@@ -89,7 +110,7 @@ function countClubs(bag: readonly BagClub[]): Fault[] {
 /** The level whose presets stand in for what is not measured: the handicap given, else one that fits the carries. */
 function readLevel(
   document: PlayerDocument,
-  groups: ReadonlyMap<string, readonly MeasuredShot[]>,
+  groups: ShotGroups,
   warnings: Fault[],
 ): Result<PlayerLevel, Fault> {
   const group = document.group ?? 'men';
@@ -104,136 +125,18 @@ function readLevel(
   return succeed(inferred);
 }
 
-/** Every law of one bag; the groups are estimated once, the poor strikes of all clubs pooled. */
-class BagReading {
-  private readonly estimated = new Map<string, EstimatedGroup>();
-  private readonly pooled: PooledPoorStrike;
-  private readonly presetScale: number;
-
-  constructor(
-    private readonly bag: readonly BagClub[],
-    private readonly level: PlayerLevel,
-    private readonly groups: ReadonlyMap<string, readonly MeasuredShot[]>,
-  ) {
-    for (const club of bag) {
-      for (const swing of club.swings) {
-        const shots = groups.get(groupKey(club.name, swing));
-        if (shots === undefined) continue;
-        const estimate = estimateShots(shots, presetSpread(level, clubOf(club), swing).poorShare);
-        if (estimate.ok) this.estimated.set(groupKey(club.name, swing), { shots, estimate: estimate.value });
-      }
-    }
-    const usual = presetPoorStrike(level, 1);
-    this.pooled = poolPoorStrikes([...this.estimated.values()], {
-      carryShareMean: usual.carryShareMean,
-      carryShareSd: usual.carryShareSd,
-      directionTimes: usual.directionSd,
-    });
-    this.presetScale = this.measurePresetScale();
-  }
-
-  /** The laws of the club at `index`, one per swing; what falls back on a preset says so in `warnings`. */
-  spreadsOf(index: number, warnings: Fault[]): readonly ShotSpread[] {
-    const bagClub = this.bag[index]!;
-    if (bagClub.kind === 'putter') return [];
-    const where = `bag[${index}] (${bagClub.name})`;
-    const full = this.fullSpread(bagClub, where, warnings);
-    return bagClub.swings.map((swing) => {
-      if (swing === 'full') return full;
-      const measured = this.measured(bagClub, swing);
-      if (measured !== undefined) return measured;
-      const shots = this.groups.get(groupKey(bagClub.name, swing))?.length ?? 0;
-      if (shots > 0) {
-        const message = `${bagClub.name}, ${swing} swing, has ${countShots(shots)}; it is derived from the full swing until it has at least ${LEAST_SHOTS}.`;
-        warnings.push({ severity: 'warning', code: 'few-shots', where, message });
-      }
-      const derived = deriveSwing(full, swing);
-      return full.source.from === 'preset' ? { ...derived, source: full.source } : derived;
-    });
-  }
-
-  private fullSpread(bagClub: BagClub, where: string, warnings: Fault[]): ShotSpread {
-    const measured = this.measured(bagClub, 'full');
-    if (measured !== undefined) return measured;
-    const preset = presetSpread(this.level, clubOf(bagClub), 'full');
-    const scaled: ShotSpread = {
-      ...preset,
-      carryMean: preset.carryMean * this.presetScale,
-      carrySd: preset.carrySd * this.presetScale,
-    };
-    if (bagClub.stated !== undefined) return statedSpread(scaled, bagClub.stated);
-    if (bagClub.swings.includes('full')) {
-      const shots = this.groups.get(groupKey(bagClub.name, 'full'))?.length ?? 0;
-      const handicap = Math.round(this.level.handicap * 10) / 10;
-      const fitted =
-        Math.abs(this.presetScale - 1) < 0.005
-          ? ''
-          : ` Its carry is set to ${Math.round(100 * this.presetScale)} % of the preset, in line with the clubs that are known.`;
-      const message = `${bagClub.name} has ${countShots(shots)}; the preset for handicap ${handicap} is used until it has at least ${LEAST_SHOTS}.${fitted}`;
-      warnings.push({ severity: 'warning', code: 'few-shots', where, message });
-    }
-    return scaled;
-  }
-
-  private measured(bagClub: BagClub, swing: Swing): ShotSpread | undefined {
-    const group = this.estimated.get(groupKey(bagClub.name, swing));
-    if (group === undefined) return undefined;
-    const { shots, estimate } = group;
-    return {
-      club: clubOf(bagClub),
-      swing,
-      carryMean: estimate.carryMean,
-      carrySd: estimate.carrySd,
-      directionMean: estimate.directionMean,
-      directionSd: estimate.directionSd,
-      correlation: estimate.correlation,
-      poorShare: estimate.poorShare,
-      poor: poorStrikeFor(this.pooled, estimate.directionSd),
-      source: { from: 'measured', shots: shots.length, poorShots: estimate.poorCount },
-    };
-  }
-
-  /** By how much this player's known full swings outcarry the preset's: the median over clubs, within reason. */
-  private measurePresetScale(): number {
-    const ratios: number[] = [];
-    for (const bagClub of this.bag) {
-      if (bagClub.kind === 'putter') continue;
-      const known =
-        this.estimated.get(groupKey(bagClub.name, 'full'))?.estimate.carryMean ?? bagClub.stated?.carryM;
-      if (known !== undefined)
-        ratios.push(known / presetSpread(this.level, clubOf(bagClub), 'full').carryMean);
-    }
-    if (ratios.length === 0) return 1;
-    ratios.sort((a, b) => a - b);
-    const half = ratios.length >> 1;
-    const middle = ratios.length % 2 === 1 ? ratios[half]! : (ratios[half - 1]! + ratios[half]!) / 2;
-    return Math.min(1.5, Math.max(0.6, middle));
-  }
-}
-
-/** What the player states, over the preset: a stated carry alone keeps the preset's shares of it. */
-function statedSpread(preset: ShotSpread, stated: StatedSpread): ShotSpread {
-  const carryMean = stated.carryM ?? preset.carryMean;
-  const directionSd =
-    stated.directionSdDeg === undefined ? preset.directionSd : stated.directionSdDeg * DEGREE;
-  return {
-    ...preset,
-    carryMean,
-    carrySd: stated.carrySdM ?? (preset.carrySd / preset.carryMean) * carryMean,
-    directionMean: (stated.directionDeg ?? 0) * DEGREE,
-    directionSd,
-    correlation: stated.correlation ?? preset.correlation,
-    poorShare: stated.poorShare ?? preset.poorShare,
-    poor: { ...preset.poor, directionSd: (preset.poor.directionSd / preset.directionSd) * directionSd },
-    source: { from: 'stated' },
-  };
-}
-
-function clubOf(club: BagClub): Club {
-  const { name, kind, loftDeg, lengthM, swings } = club;
-  return { name, kind, loftDeg, swings, ...(lengthM === undefined ? {} : { lengthM }) };
-}
-
-function countShots(count: number): string {
-  return count === 1 ? '1 measured shot' : `${count === 0 ? 'no' : count} measured shots`;
+/** The same shots with a weight by age, where the player wants recent shots to count more. */
+function weighShots(groups: ShotGroups, document: PlayerDocument, settings: BuildSettings): ShotGroups {
+  const halfLife = document.settings?.halfLifeDays;
+  if (halfLife === undefined) return groups;
+  let newest = -Infinity;
+  for (const shots of groups.values())
+    for (const { day } of shots) newest = Math.max(newest, day ?? -Infinity);
+  const today = dayOf(settings.today) ?? (newest === -Infinity ? undefined : newest);
+  return new Map(
+    [...groups].map(([key, shots]) => [
+      key,
+      shots.map((shot) => ({ ...shot, weight: weightOfAge(shot.day, today, halfLife) })),
+    ]),
+  );
 }

@@ -73,6 +73,8 @@ const PuttingSchema = v.looseObject({
 const SettingsSchema = v.looseObject({
   units: v.optional(v.picklist(['yards', 'metres'])),
   marginStrokes: v.optional(number(0, 1)),
+  /** A shot this many days old counts half as much as one of today; all count alike where it is absent. */
+  halfLifeDays: v.optional(number(1, 36_500)),
 });
 
 /** Only the part that says what the file is: read first, so that another kind or a newer version is named as such. */

@@ -1,9 +1,10 @@
 /** Sorts a file's shots by club and swing, and says which are left out of the estimates and why. */
 
 import type { Fault } from '../result.ts';
-import type { MeasuredShot } from './estimate.ts';
 import type { BagClub, RecordedShot } from './format.ts';
+import type { MeasuredShot } from './measured-shot.ts';
 import type { Swing } from './model.ts';
+import { dayOf } from './recency.ts';
 
 const DEGREE = Math.PI / 180;
 
@@ -94,9 +95,12 @@ function readShot(club: BagClub | undefined, swing: Swing, shot: RecordedShot): 
   if (!club.swings.includes(swing)) return 'shot-of-unknown-swing';
   if (shot.lie !== undefined && BAD_LIES.has(shot.lie)) return 'shot-from-bad-lie';
   if (shot.carryM < LEAST_CARRY_M) return 'shot-impossible';
-  if (shot.directionDeg !== undefined) return { carryM: shot.carryM, direction: shot.directionDeg * DEGREE };
+  const day = dayOf(shot.at);
+  const dated = day === undefined ? {} : { day };
+  if (shot.directionDeg !== undefined)
+    return { carryM: shot.carryM, direction: shot.directionDeg * DEGREE, ...dated };
   if (shot.offlineM === undefined) return 'shot-without-direction';
   const sine = shot.offlineM / shot.carryM;
   if (Math.abs(sine) > 1) return 'shot-impossible';
-  return { carryM: shot.carryM, direction: Math.asin(sine) };
+  return { carryM: shot.carryM, direction: Math.asin(sine), ...dated };
 }

@@ -1,8 +1,8 @@
 /** A level for a player who gives no handicap, judged by carries alone; used only to choose presets. */
 
-import { LEAST_SHOTS, type MeasuredShot } from './estimate.ts';
 import type { BagClub } from './format.ts';
 import { groupKey } from './group-shots.ts';
+import { LEAST_SHOTS, type MeasuredShot } from './measured-shot.ts';
 import { type PlayerGroup, type PlayerLevel, presetSpread } from './presets.ts';
 
 /** Levels tried, in half strokes. */

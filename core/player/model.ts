@@ -2,6 +2,7 @@
 
 import type { LieName } from '../ground/lies.ts';
 import type { Fault } from '../result.ts';
+import type { BagPosterior } from './posterior.ts';
 
 export type ClubKind = 'driver' | 'wood' | 'hybrid' | 'iron' | 'wedge' | 'putter';
 
@@ -80,6 +81,11 @@ export interface PlayerModel {
   readonly puttingSource?: SpreadSource;
   /** Effect of a lie on a club; total over all lies that can be played from. */
   readonly lieEffect: (club: Club, swing: Swing, lie: LieName) => LieEffect;
+  /**
+   * The spreads with their doubt: one entry per spread, in the same order, their draws belonging together. Absent where
+   * the maker of the model gives none. A function, since a model is passed on more often than its doubt is asked for.
+   */
+  readonly posterior?: () => BagPosterior;
   readonly units: 'yards' | 'metres';
   /** Options within this many strokes of the best count as equal to it (design: the player's own margin). */
   readonly marginStrokes: number;

@@ -6,7 +6,7 @@
 import * as v from 'valibot';
 import { readJsonText } from '../course/json-text.ts';
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
-import { buildPlayer } from './build.ts';
+import { buildPlayer, type BuildSettings } from './build.ts';
 import {
   MOST_CLUBS,
   MOST_PLAYER_CHARACTERS,
@@ -28,18 +28,27 @@ export interface PlayerFile {
   readonly document: PlayerDocument;
 }
 
-export function parsePlayer(json: unknown): Result<PlayerModel, readonly Fault[]> {
-  const parsed = parsePlayerDocument(json);
+export function parsePlayer(
+  json: unknown,
+  settings: BuildSettings = {},
+): Result<PlayerModel, readonly Fault[]> {
+  const parsed = parsePlayerDocument(json, settings);
   return parsed.ok ? succeed(parsed.value.player) : parsed;
 }
 
 /** As `parsePlayer`, from the text of a file; a syntax error is a fault with its line and column. */
-export function parsePlayerText(text: string): Result<PlayerModel, readonly Fault[]> {
-  const parsed = parsePlayerDocumentText(text);
+export function parsePlayerText(
+  text: string,
+  settings: BuildSettings = {},
+): Result<PlayerModel, readonly Fault[]> {
+  const parsed = parsePlayerDocumentText(text, settings);
   return parsed.ok ? succeed(parsed.value.player) : parsed;
 }
 
-export function parsePlayerDocumentText(text: string): Result<PlayerFile, readonly Fault[]> {
+export function parsePlayerDocumentText(
+  text: string,
+  settings: BuildSettings = {},
+): Result<PlayerFile, readonly Fault[]> {
   if (text.length > MOST_PLAYER_CHARACTERS) {
     return refuse([
       fileFault(
@@ -49,10 +58,13 @@ export function parsePlayerDocumentText(text: string): Result<PlayerFile, readon
     ]);
   }
   const json = readJsonText(text);
-  return json.ok ? parsePlayerDocument(json.value) : json;
+  return json.ok ? parsePlayerDocument(json.value, settings) : json;
 }
 
-export function parsePlayerDocument(json: unknown): Result<PlayerFile, readonly Fault[]> {
+export function parsePlayerDocument(
+  json: unknown,
+  settings: BuildSettings = {},
+): Result<PlayerFile, readonly Fault[]> {
   if (!v.is(PlayerHeaderSchema, json) || json.holewright.format !== 'player') {
     return refuse([
       fileFault(
@@ -67,7 +79,7 @@ export function parsePlayerDocument(json: unknown): Result<PlayerFile, readonly 
   if (tooMuch !== undefined) return refuse([tooMuch]);
   const parsed = v.safeParse(PlayerDocumentSchema, migrated.value);
   if (!parsed.success) return refuse(issueFaults(parsed.issues));
-  const player = buildPlayer(parsed.output);
+  const player = buildPlayer(parsed.output, settings);
   if (!player.ok) return player;
   return succeed({ player: player.value, document: migrated.value as PlayerDocument });
 }

@@ -2,7 +2,7 @@
 
 import seedrandom from 'seedrandom';
 import type { PlayerDocument, RecordedShot } from '../../core/player/format.ts';
-import type { MeasuredShot } from '../../core/player/estimate.ts';
+import type { MeasuredShot } from '../../core/player/measured-shot.ts';
 import type { ShotSpread } from '../../core/player/model.ts';
 import { inverseNormal } from '../../core/random/normal.ts';
 
