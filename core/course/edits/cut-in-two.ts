@@ -2,6 +2,7 @@
 
 import { booleanPointInPolygon, polygonize } from '@turf/turf';
 import type { FeatureCollection, LineString } from 'geojson';
+import { metresPerDegree } from '../degree-lengths.ts';
 import {
   type DocumentFeature,
   type EditableDocument,
@@ -18,7 +19,6 @@ import { type EditResult, makeEdit, noSuchFeature, refuseEdit } from './edit.ts'
 import { interiorPoint } from './interior-point.ts';
 import { type Side, splitAtMeetings, lineCrossesItself } from './noding.ts';
 import { crossesItself, geometryOfPolygons, polygonsOfGeometry, requireGeometry } from './shape.ts';
-import { metresPerDegree } from './snap.ts';
 import { featureWords, sentenceWords } from './words.ts';
 
 /** An end this near to the outline was meant to lie on it, metres. */

@@ -1,10 +1,10 @@
 /** Finds what a point being drawn should catch on: the nearest corner, else the nearest side, within reach. */
 
+import { metresPerDegree } from '../degree-lengths.ts';
 import type { EditableDocument, FeatureId } from '../document.ts';
 import { geometryOf } from '../document.ts';
 import type { LonLat } from '../model.ts';
 import { roundLonLat } from '../positions.ts';
-import { ECCENTRICITY_SQUARED, RADIANS_PER_DEGREE, SEMI_MAJOR_M } from '../wgs84.ts';
 import { pathsOf } from './shape.ts';
 
 export interface Snap {
@@ -97,16 +97,4 @@ export function snap(index: SnapIndex, at: LonLat, toleranceM: number): Snap | n
   ];
   const nearest = roundLonLat([ax + (bx - ax) * sideShare, ay + (by - ay) * sideShare]);
   return { kind: 'edge', at: nearest, feature: owners[side]!, distanceM: Math.sqrt(sideSquare) };
-}
-
-/** Length of a degree east and north at a latitude, metres: radii of curvature of the ellipsoid. */
-export function metresPerDegree(lat: number): { readonly eastM: number; readonly northM: number } {
-  const sin = Math.sin(lat * RADIANS_PER_DEGREE);
-  const root = Math.sqrt(1 - ECCENTRICITY_SQUARED * sin * sin);
-  const primeVertical = SEMI_MAJOR_M / root;
-  const meridian = (SEMI_MAJOR_M * (1 - ECCENTRICITY_SQUARED)) / root ** 3;
-  return {
-    eastM: primeVertical * Math.cos(lat * RADIANS_PER_DEGREE) * RADIANS_PER_DEGREE,
-    northM: meridian * RADIANS_PER_DEGREE,
-  };
 }

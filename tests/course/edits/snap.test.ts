@@ -3,8 +3,9 @@
 import fc from 'fast-check';
 import { Geodesic } from 'geographiclib-geodesic';
 import { describe, expect, it } from 'vitest';
+import { metresPerDegree } from '../../../core/course/degree-lengths.ts';
 import { measureDrawing } from '../../../core/course/edits/measure.ts';
-import { makeSnapIndex, metresPerDegree, snap } from '../../../core/course/edits/snap.ts';
+import { makeSnapIndex, snap } from '../../../core/course/edits/snap.ts';
 import { distanceM } from '../../../core/course/ellipsoid.ts';
 import type { LonLat } from '../../../core/course/model.ts';
 import { at, line, point, square } from '../builders.ts';

@@ -1,0 +1,225 @@
+/**
+ * What a course on the way still lacks, hole by hole, and what would mend it. The check (check.ts) says what is
+ * wrong; this says what is missing, in the order in which a person would draw it.
+ */
+
+import { parForLength } from './defaults.ts';
+import { courseOf, type EditableDocument } from './document.ts';
+import { addFeature, type NewFeature } from './edits/add-feature.ts';
+import type { EditResult } from './edits/edit.ts';
+import { holeNumbers } from './edits/renumber-holes.ts';
+import { setProperties } from './edits/set-properties.ts';
+import { polylineLengthM } from './ellipsoid.ts';
+import { greenOf } from './hole-features.ts';
+import { teeLengths, type TeeLength } from './hole-lengths.ts';
+import { canopyMissing, type Canopied, guessedCanopies } from './missing-canopy.ts';
+import type { Fix, Missing } from './missing.ts';
+import type { Course, Hole } from './model.ts';
+import { middleOf } from './polygon.ts';
+
+export interface HoleCompleteness {
+  readonly hole: number;
+  readonly missing: readonly Missing[];
+  /** Along the line from each tee; empty without a line. */
+  readonly lengths: readonly TeeLength[];
+}
+
+export interface CourseCompleteness {
+  readonly holes: readonly HoleCompleteness[];
+  /** What is missing for the course as a whole, and woods and trees near no hole. */
+  readonly course: readonly Missing[];
+}
+
+/** Card and map may differ by this much: markers are moved, cards are rounded. Common practice, no source. */
+const CARD_TOLERANCE_M = 5;
+const CARD_TOLERANCE_SHARE = 0.02;
+const MOST_STROKE_INDEX = 18;
+
+/** Empty lists where the document cannot be read as a course at all; opening has refused such a file before. */
+export function completenessOf(document: EditableDocument): CourseCompleteness {
+  const parsed = courseOf(document);
+  if (!parsed.ok) return { holes: [], course: [] };
+  const course = parsed.value;
+  const numbers = holeNumbers(document);
+  const canopies = guessedCanopies(document, course);
+  const claimed = new Set<Canopied>();
+  const holes = numbers.map((number): HoleCompleteness => {
+    const hole = course.holes.find((each) => each.number === number);
+    if (hole === undefined) return { hole: number, missing: [noLine(number)], lengths: [] };
+    const near = canopies.filter(({ holes }) => holes.has(number));
+    for (const canopy of near) claimed.add(canopy);
+    const lengths = teeLengths(document, hole);
+    return {
+      hole: number,
+      missing: [...ofHole(document, course, hole), ...canopyMissing(near), ...cardMissing(lengths)],
+      lengths,
+    };
+  });
+  const elsewhere = canopies.filter((canopy) => !claimed.has(canopy));
+  return { holes, course: [...ofCourse(course, numbers.length), ...canopyMissing(elsewhere)] };
+}
+
+/** Does what a fix says. The others are the person's to do; asking for one of them is a fault of the program. */
+export function applyFix(document: EditableDocument, fix: Fix): EditResult {
+  switch (fix.how) {
+    case 'write':
+      return setProperties(document, fix.features, fix.values);
+    case 'add':
+      return addFeature(document, fix.feature);
+    case 'draw':
+    case 'ask':
+      throw new Error(`"${fix.label}" is for the person to do`);
+  }
+}
+
+function noLine(hole: number): Missing {
+  return {
+    code: 'no-line',
+    weight: 'stops',
+    message: `Hole ${hole} has no line of play: it cannot be planned.`,
+    features: [],
+    fix: { how: 'draw', label: 'Draw the line from tee to green', kind: 'hole', hole },
+  };
+}
+
+function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing[] {
+  const { number } = hole;
+  const idAt = (featureIndex: number) => document.features[featureIndex]!.id;
+  const line = idAt(hole.featureIndex);
+  const missing: Missing[] = [];
+  const green = greenOf(course, hole);
+  if (green === undefined) {
+    missing.push({
+      code: 'no-green',
+      weight: 'stops',
+      message: `Hole ${number} has no green: it cannot be planned.`,
+      features: [],
+      fix: { how: 'draw', label: 'Draw the green', kind: 'green', hole: number },
+    });
+  }
+  if (hole.parAssumed) {
+    const par = parForLength(polylineLengthM(hole.line));
+    missing.push({
+      code: 'no-par',
+      weight: 'assumed',
+      message: `Hole ${number} has no par: ${par} is taken from its length.`,
+      features: [line],
+      fix: { how: 'write', label: `Write par ${par}`, features: [line], values: { par } },
+    });
+  }
+  if (hole.strokeIndex === undefined) {
+    const used = new Set(course.holes.map(({ strokeIndex }) => strokeIndex));
+    const free = Array.from({ length: MOST_STROKE_INDEX }, (_, index) => index + 1).filter(
+      (index) => !used.has(index),
+    );
+    missing.push({
+      code: 'no-stroke-index',
+      weight: 'assumed',
+      message: `Hole ${number} has no stroke index: handicap strokes are not counted on it.`,
+      features: [line],
+      fix: {
+        how: 'ask',
+        label: 'Enter the stroke index of the card',
+        features: [line],
+        property: 'handicap',
+        choices: free,
+      },
+    });
+  }
+  if (!course.areas.some(({ kind, hole: of }) => kind === 'tee' && of === number)) {
+    missing.push({
+      code: 'no-tee-area',
+      weight: 'assumed',
+      message: `Hole ${number} has no tee area: the ground at the tee is taken for what is drawn there, else rough.`,
+      features: [],
+      fix: { how: 'draw', label: 'Draw the tee', kind: 'tee', hole: number },
+    });
+  }
+  if (hole.tees.every(({ featureIndex }) => featureIndex === undefined)) {
+    missing.push({
+      code: 'no-tee-marker',
+      weight: 'assumed',
+      message: `Hole ${number} has no tee marker: play starts where its line starts.`,
+      features: [line],
+      fix: {
+        how: 'add',
+        label: 'Put a tee marker at the start of the line',
+        feature: markerAt('tee-marker', number, 'Tee', hole.line[0]!),
+      },
+    });
+  }
+  if (hole.positions.every(({ featureIndex }) => featureIndex === undefined)) {
+    missing.push({
+      code: 'no-hole-position',
+      weight: 'assumed',
+      message: `Hole ${number} has no hole position: the ${green === undefined ? 'end of its line' : 'middle of its green'} is taken.`,
+      features: green === undefined ? [line] : [idAt(green.featureIndex)],
+      fix: {
+        how: 'add',
+        label: green === undefined ? 'Put one at the end of the line' : 'Put one in the middle of the green',
+        feature: markerAt(
+          'hole-position',
+          number,
+          'Middle',
+          green === undefined ? hole.line.at(-1)! : middleOf(green.rings),
+        ),
+      },
+    });
+  }
+  return missing;
+}
+
+function markerAt(
+  kind: 'tee-marker' | 'hole-position',
+  hole: number,
+  name: string,
+  [lon, lat]: readonly [number, number],
+): NewFeature {
+  return { kind, hole, properties: { name }, geometry: { type: 'Point', coordinates: [lon, lat] } };
+}
+
+function ofCourse(course: Course, holes: number): Missing[] {
+  const missing: Missing[] = [];
+  if (holes === 0) {
+    missing.push({
+      code: 'no-holes',
+      weight: 'stops',
+      message: 'The course has no hole yet. Draw a line from tee to green, or import a map.',
+      features: [],
+      fix: { how: 'draw', label: 'Draw the line of hole 1', kind: 'hole', hole: 1 },
+    });
+  }
+  if (course.levels.length === 0) {
+    missing.push({
+      code: 'no-heights',
+      weight: 'assumed',
+      message:
+        'The course has no ground heights: it is planned as level. Import an elevation model, or draw ground levels.',
+      features: [],
+      fix: { how: 'draw', label: 'Draw a ground level', kind: 'ground-level' },
+    });
+  }
+  return missing;
+}
+
+function cardMissing(lengths: readonly TeeLength[]): Missing[] {
+  return lengths.flatMap(({ tee, feature, lengthM, cardLengthM, differenceM }): Missing[] => {
+    if (feature === undefined || cardLengthM === undefined || differenceM === undefined) return [];
+    if (Math.abs(differenceM) <= Math.max(CARD_TOLERANCE_M, CARD_TOLERANCE_SHARE * cardLengthM)) return [];
+    const words = `${Math.abs(differenceM).toFixed(0)} m ${differenceM > 0 ? 'longer' : 'shorter'}`;
+    return [
+      {
+        code: 'card-length-differs',
+        weight: 'assumed',
+        message: `From tee "${tee}" the line is ${lengthM.toFixed(0)} m long, ${words} than the ${cardLengthM.toFixed(0)} m of the card. Move the marker or the line, or correct the card length.`,
+        features: [feature],
+        fix: {
+          how: 'ask',
+          label: 'Correct the card length',
+          features: [feature],
+          property: 'card_length_m',
+        },
+      },
+    ];
+  });
+}
