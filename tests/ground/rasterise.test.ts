@@ -3,7 +3,14 @@
 import { describe, expect, it } from 'vitest';
 import type { AreaKind } from '../../core/course/model.ts';
 import { makeLocalFrame } from '../../core/course/local-frame.ts';
-import { cellIndexAt, isOnRaster, lieAt, type HoleGround } from '../../core/ground/hole-ground.ts';
+import {
+  BLOCK_M,
+  blockIndexAt,
+  cellIndexAt,
+  isOnRaster,
+  lieAt,
+  type HoleGround,
+} from '../../core/ground/hole-ground.ts';
 import { Lie, LIE_NAMES, PAINTING_ORDER } from '../../core/ground/lies.ts';
 import { rasteriseHole } from '../../core/ground/rasterise.ts';
 import { box, disc, flatCourse, flatGround, wood, type FlatHole, type Patch } from '../plan/synthetic.ts';
@@ -245,6 +252,47 @@ describe('canopies', () => {
     });
     expect(ground.highestCanopy).toBeCloseTo(120, 3);
     expect(flatGround({ lengthM: 100 }).highestCanopy).toBe(-Infinity);
+  });
+
+  it('are never higher than their block says, from anywhere in it and as far around as it speaks for', () => {
+    const spec: FlatHole = {
+      lengthM: 150,
+      trees: [
+        { x: 40, y: -45, radiusM: 7, canopy: high },
+        { x: -33, y: -120, radiusM: 5, canopy: low },
+        { x: 5, y: 60, radiusM: 3, canopy: { ...low, topM: 30 } },
+      ],
+    };
+    for (const levels of [
+      [],
+      [
+        { x: 0, y: -150, elevationM: 12 },
+        { x: 0, y: 0, elevationM: 30 },
+      ],
+    ]) {
+      for (const cellM of [1, 2]) {
+        const ground = flatGround({ ...spec, levels }, cellM);
+        const canopied = Array.from(ground.canopyTop.keys()).filter((cell) => ground.canopyTop[cell]! > 0);
+        const centre = (cell: number): { x: number; y: number } => ({
+          x: ground.west + ((cell % ground.columns) + 0.5) * cellM,
+          y: ground.south + (Math.floor(cell / ground.columns) + 0.5) * cellM,
+        });
+        for (let cell = 0; cell < ground.lie.length; cell += 7) {
+          const at = centre(cell);
+          const claimed = ground.blockTop[blockIndexAt(ground, at.x, at.y)]!;
+          for (const tree of canopied) {
+            const stands = centre(tree);
+            if (Math.hypot(stands.x - at.x, stands.y - at.y) > BLOCK_M) continue;
+            const top = Math.fround(ground.canopyTop[tree]! + (ground.elevation?.[tree] ?? 0));
+            if (top > claimed)
+              throw new Error(`a crown of ${top} m near ${at.x}, ${at.y}; its block says ${claimed}`);
+          }
+        }
+        expect(ground.highestCanopy).toBe(Math.max(...ground.blockTop));
+        // Far from every tree a block knows that there is none.
+        expect(ground.blockTop.some((top) => top === -Infinity)).toBe(true);
+      }
+    }
   });
 
   it('are given to woods only: a wood drawn without measures stops no ball', () => {
