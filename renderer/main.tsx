@@ -19,6 +19,7 @@ import { solveHoles } from './state/effects/solve-holes.ts';
 import { initialState } from './state/initial.ts';
 import { reduce } from './state/reduce.ts';
 import { makeStore } from './state/store.ts';
+import { titleWindow } from './state/effects/title.ts';
 import { startPlanners } from './workers/planner-pool.ts';
 
 async function start(): Promise<void> {
@@ -36,6 +37,7 @@ async function start(): Promise<void> {
   if (place === null) throw new Error('The page has no place for the window.');
   render(<App tools={{ store, duties: fileDuties(store, host) }} />, place);
   listenForShortcuts(store, window);
+  titleWindow(store, document);
   solveHoles(store, pool);
   answerQuestions(store, pool);
   await readSettings(store, host);

@@ -3,6 +3,7 @@
 import type { Course } from '../../core/course/model.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import type { AppState } from '../state/app-state.ts';
+import { noAimWords } from '../panels/shot-words.ts';
 import { lengthNumber, lengthText, toHoleText } from '../state/measures.ts';
 import { currentPlan } from '../state/selectors.ts';
 import { carriesAlong } from './carries.ts';
@@ -29,7 +30,12 @@ export function mapLabels(
   const labels: MapLabel[] = [];
   const comparing = isComparing(state);
   for (const shot of shots) {
-    if (shot.part === 'ghost' || shot.option?.kind !== 'shot') continue;
+    if (shot.part === 'ghost' || shot.option === null) continue;
+    if (shot.option.kind === 'relief') {
+      const at = frame.toSpot(shot.aim);
+      labels.push({ at, text: 'drop here', shift: [10, 0], tone: 'main', dot: false });
+      continue;
+    }
     const aim = frame.toSpot(shot.aim);
     const metres = shot.option.clubKind === 'putter' ? null : distance(ball, aim);
     if (metres === null) continue;
@@ -57,7 +63,8 @@ export function mapLabels(
       });
     }
   }
-  if (state.view.showCarries && !comparing)
+  const isSwing = main.option === null || noAimWords(main.option) === null;
+  if (state.view.showCarries && !comparing && isSwing)
     labels.push(...carryLabels(state, course, sheet, ball, frame.toSpot(main.aim)));
   return labels;
 }

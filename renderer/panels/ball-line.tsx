@@ -22,7 +22,7 @@ export function BallLine() {
   return (
     <section class="ball-line" aria-label="Ball">
       <Field
-        name="Strokes played before this one"
+        name="Strokes played before"
         control={(id) => (
           <input
             id={id}
@@ -38,7 +38,7 @@ export function BallLine() {
           />
         )}
       />
-      {guessed && moved && <span class="faint guess">guessed from where the ball lies</span>}
+      {guessed && moved && <span class="faint guess">a guess from where it lies</span>}
       <span class="spring" />
       <button
         type="button"

@@ -30,7 +30,7 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
   const units = useApp((state) => state.settings.units);
   const aim = useApp((state) => aimNote(state, option));
   const dispatch = useDispatch();
-  const [name, manner] = shotWords(option);
+  const { name, manner } = shotWords(option);
   const own = id === OWN_AIM;
   const side = useApp((state) => comparedAs(state, id));
   const choose = (): void => dispatch({ type: 'shot-chosen', shot: id });
@@ -40,7 +40,7 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
         <span class="option-title">
           <button type="button" class="option-name" aria-pressed={painted} onClick={choose}>
             {name}
-            {manner === 'full' ? '' : <small> {manner}</small>}
+            {manner !== '' && <small> {manner}</small>}
           </button>
           {recommended && <span class="tag tag-best">recommended</span>}
           {own && <span class="tag">your aim</span>}
@@ -49,7 +49,7 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
       </th>
       <td class="number">
         <strong>{strokesText(option.meanStrokes)}</strong>
-        <span class="error"> ± {errorText(option.standardError)}</span>
+        {option.standardError > 0 && <span class="error"> ± {errorText(option.standardError)}</span>}
         <LossLine id={id} option={option} />
       </td>
       <td>
@@ -64,9 +64,11 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
         ) : (
           <>
             {toHoleText(option.leave.medianM, false, units)}
-            <span class="range">
-              {lengthNumber(option.leave.p10M, units)}–{lengthNumber(option.leave.p90M, units)}
-            </span>
+            {option.kind === 'shot' && (
+              <span class="range">
+                {lengthNumber(option.leave.p10M, units)}–{lengthNumber(option.leave.p90M, units)}
+              </span>
+            )}
           </>
         )}
       </td>

@@ -31,6 +31,7 @@ export function OptionsTable() {
   const recommended = useApp((state) => currentPlan(state)?.recommendation.optionId ?? null);
   const rough = useApp((state) => state.answers.plan?.rough === true);
   const body = useRef<HTMLTableSectionElement>(null);
+  if (rows.length === 0) return null;
   const step = (by: number): void => {
     const names = [...(body.current?.querySelectorAll<HTMLElement>('.option-name') ?? [])];
     const at = names.findIndex((name) => name === document.activeElement);

@@ -1,5 +1,6 @@
 /** Trying a shot of one's own: any club of the bag, aimed on the map. */
 
+import type { LieName } from '../../core/ground/lies.ts';
 import { OWN_AIM } from '../state/app-state.ts';
 import { shown, situationOfHole, withHole } from '../state/history.ts';
 import { lengthText } from '../state/measures.ts';
@@ -8,6 +9,9 @@ import { useApp, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
 import { aimWithClub } from '../map/moves.ts';
 import { SWING_WORDS } from './shot-words.ts';
+
+/** Lies from which no full shot model applies: a putt or a drop comes first. */
+const NO_SWING: readonly LieName[] = ['green', 'penaltyYellow', 'penaltyRed', 'outOfBounds'];
 
 export function OwnAimLine() {
   const { store } = useTools();
@@ -18,8 +22,8 @@ export function OwnAimLine() {
   const unplayable = useApp(
     (state) => aim !== null && state.answers.own === null && state.answers.plan?.rough === false,
   );
-  const putting = useApp((state) => currentPlan(state)?.lie === 'green');
-  if (hole === null || spreads === null || putting) return null;
+  const lie = useApp((state) => currentPlan(state)?.lie);
+  if (hole === null || spreads === null || lie === undefined || NO_SWING.includes(lie)) return null;
   const take = (change: Parameters<typeof withHole>[2], label: string): void => {
     const situation = withHole(store.state().history.present, hole, change);
     store.dispatch({ type: 'situation-taken', situation, label: `${label} on hole ${hole}` });

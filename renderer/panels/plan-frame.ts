@@ -6,7 +6,7 @@ import type { Option, Spot, SpotPlan } from '../../core/plan/model.ts';
 import type { AppState } from '../state/app-state.ts';
 import { lengthText } from '../state/measures.ts';
 import { currentHole, currentPlan, drawingFrame, holeSituation, positionOf } from '../state/selectors.ts';
-import { aimWords } from './shot-words.ts';
+import { aimWords, noAimWords } from './shot-words.ts';
 
 export interface PlanFrame {
   readonly hole: Hole;
@@ -31,20 +31,21 @@ export function planFrame(state: AppState): PlanFrame | null {
   };
 }
 
-/** `carry 231 yd, aim 8 yd left of the hole’s line`; empty for a putt or a drop. */
+/** `carry 231 yd, aim 8 yd left of the hole’s line`; for a putt or a drop what it is. */
 export function aimPhrase(state: AppState, option: Option): string {
-  const aim = aimOf(state, option, false);
-  return aim === null ? '' : `carry ${lengthText(option.carryM, state.settings.units)}, aim ${aim}`;
+  const noAim = noAimWords(option);
+  if (noAim !== null) return noAim;
+  return `carry ${lengthText(option.carryM, state.settings.units)}, aim ${aimOf(state, option, false)}`;
 }
 
 /** `231 yd, 8 yd left of line`, for narrow places. */
 export function aimNote(state: AppState, option: Option): string {
-  const aim = aimOf(state, option, true);
-  return aim === null ? '' : `${lengthText(option.carryM, state.settings.units)}, ${aim}`;
+  return (
+    noAimWords(option) ?? `${lengthText(option.carryM, state.settings.units)}, ${aimOf(state, option, true)}`
+  );
 }
 
-function aimOf(state: AppState, option: Option, short: boolean): string | null {
+function aimOf(state: AppState, option: Option, short: boolean): string {
   const found = planFrame(state);
-  if (found === null || option.kind !== 'shot' || option.clubKind === 'putter') return null;
-  return aimWords(option, found, state.settings.units, short);
+  return found === null ? '' : aimWords(option, found, state.settings.units, short);
 }

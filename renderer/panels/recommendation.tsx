@@ -25,7 +25,7 @@ export function RecommendationCard() {
       </section>
     );
   }
-  const [name, manner] = shotWords(option);
+  const { name, manner } = shotWords(option);
   return (
     <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label="Recommendation">
       <p class="kicker">
@@ -41,12 +41,12 @@ export function RecommendationCard() {
             title="Show it on the map"
           >
             {name}
-            {manner === 'full' ? '' : <small>, {manner}</small>}
+            {manner !== '' && <small>, {manner}</small>}
           </button>
         </h3>
         <p class="advice-cost">
           <strong>{strokesText(option.meanStrokes)}</strong>
-          <span> ± {errorText(option.standardError)}</span>
+          {option.standardError > 0 && <span> ± {errorText(option.standardError)}</span>}
           <small>strokes to hole out</small>
         </p>
       </div>

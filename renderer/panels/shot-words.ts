@@ -17,24 +17,33 @@ export const SWING_WORDS: Readonly<Record<Swing, string>> = {
 
 type Relief = NonNullable<Option['relief']>;
 
-const RELIEF_WORDS: Readonly<Record<Relief, readonly [string, string]>> = {
-  'unplayable-lateral': ['Drop to the side', 'unplayable, one stroke'],
-  'unplayable-back-on-line': ['Drop back on the line', 'unplayable, one stroke'],
-  'penalty-lateral': ['Drop to the side', 'penalty area, one stroke'],
-  'penalty-back-on-line': ['Drop back on the line', 'penalty area, one stroke'],
+const RELIEF_WORDS: Readonly<Record<Relief, { readonly name: string; readonly note: string }>> = {
+  'unplayable-lateral': { name: 'Drop to the side', note: 'unplayable ball, one penalty stroke' },
+  'unplayable-back-on-line': { name: 'Drop back on the line', note: 'unplayable ball, one penalty stroke' },
+  'penalty-lateral': { name: 'Drop to the side', note: 'out of the penalty area, one penalty stroke' },
+  'penalty-back-on-line': {
+    name: 'Drop back on the line',
+    note: 'out of the penalty area, one penalty stroke',
+  },
 };
 
-/** Name and manner: `7 iron`, `three-quarter`. */
-export function shotWords(option: Option): readonly [string, string] {
-  if (option.relief !== undefined) return RELIEF_WORDS[option.relief];
-  if (option.clubKind === 'putter') return [option.club, 'at the hole'];
-  return [option.club, SWING_WORDS[option.swing]];
+/** Name and manner: `7 iron`, `three-quarter`. A full swing has no manner: it goes without saying. */
+export function shotWords(option: Option): { readonly name: string; readonly manner: string } {
+  if (option.relief !== undefined) return { name: RELIEF_WORDS[option.relief].name, manner: '' };
+  const plain = option.clubKind === 'putter' || option.swing === 'full';
+  return { name: option.club, manner: plain ? '' : SWING_WORDS[option.swing] };
 }
 
-/** One phrase: `7 iron, three-quarter`; a full swing goes without saying. */
+/** One phrase: `7 iron, three-quarter`. */
 export function shotPhrase(option: Option): string {
-  const [name, manner] = shotWords(option);
-  return manner === 'full' ? name : `${name}, ${manner}`;
+  const { name, manner } = shotWords(option);
+  return manner === '' ? name : `${name}, ${manner}`;
+}
+
+/** What there is to say of a drop or a putt in place of an aim; null for a swing. */
+export function noAimWords(option: Option): string | null {
+  if (option.relief !== undefined) return RELIEF_WORDS[option.relief].note;
+  return option.clubKind === 'putter' ? 'at the hole' : null;
 }
 
 /** Aims that end this near the flag are told from it, metres left to it. */

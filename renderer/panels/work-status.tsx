@@ -22,7 +22,9 @@ export function WorkStatus() {
   return (
     <div class="work-status">
       <span role="status">
-        {working ? 'Working out' : 'Stopped:'} {tally.ready} of {tally.total} holes
+        {working
+          ? `${tally.ready} of ${tally.total} holes ready`
+          : `Stopped, ${tally.ready} of ${tally.total} ready`}
       </span>
       <button
         type="button"

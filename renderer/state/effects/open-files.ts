@@ -99,6 +99,13 @@ function followDisk(store: Store, host: Host): void {
     if (open !== undefined && change.change === 'changed') {
       store.dispatch({ type: 'file-changed-on-disk', entry: open });
     }
+    if (open !== undefined && change.change === 'removed') {
+      tellTrouble(
+        store,
+        `${open.name} is no longer in the folder`,
+        'What you see stays until this window is closed. Put the file back to keep working with it.',
+      );
+    }
     if (change.change !== 'changed') void listFiles(store, host);
   });
 }

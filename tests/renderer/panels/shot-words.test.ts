@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { makeLocalFrame } from '../../../core/course/local-frame.ts';
 import type { Hole } from '../../../core/course/model.ts';
 import type { Option, Spot } from '../../../core/plan/model.ts';
-import { aimWords, sourceWords, troubleList } from '../../../renderer/panels/shot-words.ts';
+import {
+  aimWords,
+  noAimWords,
+  shotPhrase,
+  sourceWords,
+  troubleList,
+} from '../../../renderer/panels/shot-words.ts';
 
 const frame = makeLocalFrame([4, 52]);
 const place = (x: number, y: number): readonly [number, number] => frame.toLonLat({ x, y });
@@ -43,6 +49,24 @@ describe('an aim in words', () => {
     const from = { x: 0, y: 350 };
     const said = aimWords(shotTo(9, 150, from), { hole: south, frame, from, pin: { x: 0, y: 0 } }, 'metres');
     expect(said).toContain('left');
+  });
+});
+
+describe('a shot in words', () => {
+  const option = (change: Partial<Option>): Option =>
+    ({ kind: 'shot', club: '7-iron', clubKind: 'iron', swing: 'full', ...change }) as unknown as Option;
+
+  it('names a swing other than the full one', () => {
+    expect(shotPhrase(option({}))).toBe('7-iron');
+    expect(shotPhrase(option({ swing: 'three-quarter' }))).toBe('7-iron, three-quarter');
+  });
+
+  it('tells of a drop what it costs, and of a putt where it goes', () => {
+    const drop = option({ kind: 'relief', relief: 'unplayable-lateral', club: 'Drop', clubKind: 'putter' });
+    expect(shotPhrase(drop)).toBe('Drop to the side');
+    expect(noAimWords(drop)).toContain('one penalty stroke');
+    expect(noAimWords(option({ club: 'Putter', clubKind: 'putter' }))).toBe('at the hole');
+    expect(noAimWords(option({}))).toBeNull();
   });
 });
 

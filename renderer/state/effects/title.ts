@@ -1,0 +1,15 @@
+/** Keeps the window's title in step: which hole, which course. */
+
+import { currentHole } from '../selectors.ts';
+import type { Store } from '../store.ts';
+import { afterChanges } from './follow.ts';
+
+export function titleWindow(store: Store, page: Document): () => void {
+  return afterChanges(store, (state) => {
+    const hole = currentHole(state);
+    const course = state.course?.value.name;
+    const parts = [hole === null ? null : `Hole ${hole.number}`, course ?? null, 'Holewright'];
+    const title = parts.filter((part) => part !== null).join(' – ');
+    if (page.title !== title) page.title = title;
+  });
+}
