@@ -1,0 +1,120 @@
+/** A played round against its plan: totals, how usual such a round is, and what it is put down to. */
+
+import { chanceOfAtMost } from './distribution.ts';
+import type { RoundDocument } from './format.ts';
+import type { HolePlay, ShotClass } from './play-hole.ts';
+import { type GainParts, type HoleReview, reviewHole } from './review-hole.ts';
+import { FORM_SD_STROKES, holeScores, roundDistribution } from './score-distribution.ts';
+
+export interface RoundReview {
+  readonly name: string;
+  readonly playedAt: string | null;
+  readonly holes: readonly HoleReview[];
+  readonly score: number;
+  readonly par: number;
+  /** Over the holes that have a plan; null where none has. */
+  readonly expected: number | null;
+  readonly gained: number | null;
+  readonly parts: GainParts | null;
+  /** Strokes gained per kind of stroke, over the strokes whose places are known; penalties stay with their stroke. */
+  readonly byClass: Readonly<Partial<Record<ShotClass, number>>>;
+  /** Share of rounds by this plan that score as low or lower on the holes played; null where a hole lacks its plan. */
+  readonly shareAsLow: number | null;
+  /** Tee shots with the club on the card, of those of which it is known. */
+  readonly followed: { readonly count: number; readonly of: number };
+}
+
+/** `playOf` gives the solved hole, null where it is not at hand: then totals only are compared there. */
+export function reviewRound(
+  round: RoundDocument,
+  playOf: (hole: number) => HolePlay | null = () => null,
+  formSd = FORM_SD_STROKES,
+): RoundReview {
+  const plannedOf = (number: number) => round.plan?.holes.find(({ hole }) => hole === number);
+  const holes = round.played.map((played) =>
+    reviewHole(played, plannedOf(played.hole), playOf(played.hole), round.plan?.seed),
+  );
+  const known = holes.filter((hole) => hole.expected !== null);
+  const judged = holes.filter(({ followedPlan }) => followedPlan !== null);
+  return {
+    name: round.name,
+    playedAt: round.playedAt ?? null,
+    holes,
+    score: sumOf(holes.map(({ score }) => score)),
+    par: sumOf(holes.map(({ par }) => par)),
+    expected: known.length === 0 ? null : sumOf(known.map(({ expected }) => expected!)),
+    gained: known.length === 0 ? null : sumOf(known.map(({ gained }) => gained!)),
+    parts:
+      known.length === 0 ? null : sumOfParts(known.flatMap(({ parts }) => (parts === null ? [] : [parts]))),
+    byClass: byClassOf(holes),
+    shareAsLow: shareAsLow(round, formSd),
+    followed: { count: judged.filter(({ followedPlan }) => followedPlan).length, of: judged.length },
+  };
+}
+
+function shareAsLow(round: RoundDocument, formSd: number): number | null {
+  const scores = round.played.map(({ hole }) => {
+    const planned = round.plan?.holes.find((candidate) => candidate.hole === hole);
+    const chosen = planned?.options.find(({ id }) => id === planned.chosen);
+    return chosen === undefined ? null : holeScores(chosen);
+  });
+  const known = scores.filter((hole) => hole !== null);
+  if (known.length === 0 || known.length < scores.length) return null;
+  const score = sumOf(round.played.map((hole) => hole.score));
+  return chanceOfAtMost(roundDistribution(known, formSd), score);
+}
+
+function byClassOf(holes: readonly HoleReview[]): Partial<Record<ShotClass, number>> {
+  const sums: Partial<Record<ShotClass, number>> = {};
+  for (const { strokes } of holes)
+    for (const { shotClass, gained } of strokes) sums[shotClass] = (sums[shotClass] ?? 0) + gained;
+  return sums;
+}
+
+function sumOfParts(parts: readonly GainParts[]): GainParts {
+  const sum = (of: keyof GainParts): number => sumOf(parts.map((part) => part[of]));
+  return {
+    choice: sum('choice'),
+    execution: sum('execution'),
+    luck: sum('luck'),
+    putting: sum('putting'),
+    unexplained: sum('unexplained'),
+  };
+}
+
+function sumOf(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
+
+/** What a person reads after a round, most telling first. */
+export function reviewWords(review: RoundReview): readonly string[] {
+  const words: string[] = [];
+  const { gained, expected, parts, shareAsLow: share, followed } = review;
+  if (gained === null || expected === null)
+    return [
+      'There is no plan for these holes, so there is nothing to compare. Plan the next round before it.',
+    ];
+  words.push(
+    `${review.score} against ${expected.toFixed(1)} expected: ${Math.abs(gained).toFixed(1)} strokes ${gained >= 0 ? 'gained' : 'lost'}.`,
+  );
+  if (share !== null) {
+    const per10 = Math.round(10 * share);
+    words.push(
+      `About ${per10 === 0 ? 'fewer than 1' : per10} of 10 rounds by this plan are as low or lower.`,
+    );
+  }
+  if (followed.of > 0)
+    words.push(`The club on the card was played from ${followed.count} of ${followed.of} tees.`);
+  if (parts !== null) {
+    const line = (value: number, what: string): void => {
+      if (Math.abs(value) >= 0.05)
+        words.push(`${Math.abs(value).toFixed(1)} ${value >= 0 ? 'gained' : 'lost'} by ${what}.`);
+    };
+    line(parts.choice, 'other clubs and aims than the plan’s');
+    line(parts.execution, 'how far shots strayed (skill)');
+    line(parts.luck, 'where they strayed to (luck)');
+    line(parts.putting, 'putting (skill and luck)');
+    line(parts.unexplained, 'strokes whose places were not entered');
+  }
+  return words;
+}
