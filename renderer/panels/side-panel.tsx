@@ -1,6 +1,8 @@
 /** The panel at the side: the hole's plan, the course in short, or what to do next where there is neither. */
 
-import { currentHole, currentPlan, currentResult, workOf } from '../state/selectors.ts';
+import type { Hole } from '../../core/course/model.ts';
+import type { AppState, HoleWork } from '../state/app-state.ts';
+import { currentHole, currentPlan, currentResult, settledWorkKey, workOf } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { progressShare } from '../workers/progress-share.ts';
 import { AboutNumbers } from './about-numbers.tsx';
@@ -24,18 +26,18 @@ export function SidePanel() {
       {hole !== null && (
         <>
           <HoleHeading hole={hole} />
-          {hasPlayer ? <HolePlan number={hole.number} /> : <EmptyState kind="player" />}
+          {hasPlayer ? <HolePlan hole={hole} /> : <EmptyState kind="player" />}
         </>
       )}
     </aside>
   );
 }
 
-function HolePlan({ number }: { readonly number: number }) {
+function HolePlan({ hole }: { readonly hole: Hole }) {
   const hasPlan = useApp((state) => currentPlan(state) !== null);
   return (
     <>
-      <WorkLine number={number} />
+      <WorkLine hole={hole} />
       {hasPlan && (
         <>
           <RecommendationCard />
@@ -50,11 +52,13 @@ function HolePlan({ number }: { readonly number: number }) {
   );
 }
 
-/** While the hole on screen is being worked out, or when it is not: what is going on and what to do. */
-function WorkLine({ number }: { readonly number: number }) {
-  const work = useApp((state) => workOf(state, number));
+/** While there is no full answer for the hole on screen: what is going on, and what to do. */
+function WorkLine({ hole }: { readonly hole: Hole }) {
+  const work = useApp((state) => currentWork(state, hole));
   const exact = useApp((state) => currentResult(state)?.rough === false);
   const rough = useApp((state) => currentPlan(state) !== null);
+  const moving = useApp((state) => state.history.preview !== null);
+  const working = useApp((state) => state.working);
   const dispatch = useDispatch();
   if (work?.status === 'failed') {
     return (
@@ -65,7 +69,8 @@ function WorkLine({ number }: { readonly number: number }) {
     );
   }
   if (exact) return null;
-  if (work?.status === 'stopped') {
+  if (moving) return <p class="work-line">Rough while it moves; worked out in full when you let go.</p>;
+  if (!working) {
     return (
       <div class="work-line">
         <span>
@@ -82,7 +87,7 @@ function WorkLine({ number }: { readonly number: number }) {
   return (
     <div class="work-line">
       <span role="status">
-        {rough ? 'A rough first answer; working out the full one' : 'Working out this hole'}
+        {rough ? 'A rough answer for now; working out the full one' : 'Working out this hole'}
       </span>
       <progress class="fine-progress" max={1} value={share ?? 0} aria-label="Working out this hole" />
       <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-stopped' })}>
@@ -90,6 +95,12 @@ function WorkLine({ number }: { readonly number: number }) {
       </button>
     </div>
   );
+}
+
+/** The hole's work where it is for the present situation; older work says nothing about it. */
+function currentWork(state: AppState, hole: Hole): HoleWork | null {
+  const work = workOf(state, hole.number);
+  return work?.key === settledWorkKey(state, hole) ? work : null;
 }
 
 const EMPTY = {

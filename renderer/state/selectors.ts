@@ -94,15 +94,19 @@ export function workOf(state: AppState, hole: number): HoleWork | null {
   return state.work[hole] ?? null;
 }
 
-/** The best result there is for the hole on screen: exact, else quick, else null. Never one for another hole position. */
+/**
+ * The best result there is for the hole on screen: exact, else quick, else null. Never one for another hole
+ * position, but while that is being dragged the last quick one follows it, a moment behind.
+ */
 export function currentResult(state: AppState): HoleResult | null {
   const hole = currentHole(state);
   if (hole === null) return null;
   const key = workKey(state, hole);
   const exact = state.work[hole.number]?.result;
   if (exact?.key === key) return exact;
-  const rough = state.answers.rough;
-  return rough?.key === key ? rough : null;
+  const { rough } = state.answers;
+  if (rough?.hole !== hole.number) return null;
+  return rough.key === key || state.history.preview !== null ? rough : null;
 }
 
 export function ballPlace(state: AppState): LonLat | null {

@@ -152,6 +152,16 @@ describe('a hole worked out', () => {
     expect(await undo().getAttribute('title')).toContain('hole position back');
   });
 
+  it('says that numbers are rough where the work was stopped, and goes on when asked', async () => {
+    const { page } = window;
+    await page.getByText('All 2 holes are worked out').waitFor();
+    await dragMarker(page, 'pin', 0, -22);
+    await page.locator('.work-line').getByRole('button', { name: 'Stop' }).click();
+    await page.getByText('Stopped: these numbers are rough.').waitFor();
+    await page.locator('.work-line').getByRole('button', { name: 'Go on' }).click();
+    await planReady(page);
+  });
+
   it('plays from another tee', async () => {
     const { page } = window;
     const before = await page.locator('.kicker').textContent();

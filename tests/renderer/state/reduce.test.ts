@@ -146,11 +146,21 @@ describe('work', () => {
     );
   });
 
-  it('shows no result of another hole position', () => {
+  it('shows no result of another hole position, but lets the quick one follow a drag', () => {
     let state = reduce(after(opened), started(after(opened)));
     state = reduce(state, { type: 'work-finished', result: resultFor(state, 1) });
     const moved = withHole(state.history.present, 1, { position: [4, 52.001] });
-    expect(currentResult(reduce(state, { type: 'situation-previewed', situation: moved }))).toBeNull();
+    const taken = reduce(state, {
+      type: 'situation-taken',
+      situation: moved,
+      label: 'move the hole position',
+    });
+    expect(currentResult(taken)).toBeNull();
+    const rough = { ...resultFor(state, 1), rough: true, key: 'a moment ago' };
+    expect(currentResult(reduce(taken, { type: 'rough-arrived', result: rough }))).toBeNull();
+    const dragged = reduce(state, { type: 'situation-previewed', situation: moved });
+    expect(currentResult(dragged)).toBeNull();
+    expect(currentResult(reduce(dragged, { type: 'rough-arrived', result: rough }))).toBe(rough);
   });
 
   it('stops what is unfinished and keeps what is ready', () => {
