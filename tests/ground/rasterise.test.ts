@@ -51,7 +51,14 @@ describe('where features overlap', () => {
     expect(stack('bunker', 'fairway')).toBe('bunker');
     expect(stack('penalty-red', 'fairway')).toBe('penaltyRed');
     expect(stack('penalty-yellow', 'bunker')).toBe('penaltyYellow');
+    expect(stack('bunker', 'green')).toBe('bunker');
+    expect(stack('green', 'fairway')).toBe('green');
+    expect(stack('tee', 'fairway')).toBe('tee');
+    expect(stack('penalty-red', 'penalty-yellow')).toBe('penaltyRed');
     expect(stack('path', 'rough')).toBe('path');
+    expect(stack('long-rough', 'rough')).toBe('longRough');
+    expect(stack('woods', 'long-rough')).toBe('woods');
+    expect(stack('path', 'fairway')).toBe('path');
     expect(stack('fairway', 'woods')).toBe('fairway');
     expect(stack('out-of-bounds', 'penalty-red')).toBe('outOfBounds');
   });

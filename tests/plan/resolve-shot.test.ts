@@ -173,6 +173,16 @@ describe('canopies', () => {
     expect(stopped(overTheBall, high)).toBe(1);
   });
 
+  it('catch a ball that comes down into low ones, though the tallest trees stand elsewhere', () => {
+    const low8 = { topM: 8, baseM: 0, densityPerM: 5 };
+    const ground = groundOf({
+      patches: [wood(-50, -125, 50, -60, low8)],
+      trees: [{ x: 70, y: 60, radiusM: 5, canopy: { topM: 70, baseM: 2, densityPerM: 0.1 } }],
+    });
+    expect(apexOf(high.window).height * 150).toBeGreaterThan(20);
+    expect(stopped(ground, high)).toBe(1);
+  });
+
   it('beside the way stop nothing', () => {
     const beside = { topM: 60, baseM: 0, densityPerM: 5 };
     const alley = groundOf({ patches: [wood(-60, -290, -2, -60, beside), wood(2, -290, 60, -60, beside)] });
