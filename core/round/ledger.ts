@@ -36,8 +36,8 @@ export interface HoleLedger {
   readonly strokes: Readonly<Record<LedgerKind, Tally>>;
   /** Strokes gained on the own expectation; their spread is what makes scores go up and down. */
   readonly gainedOnPlan: Readonly<Record<LedgerKind, Tally>>;
-  /** On the peer's expectation; null without one. */
-  readonly gainedOnPeer: Readonly<Record<LedgerKind, Tally>> | null;
+  /** On the peer's expectation, penalties with the stroke that led to them; null without a peer. */
+  readonly gainedOnPeer: Readonly<Record<ShotClass, Tally>> | null;
   readonly threePutts: Tally;
   readonly greensInRegulation: Tally;
   readonly penaltyBalls: Tally;
@@ -89,6 +89,7 @@ class Sums {
   add(round: number, played: PlayedHole, peer: Expectation | null): void {
     let putts = 0;
     let strokesBeforeGreen = 0;
+    let cause: LedgerKind = 'tee';
     for (const shot of played.shots) {
       const kind: LedgerKind = shot.shotClass ?? 'penalty';
       if (shot.kind === 'putt') putts++;
@@ -102,12 +103,13 @@ class Sums {
       this.put(`plan ${kind}`, round, shot.gained + shot.penalty);
       this.put('plan penalty', round, -shot.penalty);
       if (peer === null) continue;
-      const before = shot.fromLie === 'tee' && sameSpot(shot.from, played.shots[0]!.from);
-      const start = before ? peer.fromTee : peer.from(shot.from, codeOf(shot.fromLie));
+      // The peer's expectation holds the peer's own penalties, so here a penalty stays with the stroke that led to it.
+      if (shot.shotClass !== null) cause = shot.shotClass;
+      const isStart = shot.fromLie === 'tee' && sameSpot(shot.from, played.shots[0]!.from);
+      const start = isStart ? peer.fromTee : peer.from(shot.from, codeOf(shot.fromLie));
       const end =
         shot.next === null ? 0 : shot.next.onTee ? peer.fromTee : peer.from(shot.next.spot, shot.next.lie);
-      this.put(`peer ${kind}`, round, start - end - (shot.kind === 'drop' ? 0 : 1));
-      this.put('peer penalty', round, -shot.penalty);
+      this.put(`peer ${cause}`, round, start - end - (shot.kind === 'drop' ? 0 : 1) - shot.penalty);
     }
     this.put('score', round, played.score);
     this.put('three putts', round, putts >= 3 ? 1 : 0);
@@ -115,16 +117,13 @@ class Sums {
   }
 
   ledger(hole: number, par: number, withPeer: boolean): HoleLedger {
-    const byKind = (prefix: string) =>
-      Object.fromEntries(LEDGER_KINDS.map((kind) => [kind, this.tally(`${prefix} ${kind}`)])) as Record<
-        LedgerKind,
-        Tally
-      >;
+    const by = <Kind extends LedgerKind>(kinds: readonly Kind[], prefix: string) =>
+      Object.fromEntries(kinds.map((kind) => [kind, this.tally(`${prefix} ${kind}`)])) as Record<Kind, Tally>;
     return {
       ...{ hole, par, plays: this.plays, score: this.tally('score') },
-      strokes: byKind('strokes'),
-      gainedOnPlan: byKind('plan'),
-      gainedOnPeer: withPeer ? byKind('peer') : null,
+      strokes: by(LEDGER_KINDS, 'strokes'),
+      gainedOnPlan: by(LEDGER_KINDS, 'plan'),
+      gainedOnPeer: withPeer ? by(SHOT_CLASSES, 'peer') : null,
       threePutts: this.tally('three putts'),
       greensInRegulation: this.tally('regulation'),
       penaltyBalls: this.tally('penalty balls'),
@@ -152,7 +151,7 @@ export interface LedgerLine {
   readonly kind: LedgerKind;
   /** Per round. */
   readonly strokes: Tally;
-  /** Per round, positive: better than the peer; null without one. */
+  /** Per round, positive: better than the peer; null without one, and for penalties, which stay with their strokes. */
   readonly gainedOnPeer: Tally | null;
   /** Share of the round's ups and downs (variance of the score) that this kind of stroke makes. */
   readonly shareOfSpread: number;
@@ -177,7 +176,8 @@ export function roundLedger(holes: readonly HoleLedger[]): RoundLedger {
     lines: LEDGER_KINDS.map((kind) => ({
       kind,
       strokes: sumOfTallies(holes.map((hole) => hole.strokes[kind])),
-      gainedOnPeer: withPeer ? sumOfTallies(holes.map((hole) => hole.gainedOnPeer![kind])) : null,
+      gainedOnPeer:
+        withPeer && kind !== 'penalty' ? sumOfTallies(holes.map((hole) => hole.gainedOnPeer![kind])) : null,
       shareOfSpread: wholeSpread === 0 ? 0 : spread(kind) / wholeSpread,
     })),
     score: sumOfTallies(holes.map((hole) => hole.score)),

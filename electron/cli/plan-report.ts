@@ -93,7 +93,7 @@ export function percent(share: number): string {
   return `${(100 * share).toFixed(share < 0.0995 && share > 0 ? 1 : 0)} %`;
 }
 
-function columns(rows: readonly (readonly string[])[]): string[] {
+export function columns(rows: readonly (readonly string[])[]): string[] {
   const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
   return rows.map((row) =>
     row

@@ -3,7 +3,7 @@ import { Lie } from '../../core/ground/lies.ts';
 import { makePuttingTable } from '../../core/putting/putting.ts';
 import { holeLedger, ledgerOfPlays, LEDGER_KINDS, roundLedger } from '../../core/round/ledger.ts';
 import { LuckSource, MIDDLING_LUCK } from '../../core/round/luck.ts';
-import { decideBy, type PlayedHole, playHole } from '../../core/round/play-hole.ts';
+import { decideBy, type PlayedHole, playHole, SHOT_CLASSES } from '../../core/round/play-hole.ts';
 import { puttOnce } from '../../core/round/putt-once.ts';
 import { costOfChoice, replayHole } from '../../core/round/try-out.ts';
 import { shortHole } from './short-hole.ts';
@@ -159,16 +159,16 @@ describe('the ledger', () => {
   it('of gains adds up to the expectation less the score', () => {
     const own = LEDGER_KINDS.reduce((sum, kind) => sum + ledger.gainedOnPlan[kind].mean, 0);
     expect(own).toBeCloseTo(plan.expectedStrokes - ledger.score.mean, 9);
-    const peer = LEDGER_KINDS.reduce((sum, kind) => sum + ledger.gainedOnPeer![kind].mean, 0);
+    const peer = SHOT_CLASSES.reduce((sum, kind) => sum + ledger.gainedOnPeer![kind].mean, 0);
     expect(peer).toBeCloseTo(expectation.fromTee - ledger.score.mean, 9);
   });
 
   it('gives a peer who is 0.2 worse until on the green that loss to the shots that reach it', () => {
     // The putts' expectation is the same for both: nothing is gained on the green beyond the own luck.
     expect(ledger.gainedOnPeer!.putt.mean).toBeCloseTo(ledger.gainedOnPlan.putt.mean, 9);
-    const shots = (kind: 'approach' | 'short') =>
-      ledger.gainedOnPeer![kind].mean - ledger.gainedOnPlan[kind].mean;
-    expect(shots('approach') + shots('short')).toBeCloseTo(0.2, 9);
+    const gains = ledger.gainedOnPeer!.approach.mean + ledger.gainedOnPeer!.short.mean;
+    const own = ['approach', 'short', 'penalty'] as const;
+    expect(gains - own.reduce((sum, kind) => sum + ledger.gainedOnPlan[kind].mean, 0)).toBeCloseTo(0.2, 9);
   });
 
   it('each kind of stroke gains nothing on the own plan on average, but for the coarse field', () => {
