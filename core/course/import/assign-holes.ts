@@ -1,0 +1,160 @@
+/**
+ * Which hole a feature belongs to: by its `ref`, else by how near it lies to the part of a hole's line where such
+ * things are. What lies about as near to two holes is left to the person. Distances: common practice, no source.
+ */
+
+import type { FeatureKind } from '../feature-kind.ts';
+import { distanceM, polylineLengthM } from '../ellipsoid.ts';
+import type { LonLat, Rings } from '../model.ts';
+import { distanceToLineM } from '../nearness.ts';
+import { isInside } from '../polygon.ts';
+import { positionsOf } from '../positions.ts';
+import type { Geometry } from '../schema.ts';
+import { polygonsOfGeometry } from '../edits/shape.ts';
+import type { Assignment, HoleWay, ProposedFeature } from './proposal.ts';
+
+interface Place {
+  /** The part of the line that the feature must be near to. */
+  readonly part: 'end' | 'first-half' | 'whole';
+  readonly withinM: number;
+}
+
+/** Kinds that are planned per hole; the others count wherever they lie. */
+const PLACES: Readonly<Partial<Record<FeatureKind, Place>>> = {
+  green: { part: 'end', withinM: 25 },
+  'hole-position': { part: 'end', withinM: 30 },
+  tee: { part: 'first-half', withinM: 40 },
+  'tee-marker': { part: 'first-half', withinM: 40 },
+  fairway: { part: 'whole', withinM: 10 },
+  bunker: { part: 'whole', withinM: 60 },
+};
+
+/** Sides times line points that are looked at: a course needs a hundredth of it. */
+const MOST_LOOKS = 100_000_000;
+
+export interface HoleAssignment {
+  readonly features: readonly ProposedFeature[];
+  readonly assigned: readonly Assignment[];
+  readonly unassigned: readonly { readonly feature: number; readonly why: string }[];
+}
+
+/** Features with a usable `ref` keep it; for the others it is written where one hole is clearly nearest. */
+export function assignHoles(
+  features: readonly ProposedFeature[],
+  context: readonly HoleWay[],
+): HoleAssignment {
+  const ways = [
+    ...context,
+    ...features.flatMap(({ kind, geometry, properties }): HoleWay[] =>
+      kind === 'hole' && geometry.type === 'LineString'
+        ? [
+            {
+              hole: Number(properties['ref']),
+              line: geometry.coordinates.map(([lon, lat]): LonLat => [lon, lat]),
+            },
+          ]
+        : [],
+    ),
+  ].map(toParts);
+  const corners = features.reduce((sum, { geometry }) => sum + positionsOf(geometry).length, 0);
+  const linePoints = ways.reduce((sum, { line }) => sum + line.length, 0);
+  const tooMany = corners * linePoints > MOST_LOOKS;
+  const assigned: Assignment[] = [];
+  const unassigned: { feature: number; why: string }[] = [];
+  const placed = features.map((feature, index): ProposedFeature => {
+    const place = PLACES[feature.kind];
+    const ref = feature.properties['ref'];
+    if (place === undefined) return feature;
+    if (ref !== undefined) {
+      assigned.push({ feature: index, hole: Number(ref), by: 'ref' });
+      return feature;
+    }
+    const found = tooMany
+      ? 'there are too many hole lines to look at each'
+      : nearestHole(feature.geometry, place, ways);
+    if (typeof found === 'string') {
+      unassigned.push({ feature: index, why: found });
+      return feature;
+    }
+    assigned.push({ feature: index, hole: found.hole, by: 'nearness', distanceM: found.distanceM });
+    return { ...feature, properties: { ...feature.properties, ref: String(found.hole) } };
+  });
+  return { features: placed, assigned, unassigned };
+}
+
+interface Parts {
+  readonly hole: number;
+  readonly line: readonly LonLat[];
+  readonly firstHalf: readonly LonLat[];
+}
+
+function toParts({ hole, line }: HoleWay): Parts {
+  return { hole, line, firstHalf: firstHalfOf(line) };
+}
+
+function firstHalfOf(line: readonly LonLat[]): LonLat[] {
+  let leftM = polylineLengthM(line) / 2;
+  const half: LonLat[] = line.slice(0, 1);
+  for (let i = 1; i < line.length; i++) {
+    const [a, b] = [line[i - 1]!, line[i]!];
+    const sideM = distanceM(a, b);
+    if (sideM >= leftM) {
+      const share = sideM === 0 ? 0 : leftM / sideM;
+      half.push([a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share]);
+      break;
+    }
+    leftM -= sideM;
+    half.push(b);
+  }
+  return half;
+}
+
+/** The hole, or in words why there is none. */
+function nearestHole(
+  geometry: Geometry,
+  { part, withinM }: Place,
+  ways: readonly Parts[],
+): { readonly hole: number; readonly distanceM: number } | string {
+  if (ways.length === 0) return 'the course has no hole lines yet';
+  const ranked = ways
+    .map(({ hole, line, firstHalf }) => {
+      const wanted = part === 'end' ? line.slice(-1) : part === 'first-half' ? firstHalf : line;
+      return { hole, line, distanceM: distanceToLineM(geometry, wanted) };
+    })
+    .sort((a, b) => a.distanceM - b.distanceM);
+  const best = ranked[0]!;
+  if (best.distanceM > withinM) {
+    return `no hole is near: hole ${best.hole} is ${Math.round(best.distanceM)} m away`;
+  }
+  const second = ranked.find(({ hole }) => hole !== best.hole);
+  if (second === undefined || second.distanceM >= 1.25 * best.distanceM + 5) return best;
+  if (part === 'end' && best.distanceM === 0 && second.distanceM === 0) {
+    return `holes ${best.hole} and ${second.hole} both end on it; it serves both without a number`;
+  }
+  if (best.distanceM === 0 && second.distanceM === 0) {
+    const [most, next] = [best, second]
+      .map((way) => ({ ...way, insideM: lengthInsideM(geometry, way.line) }))
+      .sort((a, b) => b.insideM - a.insideM);
+    if (most!.insideM >= 2 * next!.insideM) return most!;
+  }
+  return `it lies about as near to hole ${best.hole} (${Math.round(best.distanceM)} m) as to hole ${second.hole} (${Math.round(second.distanceM)} m)`;
+}
+
+const STEP_M = 5;
+
+/** How much of a line runs through an area, to a few metres. */
+function lengthInsideM(geometry: Geometry, line: readonly LonLat[]): number {
+  const polygons: readonly Rings[] = polygonsOfGeometry(geometry);
+  let inside = 0;
+  for (let i = 1; i < line.length; i++) {
+    const [a, b] = [line[i - 1]!, line[i]!];
+    const sideM = distanceM(a, b);
+    const steps = Math.min(1000, Math.ceil(sideM / STEP_M));
+    for (let step = 0; step < steps; step++) {
+      const share = (step + 0.5) / steps;
+      const at: LonLat = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+      if (polygons.some((rings) => isInside(at, { rings }))) inside += sideM / steps;
+    }
+  }
+  return inside;
+}

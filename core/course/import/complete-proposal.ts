@@ -1,0 +1,191 @@
+/** The last step of every reader: shapes put in order, each feature tried by the course reader, holes assigned, all counted. */
+
+import { type Fault, type Result, refuse, succeed } from '../../result.ts';
+import { checkGeometry, crossesItself, tidyGeometry } from '../edits/shape.ts';
+import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import { MOST_FEATURES, MOST_VERTICES } from '../parse.ts';
+import { positionsOf } from '../positions.ts';
+import { readFeature } from '../read-feature.ts';
+import { KIND_RULES } from '../schema.ts';
+import { assignHoles, type HoleAssignment } from './assign-holes.ts';
+import type { LeftOutList } from './left-out.ts';
+import {
+  type ImportContext,
+  type ImportKind,
+  type ImportProposal,
+  OSM_ID_MEMBER,
+  type ProposedFeature,
+} from './proposal.ts';
+
+export interface RawProposal {
+  readonly kind: ImportKind;
+  readonly features: readonly ProposedFeature[];
+  readonly leftOut: LeftOutList;
+  readonly notes: readonly string[];
+  readonly sources: readonly string[];
+  readonly replaces?: ImportProposal['replaces'];
+  readonly courseName?: string;
+}
+
+const MOST_HOLE_LINES = 1000;
+/** Longer outlines are left to the check: looking for crossings takes long on outlines made to be slow. */
+const MOST_LOOKED_AT = 2000;
+
+/** Refuses only what would be too much for a course file; single features that cannot be used are left out and listed. */
+export function completeProposal(
+  raw: RawProposal,
+  context: ImportContext,
+): Result<ImportProposal, readonly Fault[]> {
+  const { leftOut } = raw;
+  const notes = [...raw.notes];
+  const usable: ProposedFeature[] = [];
+  let vertices = 0;
+  let crossing = 0;
+  for (const feature of raw.features) {
+    const tidy = usableFeature(feature);
+    if (typeof tidy === 'string') {
+      leftOut.add(KIND_WORDS[feature.kind], tidy, feature.origin);
+      continue;
+    }
+    const osmId = tidy.properties[OSM_ID_MEMBER];
+    if (typeof osmId === 'string' && context.knownOsmIds.has(osmId)) {
+      leftOut.add(
+        KIND_WORDS[feature.kind],
+        'is in the course already, from an earlier import',
+        feature.origin,
+      );
+      continue;
+    }
+    const corners = positionsOf(tidy.geometry).length;
+    if (corners <= MOST_LOOKED_AT && crossesItself(tidy.geometry)) crossing++;
+    vertices += corners;
+    usable.push(tidy);
+  }
+  if (usable.length > MOST_FEATURES || vertices > MOST_VERTICES) {
+    const message = `It would add ${usable.length} features with ${vertices} corners; a course holds up to ${MOST_FEATURES} and ${MOST_VERTICES}. Cut the file down to the course itself.`;
+    return refuse([{ severity: 'error', code: 'too-much-to-import', where: 'file', message }]);
+  }
+  const lines = usable.filter(({ kind }) => kind === 'hole').length;
+  if (lines > MOST_HOLE_LINES) {
+    const message = `It holds ${lines} hole lines; at most ${MOST_HOLE_LINES} are taken in. Cut the file down to one course.`;
+    return refuse([{ severity: 'error', code: 'too-much-to-import', where: 'file', message }]);
+  }
+  if (crossing > 0) {
+    notes.push(`${crossing} outlines cross themselves. They are taken in; the check names them.`);
+  }
+  const numbered = numberLines(usable, context, notes);
+  const { features, assigned, unassigned } = withoutStrays(assignHoles(numbered, context.holes), leftOut);
+  notes.push(...doubleHoles(features, context));
+  return succeed({
+    kind: raw.kind,
+    features,
+    counts: countKinds(features),
+    assigned,
+    unassigned,
+    leftOut: leftOut.list(),
+    notes,
+    sources: raw.sources,
+    replaces: raw.replaces ?? [],
+    ...(raw.courseName === undefined ? {} : { courseName: raw.courseName }),
+  });
+}
+
+/** Hole lines without a number get the lowest free ones, in the order of the file. */
+function numberLines(
+  features: readonly ProposedFeature[],
+  context: ImportContext,
+  notes: string[],
+): readonly ProposedFeature[] {
+  const isUnnumbered = ({ kind, properties }: ProposedFeature) =>
+    kind === 'hole' && properties['ref'] === undefined;
+  const taken = new Set(context.holes.map(({ hole }) => hole));
+  for (const { kind, properties } of features) if (kind === 'hole') taken.add(Number(properties['ref']));
+  const given: number[] = [];
+  let number = 0;
+  const numbered = features.map((feature) => {
+    if (!isUnnumbered(feature)) return feature;
+    do number++;
+    while (taken.has(number));
+    given.push(number);
+    return { ...feature, properties: { ...feature.properties, ref: String(number) } };
+  });
+  if (given.length > 0) {
+    const shown = `${given.slice(0, 18).join(', ')}${given.length > 18 ? ' and so on' : ''}`;
+    notes.push(`${given.length} hole lines without a number were given ${shown}. Put the holes in order.`);
+  }
+  return numbered;
+}
+
+/** A marker that found no hole cannot be read from a course file: it is left out, and indices close the gap. */
+function withoutStrays(placed: HoleAssignment, leftOut: LeftOutList): HoleAssignment {
+  const why = new Map(placed.unassigned.map((each) => [each.feature, each.why]));
+  const newIndex = new Map<number, number>();
+  const features = placed.features.filter((feature, index) => {
+    const reason = why.get(index);
+    if (reason !== undefined && KIND_RULES[feature.kind].required.includes('ref')) {
+      leftOut.add(
+        KIND_WORDS[feature.kind],
+        `belongs to no hole that it names, and ${reason}`,
+        feature.origin,
+      );
+      return false;
+    }
+    newIndex.set(index, newIndex.size);
+    return true;
+  });
+  const moved = <T extends { readonly feature: number }>(list: readonly T[]) =>
+    list.flatMap((each) => {
+      const feature = newIndex.get(each.feature);
+      return feature === undefined ? [] : [{ ...each, feature }];
+    });
+  return { features, assigned: moved(placed.assigned), unassigned: moved(placed.unassigned) };
+}
+
+/** The feature as the course will hold it, or why it cannot. */
+function usableFeature(feature: ProposedFeature): ProposedFeature | string {
+  const checked = checkGeometry(feature.geometry, 'it');
+  if (!checked.ok) return checked.error.message;
+  const geometry = tidyGeometry(feature.geometry);
+  const rounded = checkGeometry(geometry, 'it');
+  if (!rounded.ok) return rounded.error.message;
+  const properties = { ...feature.properties };
+  const ref = readRef(properties['ref']);
+  if (ref === undefined) delete properties['ref'];
+  else properties['ref'] = ref;
+  // a marker without a number may yet find its hole, and a line gets one
+  const needsRef = KIND_RULES[feature.kind].required.includes('ref') && ref === undefined;
+  const tried = readFeature(
+    { type: 'Feature', properties: needsRef ? { ...properties, ref: '1' } : properties, geometry },
+    0,
+  );
+  const error = tried.faults.find(({ severity }) => severity === 'error');
+  return error === undefined ? { ...feature, properties, geometry } : error.message;
+}
+
+/** `7`, `07` and 7 name hole 7; everything else names none. */
+export function readRef(ref: unknown): string | undefined {
+  if (typeof ref !== 'string' && typeof ref !== 'number') return undefined;
+  const found = /^\s*0*([1-9]\d{0,3})\s*$/.exec(String(ref));
+  return found === null ? undefined : found[1]!;
+}
+
+function countKinds(features: readonly ProposedFeature[]): ImportProposal['counts'] {
+  const counts = new Map<FeatureKind, number>();
+  for (const { kind } of features) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  return [...counts].map(([kind, count]) => ({ kind, count }));
+}
+
+function doubleHoles(features: readonly ProposedFeature[], context: ImportContext): string[] {
+  const seen = new Set(context.holes.map(({ hole }) => hole));
+  const twice = new Set<number>();
+  for (const { kind, properties } of features) {
+    if (kind !== 'hole') continue;
+    const hole = Number(properties['ref']);
+    if (seen.has(hole)) twice.add(hole);
+    seen.add(hole);
+  }
+  if (twice.size === 0) return [];
+  return [
+    `There are two lines for hole ${[...twice].sort((a, b) => a - b).join(', ')}. Renumber or remove one of each, or import one course at a time.`,
+  ];
+}
