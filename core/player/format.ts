@@ -6,6 +6,7 @@
 
 import * as v from 'valibot';
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { ShotSourceSchema } from './csv/mapping.ts';
 
 /** Rule 4.1b: no more clubs than this in a round. */
 export const MOST_CLUBS_IN_PLAY = 14;
@@ -58,6 +59,8 @@ const ShotSchema = v.looseObject({
   offlineM: v.optional(number(-500, 500)),
   directionDeg: v.optional(DirectionDegSchema),
   totalM: v.optional(DistanceSchema),
+  /** For part swings: the carry that was wanted. */
+  intendedM: v.optional(DistanceSchema),
   /** `range`, or the lie on the course; shots from bad lies are kept but not counted. */
   lie: v.optional(text(40)),
   /** Date, or date and time (ISO 8601). */
@@ -75,6 +78,8 @@ const SettingsSchema = v.looseObject({
   marginStrokes: v.optional(number(0, 1)),
   /** A shot this many days old counts half as much as one of today; all count alike where it is absent. */
   halfLifeDays: v.optional(number(1, 36_500)),
+  /** How the columns of each device's tables are read. */
+  sources: v.optional(v.pipe(v.array(ShotSourceSchema), v.maxLength(50))),
 });
 
 /** Only the part that says what the file is: read first, so that another kind or a newer version is named as such. */

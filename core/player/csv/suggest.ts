@@ -1,0 +1,247 @@
+/** A first guess at the mapping from names, units and the look of the cells; what is in doubt is said. */
+
+import type { BagClub } from '../format.ts';
+import type { Swing } from '../model.ts';
+import { angleUnitOf, type DateOrder, lengthUnitOf, readSide, USUAL_SIDE_WORDS } from './cells.ts';
+import { matchClubs } from './club-names.ts';
+import type { ColumnField, ColumnRule, ShotMapping } from './mapping.ts';
+import { type CsvShape, unitWord } from './sniff.ts';
+
+export interface Suggestion {
+  readonly mapping: ShotMapping;
+  /** What the person should look at, in whole sentences; empty where nothing is in doubt. */
+  readonly doubts: readonly string[];
+}
+
+/** Words in a column's name that speak for a field, and words that speak against it. English, German, French, Spanish. */
+const CLUES: Readonly<Record<ColumnField, { readonly for: RegExp; readonly against?: RegExp }>> = {
+  club: {
+    for: /\b(?:club|clubs|schl(?:ä|ae)ger|b(?:â|a)ton|palo)\b/iu,
+    against: /speed|path|face|loft|angle|head/iu,
+  },
+  swing: { for: /\b(?:swing|swing type|schwung|effort)\b/iu, against: /speed|path|tempo|plane|direction/iu },
+  carry: {
+    for: /\bcarry|\bflug(?:weite|l(?:ä|ae)nge)|\bport(?:é|e)e\b|\bvuelo\b|\blanded?\b/iu,
+    against: /side|off.?line|devi|lateral|angle|time/iu,
+  },
+  total: {
+    for: /\btotal\b|\bgesamt|\bfinal\b|\bat rest\b/iu,
+    against: /side|off.?line|devi|lateral|spin|time/iu,
+  },
+  intended: { for: /\bintended|\btarget dist|\bmeant|\bziel(?:weite|distanz)|\bwanted/iu },
+  offline: {
+    for: /\boff[- ]?line|\blateral|\bside\b|\bdevi|\bseit(?:e|lich)|\babweich|\b(?:é|e)cart|\bdesv|\bleft\W*right|\bdispersion|\bmiss\b/iu,
+    against: /spin|angle|winkel|axis/iu,
+  },
+  direction: {
+    for: /\b(?:direction|azimuth|bearing|heading|richtung|offline angle|side angle|start angle|h(?:orizontal)? angle|launch direction)\b|\bseitenwinkel/iu,
+    against: /wind/iu,
+  },
+  side: { for: /^\W*(?:l\s*\/\s*r|left\s*(?:\/|or)\s*right|side|hand)\W*$/iu },
+  lie: { for: /\b(?:lie|surface|untergrund|lage)\b/iu, against: /angle/iu },
+  date: { for: /\b(?:date|datum|fecha|day|timestamp|when|zeitpunkt)\b/iu },
+  time: { for: /\b(?:time|uhrzeit|zeit|heure|hora)\b/iu, against: /flight|hang|air|flug|stamp/iu },
+};
+
+const SWING_WORDS: readonly (readonly [RegExp, Swing])[] = [
+  [/\b(?:full|voll|normal|100\s*%?)\b/iu, 'full'],
+  [/three.?quarter|3\/4|¾|75\s*%/iu, 'three-quarter'],
+  [/\bhalf\b|1\/2|½|halb|50\s*%/iu, 'half'],
+  [/punch|knock.?down|low/iu, 'punch'],
+  [/\bpart\b|pitch|chip|feel/iu, 'part'],
+];
+
+/** The mapping that fits best. `bag` names the clubs that names in the file are matched with. */
+export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Suggestion {
+  const doubts: string[] = shape.warning === undefined ? [] : [shape.warning];
+  const columns: ColumnRule[] = [];
+  const taken = new Set<number>();
+  const order: readonly ColumnField[] = [
+    'carry',
+    'total',
+    'intended',
+    'direction',
+    'side',
+    'offline',
+    'club',
+    'swing',
+    'lie',
+    'date',
+    'time',
+  ];
+  for (const field of order) {
+    const index = findColumn(shape, field, taken);
+    if (index < 0) continue;
+    taken.add(index);
+    columns.push(ruleFor(shape, field, index));
+  }
+  // An offline distance that holds letters only is the side of another column.
+  const has = (field: ColumnField): ColumnRule | undefined => columns.find((rule) => rule.field === field);
+  addOnlyDistance(shape, columns, taken, doubts);
+  if (has('offline') === undefined && has('direction') === undefined)
+    doubts.push('No column tells how far left or right the ball went. Choose one, or no shot can be used.');
+  for (const rule of columns) {
+    const isLength = ['carry', 'total', 'intended', 'offline'].includes(rule.field);
+    if ((isLength || rule.field === 'direction') && !hasStatedUnit(shape, rule))
+      doubts.push(`The unit of “${rule.header}” is not said; ${rule.unit ?? 'm'} is taken. Check it.`);
+  }
+  const offline = has('offline') ?? has('direction');
+  if (offline !== undefined && has('side') === undefined && !hasLetters(shape, offline.index))
+    doubts.push(
+      `In “${offline.header}” numbers without a minus are taken as ${offline.positive ?? 'right'}. Check it with a shot that you remember.`,
+    );
+
+  const club = has('club');
+  const names = club === undefined ? [] : distinct(shape, club.index);
+  const matched = matchClubs(names, bag);
+  const unknown = names.filter((name) => matched[name] === undefined);
+  if (club === undefined)
+    doubts.push('No column names the club. Choose one, or say which club the table is of.');
+  else if (unknown.length > 0)
+    doubts.push(
+      `Not in the bag: ${unknown
+        .slice(0, 8)
+        .map((name) => `“${name}”`)
+        .join(', ')}. Say which clubs they are, or their shots are left out.`,
+    );
+  const swing = has('swing');
+  const swingNames: Record<string, Swing> = {};
+  for (const name of swing === undefined ? [] : distinct(shape, swing.index)) {
+    const known = SWING_WORDS.find(([words]) => words.test(name));
+    if (known !== undefined) swingNames[name] = known[1];
+  }
+  const date = has('date');
+  const dates = date === undefined ? undefined : dateOrder(distinct(shape, date.index), doubts);
+  return {
+    mapping: {
+      delimiter: shape.delimiter,
+      decimal: shape.decimal,
+      skipRows: shape.skipRows,
+      columns,
+      ...(Object.keys(matched).length === 0 ? {} : { clubNames: matched }),
+      ...(Object.keys(swingNames).length === 0 ? {} : { swingNames }),
+      ...(dates === undefined ? {} : { dates }),
+    },
+    doubts,
+  };
+}
+
+function findColumn(shape: CsvShape, field: ColumnField, taken: ReadonlySet<number>): number {
+  const clue = CLUES[field];
+  let found = -1;
+  shape.header.forEach((header, i) => {
+    if (found >= 0 || taken.has(i)) return;
+    // Underscores and capitals inside a word part words too.
+    const words = header.replace(/_/gu, ' ').replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2');
+    if (!clue.for.test(words) || clue.against?.test(words) === true) return;
+    if (field === 'side' && !distinct(shape, i).every((cell) => readSide(cell, USUAL_SIDE_WORDS) !== null))
+      return;
+    if (field === 'offline' && distinct(shape, i).every((cell) => !/\d/u.test(cell))) return;
+    if ((field === 'carry' || field === 'total') && angleUnitOf(unitOf(shape, i)) !== undefined) return;
+    found = i;
+  });
+  return found;
+}
+
+/** Where nothing is called carry: a column called distance, or the total, is offered instead, with a word of doubt. */
+function addOnlyDistance(shape: CsvShape, columns: ColumnRule[], taken: Set<number>, doubts: string[]): void {
+  if (columns.some((rule) => rule.field === 'carry')) return;
+  const at = shape.header.findIndex(
+    (name, i) => !taken.has(i) && /dist|length|l(?:ä|ae)nge|weite|yards|metres/iu.test(name),
+  );
+  if (at >= 0) {
+    taken.add(at);
+    columns.push(ruleFor(shape, 'carry', at));
+    doubts.push(
+      `“${shape.header[at]!}” is taken as the carry. If it holds the roll too, the clubs come out too long.`,
+    );
+    return;
+  }
+  doubts.push('No column holds the carry. Choose one, or no shot can be used.');
+}
+
+function ruleFor(shape: CsvShape, field: ColumnField, index: number): ColumnRule {
+  const header = shape.header[index]!.slice(0, 120);
+  const word = unitOf(shape, index);
+  const isLength = ['carry', 'total', 'intended', 'offline'].includes(field);
+  const length = lengthUnitOf(word);
+  const angle = angleUnitOf(word);
+  // An offline that is given in degrees is a direction.
+  if (field === 'offline' && angle !== undefined)
+    return { index, header, field: 'direction', unit: angle, positive: signOf(header) };
+  return {
+    index,
+    header,
+    field,
+    ...(isLength ? { unit: length ?? 'm' } : {}),
+    ...(field === 'direction' ? { unit: angle ?? 'deg' } : {}),
+    ...(field === 'offline' || field === 'direction' ? { positive: signOf(header) } : {}),
+  };
+}
+
+/** `(left +)`, `L=+`, `- = R`: only what the name itself says turns the usual sign round. */
+function signOf(header: string): 'right' | 'left' {
+  const plus = String.raw`(?:\+|pos\w*)`;
+  const minus = String.raw`(?:-|neg\w*)`;
+  const left = String.raw`(?:left|links|gauche|\bl)`;
+  const right = String.raw`(?:right|rechts|droite|\br)`;
+  const between = String.raw`\s*[=:(]?\s*`;
+  const turned = [
+    left + between + plus,
+    plus + between + left,
+    right + between + minus,
+    minus + between + right,
+  ];
+  return turned.some((pattern) => new RegExp(pattern, 'iu').test(header)) ? 'left' : 'right';
+}
+
+/** The unit in the row of units, in the name's brackets or at its end, or beside the numbers themselves. */
+function unitOf(shape: CsvShape, index: number): string {
+  const inRow = unitWord(shape.units[index] ?? '');
+  if (inRow !== '') return inRow;
+  const header = shape.header[index] ?? '';
+  const words = [
+    ...[...header.matchAll(/[([{]([^)\]}]+)[)\]}]/gu)].flatMap((match) => match[1]!.split(/[\s,;/]+/u)),
+    ...header
+      .split(/[\s,;_/]+/u)
+      .slice(1)
+      .reverse(),
+  ];
+  const named = words.find((word) => lengthUnitOf(word) !== undefined || angleUnitOf(word) !== undefined);
+  if (named !== undefined) return named;
+  for (const row of shape.sample) {
+    const after = /\d\s*([\p{L}°]+)\W*$/u.exec((row[index] ?? '').trim())?.[1];
+    if (after !== undefined && after.toLowerCase() !== 'l' && after.toLowerCase() !== 'r') return after;
+  }
+  return '';
+}
+
+function hasStatedUnit(shape: CsvShape, rule: ColumnRule): boolean {
+  const word = unitOf(shape, rule.index);
+  return rule.field === 'direction' ? angleUnitOf(word) !== undefined : lengthUnitOf(word) !== undefined;
+}
+
+function hasLetters(shape: CsvShape, index: number): boolean {
+  return shape.sample.some((row) => /(?:^|\d|\s)(?:l|r|left|right)\b/iu.test(row[index] ?? ''));
+}
+
+function distinct(shape: CsvShape, index: number): string[] {
+  const cells = shape.sample.map((row) => (row[index] ?? '').trim()).filter((cell) => cell !== '');
+  return [...new Set(cells)];
+}
+
+/** A first number above twelve is a day, a second one too; where neither shows, the point speaks for day first. */
+function dateOrder(cells: readonly string[], doubts: string[]): DateOrder {
+  const parts = cells.flatMap((cell) => {
+    const found = /^(\d{1,2})([-/. ]+)(\d{1,2})[-/. ]+\d{2,4}/u.exec(cell);
+    return found === null ? [] : [{ first: Number(found[1]), sign: found[2]!, second: Number(found[3]) }];
+  });
+  if (parts.length === 0) return 'iso';
+  if (parts.some(({ first }) => first > 12)) return 'day-first';
+  if (parts.some(({ second }) => second > 12)) return 'month-first';
+  if (parts.every(({ sign }) => sign.includes('.'))) return 'day-first';
+  doubts.push(
+    'Whether the day or the month comes first in the dates does not show; the day is taken. Check it.',
+  );
+  return 'day-first';
+}
