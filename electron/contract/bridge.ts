@@ -6,17 +6,30 @@ import type { Method } from './wire.ts';
 export const BRIDGE_NAME = 'holewright';
 /** Channel on which the main process tells the page of changes on disk. */
 export const CHANGE_CHANNEL = 'holewright:change';
+/** Channel on which it tells how far a copy has come. */
+export const PROGRESS_CHANNEL = 'holewright:progress';
 
 /** The methods that go from page to main process; loopback's own are left out. */
 export const bridgeMethods = [
   'info',
   'list',
   'open',
+  'claim',
+  'release',
   'save',
+  'journal',
+  'readJournal',
+  'clearJournal',
   'copies',
   'openCopy',
   'create',
   'importFile',
+  'attach',
+  'stopAttach',
+  'listAttachments',
+  'readAttachment',
+  'tileSetInfo',
+  'readTile',
   'exportPdf',
   'print',
   'readSettings',
@@ -33,4 +46,5 @@ export function channelOf(method: BridgeMethod): string {
 /** Answers are unknown to the page until it has checked them. */
 export type Bridge = Readonly<Record<BridgeMethod, (request: unknown) => Promise<unknown>>> & {
   readonly watch: (listener: (change: unknown) => void) => () => void;
+  readonly progress: (listener: (progress: unknown) => void) => () => void;
 };

@@ -27,6 +27,12 @@ export interface OpenedFile {
 
 export type HostFailure =
   | 'not-found'
+  /** The workspace folder itself is away: drive removed, folder renamed. Trying again later may work. */
+  | 'folder-gone'
+  /** This window does not hold the file, or no longer does; claim it first. */
+  | 'not-claimed'
+  /** The file is not of a kind that serves here, or is damaged. */
+  | 'unfit'
   | 'not-allowed'
   | 'too-large'
   | 'not-text'
@@ -40,13 +46,125 @@ export type HostFailure =
 
 export type HostAnswer<T> =
   | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly failure: HostFailure; readonly message: string };
+  | {
+      readonly ok: false;
+      readonly failure: HostFailure;
+      readonly message: string;
+      /** With `changed-on-disk`: the revision that is there now. */
+      readonly revisionOnDisk?: string;
+    };
 
 export interface SaveRequest {
   readonly token: string;
   readonly text: string;
   /** Revision the page started from; a different one on disk is refused as `changed-on-disk`. */
   readonly baseRevision: string | null;
+  /** Number of the last journal entry that `text` includes; absent where it includes none. */
+  readonly journalUpTo?: number;
+}
+
+/** Who has a file that this window may therefore only read. */
+export interface ClaimHolder {
+  readonly place: 'other-window' | 'other-program' | 'other-computer';
+  /** Null where the holder's note could not be read. */
+  readonly shell: 'electron' | 'loopback' | null;
+  /** The computer's name, empty where not known. */
+  readonly computer: string;
+  /** Milliseconds since 1970. */
+  readonly since: number;
+}
+
+export type Claim =
+  | { readonly isHeld: true }
+  /** The file may be read, not saved, until the holder lets go: then a new claim succeeds. */
+  | { readonly isHeld: false; readonly holder: ClaimHolder };
+
+/** What the page writes down between saves: a change or a whole snapshot, as it likes. */
+export interface JournalRequest {
+  readonly token: string;
+  /** Revision of the saved file that the entry builds on. */
+  readonly baseRevision: string;
+  readonly text: string;
+}
+
+export interface JournalEntry {
+  /** Counts up from 1 within a journal. */
+  readonly number: number;
+  /** Milliseconds since 1970. */
+  readonly writtenAt: number;
+  readonly baseRevision: string;
+  readonly text: string;
+}
+
+/** What one sitting (from claim to release or crash) wrote down and had not saved. */
+export interface Journal {
+  /** Names the journal when it is cleared. */
+  readonly journal: string;
+  /** True for the one that this window is writing now. */
+  readonly isOwn: boolean;
+  /** Milliseconds since 1970; 0 where not known. */
+  readonly startedAt: number;
+  /** Entries that the file on disk does not include, oldest first. */
+  readonly entries: readonly JournalEntry[];
+  /** Bytes that were cut off or damaged and had to be left out; such an entry was never acknowledged. */
+  readonly lostBytes: number;
+  /** Written by a newer version of the program, so not read; it stays as it is. */
+  readonly isNewer: boolean;
+}
+
+export interface ClearRequest {
+  readonly token: string;
+  readonly journal: string;
+  /** Entries up to this number are dropped. */
+  readonly upTo: number;
+}
+
+export type AttachmentKind = 'picture' | 'geotiff' | 'pmtiles' | 'mbtiles';
+
+/** A picture or map file that lies beside a course and belongs to it. */
+export interface Attachment {
+  readonly token: string;
+  /** Base name for people and for the course's own notes: unique among the course's attachments. */
+  readonly name: string;
+  readonly kind: AttachmentKind;
+  /** As in `Content-Type`, e.g. `image/png`. */
+  readonly mediaType: string;
+  readonly bytes: number;
+  /** Milliseconds since 1970. */
+  readonly modifiedAt: number;
+}
+
+/** Following and stopping a copy under way. */
+export interface Following {
+  readonly progress?: (doneBytes: number, totalBytes: number) => void;
+  readonly signal?: AbortSignal;
+}
+
+/** What an MBTiles file says of itself (MBTiles 1.3); null where it says nothing sensible. */
+export interface TileSetInfo {
+  readonly name: string | null;
+  readonly mediaType: string;
+  readonly attribution: string | null;
+  readonly leastZoom: number | null;
+  readonly mostZoom: number | null;
+  /** West, south, east, north in degrees. */
+  readonly bounds: readonly [number, number, number, number] | null;
+}
+
+export interface Tile {
+  readonly mediaType: string;
+  readonly bytes: ArrayBuffer;
+}
+
+/** A tile address of the person's own. Nothing is asked of it before they have accepted its terms. */
+export interface TileSource {
+  readonly name: string;
+  /** `https://…/{z}/{x}/{y}.png`: https, a host name, the three places once each. */
+  readonly address: string;
+  readonly attribution: string;
+  /** The day on which the person accepted the address's terms, `2026-01-31`; null where they have not. */
+  readonly termsAcceptedOn: string | null;
+  readonly mostZoom?: number;
 }
 
 export interface Settings {
@@ -55,6 +173,11 @@ export interface Settings {
   /** Tokens of what was open last. */
   readonly lastCourse: string | null;
   readonly lastPlayer: string | null;
+  /**
+   * Always there when read; absent when written leaves the saved ones as they are. Those whose terms are
+   * accepted may be asked by the page after it has been loaded anew.
+   */
+  readonly tileSources?: readonly TileSource[];
 }
 
 export interface HostInfo {
@@ -77,7 +200,23 @@ export interface Host {
   info(): Promise<HostAnswer<HostInfo>>;
   list(): Promise<HostAnswer<readonly FileEntry[]>>;
   open(token: string): Promise<HostAnswer<OpenedFile>>;
+  /**
+   * Takes the file for this window alone, until it is released, the window is gone or the host has crashed
+   * (then the claim lapses within seconds). Asking again for what this window holds is fine.
+   */
+  claim(token: string): Promise<HostAnswer<Claim>>;
+  /** Lets go of the file. What the journal has and the file has not stays for the next one who claims it. */
+  release(token: string): Promise<HostAnswer<null>>;
+  /** Needs the claim. */
   save(request: SaveRequest): Promise<HostAnswer<{ readonly revision: string }>>;
+  /** Writes an entry down so that a crash or power cut does not lose it; answered when it is on the disk. */
+  journal(
+    request: JournalRequest,
+  ): Promise<HostAnswer<{ readonly journal: string; readonly number: number }>>;
+  /** Journals of the file with entries that were not saved, oldest first. Needs the claim. */
+  readJournal(token: string): Promise<HostAnswer<readonly Journal[]>>;
+  /** Drops entries: after a good save, or because the person has decided. Needs the claim. */
+  clearJournal(request: ClearRequest): Promise<HostAnswer<null>>;
   /** Earlier good versions of a file of the workspace, newest first; empty where there are none. */
   copies(token: string): Promise<HostAnswer<readonly KeptCopy[]>>;
   /** Text of a kept copy. Changes nothing on disk: saving it puts it back. */
@@ -86,6 +225,16 @@ export interface Host {
   create(kind: FileKind, suggestedName: string, text: string): Promise<HostAnswer<OpenedFile>>;
   /** Lets the person pick a file from anywhere and copies it into the workspace. `cancelled` where they did not. */
   importFile(kind: FileKind): Promise<HostAnswer<OpenedFile>>;
+  /** Lets the person pick a picture, GeoTIFF, PMTiles or MBTiles file and copies it beside the course. */
+  attach(token: string, following?: Following): Promise<HostAnswer<Attachment>>;
+  /** Pictures and map files beside a course, by name. */
+  listAttachments(token: string): Promise<HostAnswer<readonly Attachment[]>>;
+  /** At most 16 MiB from `offset`; shorter where the file ends. */
+  readAttachment(attachment: string, offset: number, length: number): Promise<HostAnswer<ArrayBuffer>>;
+  /** For an MBTiles attachment. */
+  tileSetInfo(attachment: string): Promise<HostAnswer<TileSetInfo>>;
+  /** One tile of an MBTiles attachment, counted from the north-west corner; null where there is none. */
+  readTile(attachment: string, zoom: number, x: number, y: number): Promise<HostAnswer<Tile | null>>;
   /** Called for each change on disk of a listed file until the returned function is called. */
   watch(listener: (change: FileChange) => void): () => void;
   /** Prints the page as it stands to PDF where the host can; elsewhere opens the browser's own print dialog. */

@@ -4,7 +4,21 @@
  */
 
 import * as v from 'valibot';
-import type { FileEntry, HostAnswer, HostFailure, HostInfo, KeptCopy, OpenedFile, Settings } from './host.ts';
+import type {
+  Attachment,
+  Claim,
+  FileEntry,
+  HostAnswer,
+  HostFailure,
+  HostInfo,
+  Journal,
+  KeptCopy,
+  OpenedFile,
+  Settings,
+  Tile,
+  TileSetInfo,
+} from './host.ts';
+import { MOST_TILE_SOURCES, tileSourceSchema } from './tile-source.ts';
 
 /** Largest file that is read, taken in or written, in bytes of UTF-8. */
 export const LARGEST_TEXT_BYTES = 64 * 1024 * 1024;
@@ -14,6 +28,13 @@ export const LONGEST_NAME = 200;
 export const LARGEST_SMALL_REQUEST_BYTES = 16 * 1024;
 /** A request with file text: JSON may double the text (escaped quotes and line ends), plus the rest of the request. */
 export const LARGEST_TEXT_REQUEST_BYTES = 2 * LARGEST_TEXT_BYTES + LARGEST_SMALL_REQUEST_BYTES;
+/** Settings with as many tile addresses as may be. */
+const LARGEST_SETTINGS_BYTES = 64 * 1024;
+/** Most bytes of an attachment that are read at once. */
+export const LARGEST_PART_BYTES = 16 * 1024 * 1024;
+/** Largest picture and largest map file that are copied beside a course. */
+export const LARGEST_PICTURE_BYTES = 256 * 1024 * 1024;
+export const LARGEST_MAP_BYTES = 2 * 1024 * 1024 * 1024;
 
 const token = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{8,64}$/));
 const revision = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
@@ -26,21 +47,59 @@ export const settingsSchema = v.strictObject({
   theme: v.picklist(['light', 'dark', 'system']),
   lastCourse: v.nullable(token),
   lastPlayer: v.nullable(token),
+  tileSources: v.exactOptional(
+    v.pipe(v.array(tileSourceSchema), v.maxLength(MOST_TILE_SOURCES), v.readonly()),
+  ),
 });
+
+const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+/** Every window has a number of its own, made anew with each loading of the page. */
+const window = token;
+const tileCount = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2 ** 30 - 1));
 
 const nothing = v.strictObject({});
 
-/** Requests by method. `importText` is loopback's (the page has the file), `importFile` is Electron's (the host asks). */
+/**
+ * Requests by method. `importText` is loopback's (the page has the file), `importFile` is Electron's (the host
+ * asks). So is `attach`; over loopback the page sends the file itself, and bytes of attachments and tiles
+ * travel as they are: see attachment-address.ts.
+ */
 export const requestSchemas = {
   info: nothing,
   list: nothing,
   open: v.strictObject({ token }),
-  save: v.strictObject({ token, text, baseRevision: v.nullable(revision) }),
+  claim: v.strictObject({ window, token }),
+  release: v.strictObject({ window, token }),
+  save: v.strictObject({
+    window,
+    token,
+    text,
+    baseRevision: v.nullable(revision),
+    journalUpTo: v.exactOptional(count),
+  }),
+  journal: v.strictObject({ window, token, baseRevision: revision, text }),
+  readJournal: v.strictObject({ window, token }),
+  clearJournal: v.strictObject({ window, token, journal: token, upTo: count }),
   copies: v.strictObject({ token }),
-  openCopy: v.strictObject({ token, keptAt: v.pipe(v.number(), v.safeInteger(), v.minValue(0)) }),
+  openCopy: v.strictObject({ token, keptAt: count }),
   create: v.strictObject({ kind: fileKindSchema, suggestedName: name, text }),
   importFile: v.strictObject({ kind: fileKindSchema }),
   importText: v.strictObject({ kind: fileKindSchema, name, text }),
+  attach: v.strictObject({ token, job: token }),
+  stopAttach: v.strictObject({ job: token }),
+  listAttachments: v.strictObject({ token }),
+  readAttachment: v.strictObject({
+    attachment: token,
+    offset: count,
+    length: v.pipe(count, v.maxValue(LARGEST_PART_BYTES)),
+  }),
+  tileSetInfo: v.strictObject({ attachment: token }),
+  readTile: v.strictObject({
+    attachment: token,
+    zoom: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(30)),
+    x: tileCount,
+    y: tileCount,
+  }),
   exportPdf: v.strictObject({ suggestedName: name }),
   print: nothing,
   readSettings: nothing,
@@ -52,9 +111,17 @@ export type Request<M extends Method> = v.InferOutput<(typeof requestSchemas)[M]
 
 /** Most bytes that a request of this method may have. */
 export function largestRequestBytes(method: Method): number {
-  return method === 'save' || method === 'create' || method === 'importText'
-    ? LARGEST_TEXT_REQUEST_BYTES
-    : LARGEST_SMALL_REQUEST_BYTES;
+  switch (method) {
+    case 'save':
+    case 'journal':
+    case 'create':
+    case 'importText':
+      return LARGEST_TEXT_REQUEST_BYTES;
+    case 'writeSettings':
+      return LARGEST_SETTINGS_BYTES;
+    default:
+      return LARGEST_SMALL_REQUEST_BYTES;
+  }
 }
 
 const entry = v.object({
@@ -68,6 +135,62 @@ const entry = v.object({
 
 const opened = v.object({ entry, text: v.string(), revision }) satisfies v.GenericSchema<unknown, OpenedFile>;
 
+const claim = v.variant('isHeld', [
+  v.object({ isHeld: v.literal(true) }),
+  v.object({
+    isHeld: v.literal(false),
+    holder: v.object({
+      place: v.picklist(['other-window', 'other-program', 'other-computer']),
+      shell: v.nullable(v.picklist(['electron', 'loopback'])),
+      computer: v.string(),
+      since: v.number(),
+    }),
+  }),
+]) satisfies v.GenericSchema<unknown, Claim>;
+
+const journal = v.object({
+  journal: token,
+  isOwn: v.boolean(),
+  startedAt: v.number(),
+  entries: v.pipe(
+    v.array(
+      v.object({ number: v.number(), writtenAt: v.number(), baseRevision: revision, text: v.string() }),
+    ),
+    v.readonly(),
+  ),
+  lostBytes: v.number(),
+  isNewer: v.boolean(),
+}) satisfies v.GenericSchema<unknown, Journal>;
+
+const attachment = v.object({
+  token,
+  name: v.string(),
+  kind: v.picklist(['picture', 'geotiff', 'pmtiles', 'mbtiles']),
+  mediaType: v.string(),
+  bytes: v.number(),
+  modifiedAt: v.number(),
+}) satisfies v.GenericSchema<unknown, Attachment>;
+
+/** Bytes as they come out of a message or response; by name, since each window has its own `ArrayBuffer`. */
+const bytes = v.custom<ArrayBuffer>(
+  (value) => Object.prototype.toString.call(value) === '[object ArrayBuffer]',
+  'no bytes',
+);
+
+const tile = v.nullable(v.object({ mediaType: v.string(), bytes })) satisfies v.GenericSchema<
+  unknown,
+  Tile | null
+>;
+
+const tileSetInfo = v.object({
+  name: v.nullable(v.string()),
+  mediaType: v.string(),
+  attribution: v.nullable(v.string()),
+  leastZoom: v.nullable(v.number()),
+  mostZoom: v.nullable(v.number()),
+  bounds: v.nullable(v.pipe(v.tuple([v.number(), v.number(), v.number(), v.number()]), v.readonly())),
+}) satisfies v.GenericSchema<unknown, TileSetInfo>;
+
 /** The value of a good answer, by method. */
 export const valueSchemas = {
   info: v.object({
@@ -77,7 +200,12 @@ export const valueSchemas = {
   }) satisfies v.GenericSchema<unknown, HostInfo>,
   list: v.pipe(v.array(entry), v.readonly()),
   open: opened,
+  claim,
+  release: v.null(),
   save: v.object({ revision }),
+  journal: v.object({ journal: token, number: v.number() }),
+  readJournal: v.pipe(v.array(journal), v.readonly()),
+  clearJournal: v.null(),
   copies: v.pipe(
     v.array(v.object({ keptAt: v.number(), bytes: v.number() }) satisfies v.GenericSchema<unknown, KeptCopy>),
     v.readonly(),
@@ -86,6 +214,12 @@ export const valueSchemas = {
   create: opened,
   importFile: opened,
   importText: opened,
+  attach: attachment,
+  stopAttach: v.null(),
+  listAttachments: v.pipe(v.array(attachment), v.readonly()),
+  readAttachment: bytes,
+  tileSetInfo,
+  readTile: tile,
   exportPdf: v.object({ where: v.string() }),
   print: v.null(),
   readSettings: settingsSchema satisfies v.GenericSchema<unknown, Settings>,
@@ -96,6 +230,9 @@ export type Value<M extends Method> = v.InferOutput<(typeof valueSchemas)[M]>;
 
 const failures = [
   'not-found',
+  'folder-gone',
+  'not-claimed',
+  'unfit',
   'not-allowed',
   'too-large',
   'not-text',
@@ -108,7 +245,15 @@ const failures = [
   'unknown',
 ] as const satisfies readonly HostFailure[];
 
-const refusal = v.object({ ok: v.literal(false), failure: v.picklist(failures), message: v.string() });
+const refusal = v.object({
+  ok: v.literal(false),
+  failure: v.picklist(failures),
+  message: v.string(),
+  revisionOnDisk: v.exactOptional(revision),
+});
+
+/** How far a copy under way has come. */
+export const progressSchema = v.object({ job: token, doneBytes: v.number(), totalBytes: v.number() });
 
 /**
  * A change as it travels. `revision` is the new content's SHA-256, absent where the file is gone: with it a

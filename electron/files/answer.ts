@@ -6,7 +6,9 @@ export function good<T>(value: T): HostAnswer<T> {
   return { ok: true, value };
 }
 
-export function refused(failure: HostFailure, message: string): HostAnswer<never> {
+export type Refusal = Extract<HostAnswer<never>, { readonly ok: false }>;
+
+export function refused(failure: HostFailure, message: string): Refusal {
   return { ok: false, failure, message };
 }
 
@@ -24,7 +26,7 @@ export function reasonOf(error: unknown): string {
 }
 
 /** Puts a file system error into words. `doing` ends the sentence "Holewright was …", e.g. `saving old-pines.geojson`. */
-export function refusedByDisk(error: unknown, doing: string): HostAnswer<never> {
+export function refusedByDisk(error: unknown, doing: string): Refusal {
   const code = errorCode(error);
   switch (code) {
     case 'ENOSPC':
@@ -57,10 +59,17 @@ export function refusedByDisk(error: unknown, doing: string): HostAnswer<never> 
         'too-large',
         `${sentence(doing)} was refused: the file is larger than 64 MiB. Cut it down and try again.`,
       );
-    default:
+    case 'EBUSY':
+    case 'ETXTBSY':
       return refused(
         'unknown',
-        `${sentence(doing)} failed${code === '' ? '' : ` (${code})`}: ${error instanceof Error ? error.message : String(error)}. Try again; if it stays, keep a copy elsewhere.`,
+        `${sentence(doing)} failed: another program is using the file just now (${code}). Try again in a moment.`,
+      );
+    default:
+      // With a code the system's own words name the path, which is not the page's to know.
+      return refused(
+        'unknown',
+        `${sentence(doing)} failed (${reasonOf(error)}). Try again; if it stays, keep a copy elsewhere.`,
       );
   }
 }

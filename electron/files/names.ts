@@ -56,7 +56,7 @@ export function safeName(kind: FileKind, suggested: string): string {
 export function safeNameEnding(ending: string, suggested: string, fallback: string): string {
   let stem = suggested.replace(new RegExp(loneSurrogate.source, 'gu'), '-').normalize('NFC');
   for (const known of [ending, '.geojson', '.json', '.player', '.round']) {
-    if (stem.toLowerCase().endsWith(known)) stem = stem.slice(0, -known.length);
+    if (known !== '' && stem.toLowerCase().endsWith(known)) stem = stem.slice(0, -known.length);
   }
   stem = stem
     .replace(/%(?:2e|2f|5c|3a|00|25)/giu, '-')
@@ -76,7 +76,7 @@ export function safeNameEnding(ending: string, suggested: string, fallback: stri
 /** A name near `name` that none of `taken` has, letter case aside: `oak.geojson`, `oak 2.geojson`, … */
 export function freeName(name: string, taken: readonly string[]): string {
   const used = new Set(taken.map((other) => other.normalize('NFC').toLowerCase()));
-  const dot = name.search(/\.(?:geojson|player\.json|round\.json)$/iu);
+  const dot = name.search(/\.(?:geojson|player\.json|round\.json|[a-z0-9]{1,8})$/iu);
   const stem = dot < 0 ? name : name.slice(0, dot);
   const ending = dot < 0 ? '' : name.slice(dot);
   for (let count = 1; ; count++) {

@@ -13,9 +13,14 @@ const TEMPORARY_PREFIX = '.holewright-unfinished-';
 /** Age from which a temporary file can only be the rest of a crash. */
 const ABANDONED_AFTER_MS = 60 * 60 * 1000;
 
+/** A path for a temporary file in `folder`. */
+export function temporaryIn(folder: string): string {
+  return join(folder, `${TEMPORARY_PREFIX}${randomBytes(8).toString('hex')}`);
+}
+
 /** Writes and checks a temporary file beside `path`; its path. Removes it again where anything goes wrong. */
 async function writeBeside(disk: Disk, path: string, bytes: Uint8Array): Promise<string> {
-  const temporary = join(dirname(path), `${TEMPORARY_PREFIX}${randomBytes(8).toString('hex')}`);
+  const temporary = temporaryIn(dirname(path));
   try {
     await disk.writeNew(temporary, bytes);
     const back = await disk.read(temporary, bytes.byteLength);
@@ -65,17 +70,25 @@ export async function makeFile(
 ): Promise<void> {
   const temporary = await writeBeside(disk, path, bytes);
   try {
-    await disk.link(temporary, path);
-    await disk.remove(temporary);
+    await nameFile(disk, temporary, path);
   } catch (error) {
-    if (!hasNoSecondNames(error)) {
-      await disk.remove(temporary).catch(() => undefined);
-      throw error;
-    }
-    // The caller has looked that the name is free; a rename is still all or nothing.
-    await disk.rename(temporary, path);
+    await disk.remove(temporary).catch(() => undefined);
+    throw error;
   }
   await disk.syncFolder(dirname(path)).catch(unsynced);
+}
+
+/** Gives a temporary file its name; throws `EEXIST` where the name is taken, and leaves both files alone then. */
+export async function nameFile(disk: Disk, temporary: string, path: string): Promise<void> {
+  try {
+    await disk.link(temporary, path);
+  } catch (error) {
+    if (!hasNoSecondNames(error)) throw error;
+    // The caller has looked that the name is free; a rename is still all or nothing.
+    await disk.rename(temporary, path);
+    return;
+  }
+  await disk.remove(temporary);
 }
 
 /** Whether a link failed because the file system knows no second names (FAT, some network shares). */

@@ -10,13 +10,14 @@ import { replaceFile } from './replace.ts';
 import { oneAtATime } from './turns.ts';
 
 const FILE = 'settings.json';
-const MOST_BYTES = 64 * 1024;
+const MOST_BYTES = 128 * 1024;
 
 export const firstSettings: Settings = {
   units: 'yards',
   theme: 'system',
   lastCourse: null,
   lastPlayer: null,
+  tileSources: [],
 };
 
 export interface SettingsStore {
@@ -37,7 +38,7 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
       v.pipe(v.string(), v.parseJson(), settingsSchema),
       new TextDecoder().decode(bytes),
     );
-    return read.success ? read.output : null;
+    return read.success ? { ...firstSettings, ...read.output } : null;
   };
 
   const onDisk = async (): Promise<Settings | 'none' | 'damaged'> => {
@@ -63,8 +64,10 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
       inTurn(async () => {
         try {
           await disk.makeFolder(folder);
-          if ((await onDisk()) === 'damaged') await disk.rename(path, join(folder, 'settings.damaged.json'));
-          await replaceFile(disk, path, Buffer.from(`${JSON.stringify(settings, null, 2)}\n`));
+          const before = await onDisk();
+          if (before === 'damaged') await disk.rename(path, join(folder, 'settings.damaged.json'));
+          const after = withSources(typeof before === 'string' ? firstSettings : before, settings);
+          await replaceFile(disk, path, Buffer.from(`${JSON.stringify(after, null, 2)}\n`));
           return good(null);
         } catch (error) {
           return refusedByDisk(error, 'saving your settings');
@@ -73,13 +76,18 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
   };
 }
 
+/** New settings; those that say nothing of tile sources leave the old ones. */
+function withSources(before: Settings, after: Settings): Settings {
+  return { ...after, tileSources: after.tileSources ?? before.tileSources ?? [] };
+}
+
 /** Settings that live as long as the program: for showing the demo without touching the person's own. */
 export function passingSettings(begin: Settings): SettingsStore {
-  let current = begin;
+  let current = withSources(firstSettings, begin);
   return {
     read: () => Promise.resolve(good(current)),
     write: (settings) => {
-      current = settings;
+      current = withSources(current, settings);
       return Promise.resolve(good(null));
     },
   };

@@ -8,10 +8,11 @@ import { createHash } from 'node:crypto';
 import { basename, join } from 'node:path';
 import type { FileEntry, FileKind, HostAnswer, KeptCopy, OpenedFile, SaveRequest } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
-import { errorCode, good, reasonOf, refused, refusedByDisk } from './answer.ts';
+import { errorCode, good, reasonOf, type Refusal, refused, refusedByDisk } from './answer.ts';
 import { keepCopy, keptCopies, readCopy } from './backups.ts';
 import { bytesOf, type ContentCheck, readsAsItsKind, revisionOf, textOf } from './content.ts';
 import { type Disk, nodeDisk } from './disk.ts';
+import { refusedIn } from './folder-gone.ts';
 import { kindFinder } from './kinds.ts';
 import { freeName, safeName } from './names.ts';
 import { makeFile, replaceFile, sweepUnfinished } from './replace.ts';
@@ -42,15 +43,31 @@ export interface FileStore {
   readonly workspaceName: string;
   /** Real path of the workspace. */
   readonly workspace: string;
+  readonly disk: Disk;
   readonly known: () => Promise<HostAnswer<readonly KnownFile[]>>;
+  readonly find: (token: string) => Promise<HostAnswer<KnownFile>>;
+  /** A disk error in the workspace in words. */
+  readonly refuse: (error: unknown, doing: string) => Promise<Refusal>;
   readonly list: () => Promise<HostAnswer<readonly FileEntry[]>>;
   readonly open: (token: string) => Promise<HostAnswer<OpenedFile>>;
-  readonly save: (request: SaveRequest) => Promise<HostAnswer<{ readonly revision: string }>>;
+  /** `mayWrite` is asked last before the switch to the new content. */
+  readonly save: (
+    request: SaveRequest,
+    mayWrite?: () => Promise<boolean>,
+  ) => Promise<HostAnswer<{ readonly revision: string }>>;
   readonly create: (kind: FileKind, suggestedName: string, text: string) => Promise<HostAnswer<OpenedFile>>;
   readonly copies: (token: string) => Promise<HostAnswer<readonly KeptCopy[]>>;
   readonly openCopy: (token: string, keptAt: number) => Promise<HostAnswer<{ readonly text: string }>>;
   /** SHA-256 of a known file's bytes, null where it cannot be read. */
   readonly revision: (file: KnownFile) => Promise<string | null>;
+}
+
+/** The answer to a window that would write what it does not hold. */
+export function notHeld(name: string): Refusal {
+  return refused(
+    'not-claimed',
+    `This window does not hold ${name} (any more), so nothing was written. Your work stays here: open it for editing again, or save it as a new file.`,
+  );
 }
 
 /** Same file, same token, also after a restart; says nothing about where the folder is. */
@@ -78,6 +95,9 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
   } catch (error) {
     return refusedByDisk(error, `opening the workspace folder ${parts.workspace}`);
   }
+  const workspaceName = basename(workspace);
+  const refuse = (error: unknown, doing: string): Promise<Refusal> =>
+    refusedIn(disk, workspace, workspaceName, error, doing);
   const inTurn = oneAtATime();
   const kindOf = kindFinder(disk);
 
@@ -111,13 +131,13 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       if ((await disk.realPath(workspace)) !== workspace) {
         return refused(
           'not-allowed',
-          `The workspace folder ${workspace} has become a link. Put the real folder back and start Holewright again.`,
+          `The workspace folder "${workspaceName}" has become a link. Put the real folder back and start Holewright again.`,
         );
       }
       const demo = demoFolder === null ? [] : await knownIn(demoFolder, 'demo');
       return good([...(await knownIn(workspace, 'workspace')), ...demo]);
     } catch (error) {
-      return refusedByDisk(error, `reading the workspace folder ${workspace}`);
+      return await refuse(error, `reading the folder "${workspaceName}"`);
     }
   };
 
@@ -142,7 +162,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       const entry = { ...file.entry, bytes: bytes.byteLength };
       return good({ entry, text: text.value, revision: revisionOf(bytes) });
     } catch (error) {
-      return refusedByDisk(error, `opening ${name}`);
+      return refuse(error, `opening ${name}`);
     }
   };
 
@@ -155,7 +175,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       : refused('bad-request', `${name} was not written: ${fault}. Nothing on disk was changed.`);
   };
 
-  const save = async (request: SaveRequest): Promise<HostAnswer<{ readonly revision: string }>> => {
+  const save = async (
+    request: SaveRequest,
+    mayWrite: () => Promise<boolean>,
+  ): Promise<HostAnswer<{ readonly revision: string }>> => {
     const found = await find(request.token);
     if (!found.ok) return found;
     const { path } = found.value;
@@ -169,16 +192,19 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     const bytes = checked(kind, name, request.text);
     if (!bytes.ok) return bytes;
     const revision = revisionOf(bytes.value);
-    const hasChanged = refused(
-      'changed-on-disk',
-      `${name} was changed by another program since you opened it. Nothing was written: open the version on disk, or save yours as a new file.`,
-    );
+    const hasChanged = (revisionOnDisk: string): Refusal => ({
+      ...refused(
+        'changed-on-disk',
+        `${name} was changed by another program since you opened it. Nothing was written: open the version on disk, or save yours as a new file.`,
+      ),
+      revisionOnDisk,
+    });
+    const late: Refusal[] = [];
     try {
-      const onDisk = await disk.read(path, LARGEST_TEXT_BYTES);
-      const found = revisionOf(onDisk);
+      const found = revisionOf(await disk.read(path, LARGEST_TEXT_BYTES));
       // Also where somebody else wrote the very same: there is nothing to disagree about.
       if (found === revision) return good({ revision });
-      if (request.baseRevision !== null && found !== request.baseRevision) return hasChanged;
+      if (request.baseRevision !== null && found !== request.baseRevision) return hasChanged(found);
       const replaced = await replaceFile(
         disk,
         path,
@@ -186,19 +212,23 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
         async () => {
           // Looked at again as late as can be: checking and syncing took their time.
           const latest = await disk.read(path, LARGEST_TEXT_BYTES);
-          if (request.baseRevision !== null && revisionOf(latest) !== request.baseRevision) return false;
+          const latestRevision = revisionOf(latest);
+          if (request.baseRevision !== null && latestRevision !== request.baseRevision) {
+            late.push(hasChanged(latestRevision));
+            return false;
+          }
           const text = textOf(latest, name);
           const condition = text.ok && check(kind, text.value) === null ? 'good' : 'damaged';
           await keepCopy(disk, workspace, name, latest, condition, now()).catch((error: unknown) => {
             notice(`No copy of the earlier ${name} was kept (${reasonOf(error)}). The save itself goes on.`);
           });
-          return true;
+          return mayWrite();
         },
         unsynced(name),
       );
-      return replaced ? good({ revision }) : hasChanged;
+      return replaced ? good({ revision }) : (late[0] ?? notHeld(name));
     } catch (error) {
-      return refusedByDisk(error, `saving ${name}`);
+      return refuse(error, `saving ${name}`);
     }
   };
 
@@ -227,7 +257,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       const found = await find(tokenOf('workspace', name));
       return found.ok ? await read(found.value) : found;
     } catch (error) {
-      return refusedByDisk(error, `writing ${wanted}`);
+      return refuse(error, `writing ${wanted}`);
     }
   };
 
@@ -241,14 +271,17 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     try {
       return await use(name);
     } catch (error) {
-      return refusedByDisk(error, `reading the kept copies of ${name}`);
+      return refuse(error, `reading the kept copies of ${name}`);
     }
   };
 
   return good({
-    workspaceName: basename(workspace),
+    workspaceName,
     workspace,
+    disk,
     known,
+    find,
+    refuse,
     list: async () => {
       const all = await known();
       return all.ok ? good(all.value.map(({ entry }) => entry)) : all;
@@ -257,7 +290,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       const found = await find(token);
       return found.ok ? await read(found.value) : found;
     },
-    save: (request) => inTurn(() => save(request)),
+    save: (request, mayWrite = () => Promise.resolve(true)) => inTurn(() => save(request, mayWrite)),
     create: (kind, suggestedName, text) => inTurn(() => create(kind, suggestedName, text)),
     copies: (token) => fromCopies(token, async (name) => good(await keptCopies(disk, workspace, name))),
     openCopy: (token, keptAt) =>

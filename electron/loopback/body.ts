@@ -12,6 +12,22 @@ const tooLarge: Body = {
   reason: 'That is more than 64 MiB of text. Nothing was written; cut the file down and try again.',
 };
 
+/** A body may take as long as it needs, but not stand still. */
+const STALLED_MS = 60_000;
+
+/** Ends the connection when nothing comes for a minute, until the returned function is called. */
+export function endWhenStalled(request: IncomingMessage): () => void {
+  const { socket } = request;
+  const end = (): void => {
+    request.destroy();
+  };
+  socket.setTimeout(STALLED_MS, end);
+  return () => {
+    socket.off('timeout', end);
+    socket.setTimeout(0);
+  };
+}
+
 export async function readJsonBody(request: IncomingMessage, mostBytes: number): Promise<Body> {
   // This type makes a foreign page's browser ask first (CORS preflight), and the answer to that is no.
   if (!/^application\/json(?:;\s*charset=utf-8)?$/iu.test(request.headers['content-type'] ?? '')) {
@@ -20,10 +36,15 @@ export async function readJsonBody(request: IncomingMessage, mostBytes: number):
   if (Number(request.headers['content-length'] ?? 0) > mostBytes) return tooLarge;
   const parts: Buffer[] = [];
   let bytes = 0;
-  for await (const part of request as AsyncIterable<Buffer>) {
-    bytes += part.byteLength;
-    if (bytes > mostBytes) return tooLarge;
-    parts.push(part);
+  const relax = endWhenStalled(request);
+  try {
+    for await (const part of request as AsyncIterable<Buffer>) {
+      bytes += part.byteLength;
+      if (bytes > mostBytes) return tooLarge;
+      parts.push(part);
+    }
+  } finally {
+    relax();
   }
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts));

@@ -3,25 +3,49 @@
 import type { HostAnswer } from '../contract/host.ts';
 import type { Method, Request, Value } from '../contract/wire.ts';
 import { good } from '../files/answer.ts';
+import type { Attachments } from '../files/attachments.ts';
+import type { Editing } from '../files/editing.ts';
 import type { SettingsStore } from '../files/settings.ts';
 import type { FileStore } from '../files/store.ts';
+import type { TileSets } from '../files/tile-sets.ts';
 
-export type LoopbackMethod = Exclude<Method, 'importFile' | 'exportPdf' | 'print'>;
+/** Bytes of attachments and tiles have addresses of their own; what Electron alone does is left out. */
+export type LoopbackMethod = Exclude<
+  Method,
+  'importFile' | 'exportPdf' | 'print' | 'attach' | 'stopAttach' | 'readAttachment' | 'readTile'
+>;
 export type Calls = {
   readonly [M in LoopbackMethod]: (request: Request<M>) => Promise<HostAnswer<Value<M>>>;
 };
 
-export function loopbackCalls(store: FileStore, settings: SettingsStore, version: string): Calls {
+export interface CallParts {
+  readonly store: FileStore;
+  readonly settings: SettingsStore;
+  readonly editing: Editing;
+  readonly attachments: Attachments;
+  readonly tileSets: TileSets;
+  readonly version: string;
+}
+
+export function loopbackCalls(parts: CallParts): Calls {
+  const { store, settings, editing, attachments, tileSets, version } = parts;
   return {
     info: () =>
       Promise.resolve(good({ shell: 'loopback' as const, version, workspaceName: store.workspaceName })),
     list: () => store.list(),
     open: ({ token }) => store.open(token),
-    save: (request) => store.save(request),
+    claim: ({ window, token }) => editing.claim(window, token),
+    release: ({ window, token }) => editing.release(window, token),
+    save: ({ window, ...request }) => editing.save(window, request),
+    journal: ({ window, ...request }) => editing.journal(window, request),
+    readJournal: ({ window, token }) => editing.readJournal(window, token),
+    clearJournal: ({ window, ...request }) => editing.clearJournal(window, request),
     copies: ({ token }) => store.copies(token),
     openCopy: ({ token, keptAt }) => store.openCopy(token, keptAt),
     create: ({ kind, suggestedName, text }) => store.create(kind, suggestedName, text),
     importText: ({ kind, name, text }) => store.create(kind, name, text),
+    listAttachments: ({ token }) => attachments.list(token),
+    tileSetInfo: ({ attachment }) => tileSets.info(attachment),
     readSettings: () => settings.read(),
     writeSettings: ({ settings: wanted }) => settings.write(wanted),
   };

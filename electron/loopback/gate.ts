@@ -50,10 +50,12 @@ export function passGate(asked: Asked, authority: string, keys: Keys): Passage {
   if (site !== undefined && site !== 'same-origin' && site !== 'none') {
     return refuseRequest(403, 'The request comes from a foreign page.');
   }
-  if (method !== 'GET' && method !== 'HEAD' && method !== 'POST') {
+  // Files to be attached are put, and only there.
+  const isPut = method === 'PUT' && path.startsWith(`${keys.folder}api/attach/`);
+  if (method !== 'GET' && method !== 'HEAD' && method !== 'POST' && !isPut) {
     return refuseRequest(405, 'Only reading and posting are known here.');
   }
-  if (method === 'POST' && origin === undefined) {
+  if ((method === 'POST' || isPut) && origin === undefined) {
     return refuseRequest(403, 'The request does not say which page it comes from.');
   }
   if (!keys.holdsKey(headers.cookie)) {

@@ -6,14 +6,20 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { HostAnswer } from '../contract/host.ts';
+import { readByteAddress } from '../contract/byte-address.ts';
+import { acceptedOrigins } from '../contract/tile-source.ts';
 import { largestRequestBytes, readRequest } from '../contract/wire.ts';
 import { good, refused } from '../files/answer.ts';
+import { openAttachments } from '../files/attachments.ts';
+import { type Editing, openEditing } from '../files/editing.ts';
 import type { SettingsStore } from '../files/settings.ts';
 import type { FileStore } from '../files/store.ts';
+import { openTileSets } from '../files/tile-sets.ts';
 import { watchStore } from '../files/watch.ts';
 import { type Assets, assetAt } from '../pages/assets.ts';
-import { pageHeaders } from '../pages/headers.ts';
+import { headersAllowing, pageHeaders } from '../pages/headers.ts';
 import { readJsonBody } from './body.ts';
+import { serveBytes } from './bytes.ts';
 import { loopbackCalls, type LoopbackMethod } from './calls.ts';
 import { changeLog } from './change-log.ts';
 import { eventStreams } from './event-streams.ts';
@@ -21,6 +27,7 @@ import { passGate } from './gate.ts';
 import { type Keys, makeKeys } from './keys.ts';
 import { LOOK_EVERY_MS, watchPresence } from './presence.ts';
 import { refusalPage, startPage } from './start-page.ts';
+import { watchWindows } from './windows.ts';
 
 const ADDRESS = '127.0.0.1';
 
@@ -34,6 +41,7 @@ export interface LoopbackParts {
   /** How long to go on after the last window has closed. */
   readonly waitMs?: number;
   readonly keys?: Keys;
+  readonly editing?: Editing;
 }
 
 export interface Loopback {
@@ -46,33 +54,58 @@ export interface Loopback {
   readonly close: () => Promise<void>;
 }
 
+const LOOK_FOR_WINDOWS_MS = 1000;
+
 /** Addresses below `api/`, and the methods behind them. */
 const methodAt = new Map<string, LoopbackMethod>([
   ['info', 'info'],
   ['list', 'list'],
   ['open', 'open'],
+  ['claim', 'claim'],
+  ['release', 'release'],
   ['save', 'save'],
+  ['journal', 'journal'],
+  ['readJournal', 'readJournal'],
+  ['clearJournal', 'clearJournal'],
   ['copies', 'copies'],
   ['openCopy', 'openCopy'],
   ['create', 'create'],
   ['import', 'importText'],
+  ['listAttachments', 'listAttachments'],
+  ['tileSetInfo', 'tileSetInfo'],
   ['readSettings', 'readSettings'],
   ['writeSettings', 'writeSettings'],
 ]);
 
+/** The number by which a window calls itself, in the query of its event stream or its asking. */
+function windowIn(query: string): string | null {
+  return /(?:^|&)window=([A-Za-z0-9_-]{8,64})(?:$|&)/u.exec(query)?.[1] ?? null;
+}
+
 /** Starts the server; rejects with the system's error where the port is taken. */
 export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
   const keys = parts.keys ?? makeKeys();
-  const calls = loopbackCalls(parts.store, parts.settings, parts.version);
+  const { store, settings, version } = parts;
+  const editing = parts.editing ?? openEditing({ store, shell: 'loopback' });
+  const attachments = openAttachments(store);
+  const tileSets = openTileSets(attachments);
+  const calls = loopbackCalls({ store, settings, editing, attachments, tileSets, version });
   const log = changeLog();
   const streams = eventStreams(log);
   const presence = watchPresence(parts.waitMs);
+  const windows = watchWindows(LOOK_FOR_WINDOWS_MS);
   const watch = watchStore(parts.store);
   let authority = '';
 
-  const send = (response: ServerResponse, status: number, type: string, body: string | Uint8Array): void => {
+  const send = (
+    response: ServerResponse,
+    status: number,
+    type: string,
+    body: string | Uint8Array,
+    headers = pageHeaders,
+  ): void => {
     response.writeHead(status, {
-      ...pageHeaders,
+      ...headers,
       'content-type': type,
       'content-length': Buffer.byteLength(body),
     });
@@ -113,26 +146,41 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
   const callChecked = async (method: LoopbackMethod, request: unknown): Promise<HostAnswer<unknown>> => {
     const checked = readRequest(method, request);
     if (!checked.ok) return checked;
+    if ('window' in checked.value) windows.called(checked.value.window, Date.now());
     // The schema of this very method has just passed the request.
     const call = calls[method] as (request: unknown) => Promise<HostAnswer<unknown>>;
     return call(checked.value);
   };
 
-  const openEvents = (request: IncomingMessage, response: ServerResponse): void => {
+  const openEvents = (request: IncomingMessage, response: ServerResponse, query: string): void => {
+    const window = windowIn(query);
     const last = request.headers['last-event-id'];
     const lastSeen = typeof last === 'string' && /^\d{1,15}$/u.test(last) ? Number(last) : null;
     const isOpen = streams.open(response, pageHeaders, lastSeen, () => {
       presence.streamClosed(Date.now());
+      if (window !== null) windows.streamClosed(window, Date.now());
     });
-    if (isOpen) presence.streamOpened(Date.now());
-    else response.writeHead(204, pageHeaders).end();
+    if (!isOpen) {
+      response.writeHead(204, pageHeaders).end();
+      return;
+    }
+    presence.streamOpened(Date.now());
+    if (window !== null) windows.streamOpened(window);
   };
 
   const tellChanges = (response: ServerResponse, query: string): void => {
     presence.asked(Date.now());
-    const since = /^since=(\d{1,15})$/u.exec(query)?.[1];
+    const window = windowIn(query);
+    if (window !== null) windows.asked(window, Date.now());
+    const since = /(?:^|&)since=(\d{1,15})(?:$|&)/u.exec(query)?.[1];
     const changes = since === undefined ? [] : log.after(Number(since)).map(({ change }) => change);
     sendJson(response, 200, good({ next: log.latest(), changes }));
+  };
+
+  /** Asked for with every file of the page, so that a reload follows the settings. */
+  const tileOrigins = async (): Promise<readonly string[]> => {
+    const kept = await settings.read();
+    return kept.ok ? acceptedOrigins(kept.value.tileSources ?? []) : [];
   };
 
   const serve = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
@@ -140,7 +188,7 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
     const passage = passGate(asked, authority, keys);
     if (passage.kind === 'refused') {
       const isCall = asked.target.startsWith(`${keys.folder}api/`);
-      if (request.method === 'POST') response.setHeader('connection', 'close');
+      if (request.method === 'POST' || request.method === 'PUT') response.setHeader('connection', 'close');
       if (isCall) sendJson(response, passage.status, refused('not-allowed', passage.reason));
       else sendPage(response, passage.status, passage.reason);
       return;
@@ -160,17 +208,24 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
       return;
     }
     const { path, query } = passage;
-    if (path === 'api/events' && request.method === 'GET') openEvents(request, response);
+    const bytes = readByteAddress(path);
+    if (bytes !== null) await serveBytes({ attachments, tileSets, sendJson }, bytes, request, response);
+    else if (path === 'api/events' && request.method === 'GET') openEvents(request, response, query);
     else if (path === 'api/changes' && request.method === 'GET') tellChanges(response, query);
     else if (path.startsWith('api/')) await callMethod(request, response, path.slice('api/'.length));
     else {
-      const asset = request.method === 'POST' ? null : assetAt(parts.assets, path);
+      const isReading = request.method === 'GET' || request.method === 'HEAD';
+      const asset = isReading ? assetAt(parts.assets, path) : null;
       if (asset === null) sendPage(response, 404, 'There is nothing at this address.');
-      else send(response, 200, asset.type, request.method === 'HEAD' ? '' : asset.body);
+      else {
+        const body = request.method === 'HEAD' ? '' : asset.body;
+        send(response, 200, asset.type, body, headersAllowing(await tileOrigins()));
+      }
     }
   };
 
-  const server = createServer({ requestTimeout: 120_000, headersTimeout: 10_000 }, (request, response) => {
+  // Large files may take their time to come; bodies that stand still are ended by their readers.
+  const server = createServer({ requestTimeout: 0, headersTimeout: 10_000 }, (request, response) => {
     serve(request, response).catch((error: unknown) => {
       if (response.headersSent) response.destroy();
       else sendJson(response, 500, refused('unknown', `The program failed: ${String(error)}. Try again.`));
@@ -186,14 +241,20 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
     streams.send(log.add(change));
   });
   const ended = new Promise<void>((resolve) => server.once('close', resolve));
-  const close = (): Promise<void> => {
+  const close = async (): Promise<void> => {
     clearInterval(looking);
+    clearInterval(lookingForWindows);
     leave();
     streams.close();
     server.close();
+    await editing.close();
+    await tileSets.close();
     server.closeAllConnections();
     return ended;
   };
+  const lookingForWindows = setInterval(() => {
+    for (const window of windows.gone(Date.now())) void editing.leave(window);
+  }, LOOK_FOR_WINDOWS_MS);
   const looking = setInterval(() => {
     if (presence.isOver(Date.now())) void close();
   }, LOOK_EVERY_MS);

@@ -38,8 +38,8 @@ function confine(contents: WebContents): void {
   });
 }
 
-/** Denies permissions, devices and downloads in a session. */
-export function confineSession(session: Session): void {
+/** Denies permissions, devices, downloads and foreign addresses but those of `tileOrigins` in a session. */
+export function confineSession(session: Session, tileOrigins: () => readonly string[] = () => []): void {
   session.setPermissionRequestHandler((_contents, _permission, answer) => {
     answer(false);
   });
@@ -52,6 +52,20 @@ export function confineSession(session: Session): void {
     // Content the page made itself has its origin inside the address.
     const address = details.url.startsWith('blob:') ? details.url.slice('blob:'.length) : details.url;
     const isOwn = isPageAddress(address) || address.startsWith('data:') || address.startsWith('devtools:');
-    answer({ cancel: !isOwn });
+    answer({ cancel: !isOwn && !isTile(details, tileOrigins()) });
   });
+}
+
+/** Whether a request reads from a tile source that the person has set up: pictures and data, nothing that runs. */
+function isTile(
+  { url, method, resourceType }: { url: string; method: string; resourceType: string },
+  origins: readonly string[],
+): boolean {
+  if (method !== 'GET' || (resourceType !== 'image' && resourceType !== 'xhr')) return false;
+  try {
+    const { origin, username, password } = new URL(url);
+    return username === '' && password === '' && origins.includes(origin);
+  } catch {
+    return false;
+  }
 }

@@ -5,11 +5,15 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { app, type BrowserWindow, dialog, session } from 'electron';
 import { CHANGE_CHANNEL } from '../contract/bridge.ts';
+import { acceptedOrigins } from '../contract/tile-source.ts';
+import { openAttachments } from '../files/attachments.ts';
 import { readsInCore } from '../files/core-check.ts';
 import { demoSettings } from '../files/demo.ts';
+import { type Editing, openEditing } from '../files/editing.ts';
 import { WORKSPACE_NAME } from '../files/places.ts';
 import { firstSettings, passingSettings, settingsStore, type SettingsStore } from '../files/settings.ts';
 import { type FileStore, openFileStore } from '../files/store.ts';
+import { openTileSets } from '../files/tile-sets.ts';
 import { watchStore } from '../files/watch.ts';
 import { type Asset, assetAt, readAssets } from '../pages/assets.ts';
 import { programPlaces } from '../pages/places.ts';
@@ -22,6 +26,9 @@ import { openWindow } from './window.ts';
 
 const here = dirname(fileURLToPath(import.meta.url));
 let window: BrowserWindow | null = null;
+let editing: Editing | null = null;
+/** Origins that the page on screen may ask for tiles. */
+let tileOrigins: readonly string[] = [];
 
 function chosen(): { readonly workspace: string; readonly isDemo: boolean } {
   const { values } = parseArgs({
@@ -56,19 +63,19 @@ function showWindow(): void {
   watchWindow(window, app);
   window.on('closed', () => {
     window = null;
+    void editing?.close();
   });
 }
 
 async function begin(): Promise<void> {
   await app.whenReady();
   const places = programPlaces(here);
-  confineSession(session.defaultSession);
+  confineSession(session.defaultSession, () => tileOrigins);
   const assets = await readAssets(places.page).catch(() => new Map<string, Asset>());
   if (assetAt(assets, '') === null) {
     tellAndEnd(app, `The page is not built: there is no index.html in ${places.page}.`);
     return;
   }
-  servePage(session.defaultSession, assets);
   const { workspace, isDemo } = chosen();
   const store = await openFileStore({
     workspace,
@@ -83,10 +90,22 @@ async function begin(): Promise<void> {
     return;
   }
   const settings = await settingsFor(store.value, isDemo);
+  servePage(session.defaultSession, assets, async () => {
+    const kept = await settings.read();
+    tileOrigins = kept.ok ? acceptedOrigins(kept.value.tileSources ?? []) : [];
+    return tileOrigins;
+  });
   const version = app.getVersion();
+  editing = openEditing({ store: store.value, shell: 'electron' });
+  const attachments = openAttachments(store.value, (message) => {
+    console.error(message);
+  });
   answerPage({
     store: store.value,
     settings,
+    editing,
+    attachments,
+    tileSets: openTileSets(attachments),
     version,
     window: () => window,
     pdfFolder: app.getPath('documents'),
@@ -112,7 +131,11 @@ if (app.requestSingleInstanceLock()) {
   app.on('second-instance', showWindow);
   app.on('activate', showWindow);
   app.on('window-all-closed', () => {
-    app.quit();
+    // What the window held is let go of before the program ends.
+    const released = editing?.close() ?? Promise.resolve();
+    void released.finally(() => {
+      app.quit();
+    });
   });
   void begin();
 } else {

@@ -2,21 +2,28 @@
 
 /**
  * Content Security Policy (W3C CSP Level 3): nothing but the program's own files; no inline script or style,
- * no eval, no frame, no form, no foreign address. Images may also be made by the page (`data:`, `blob:`).
+ * no eval, no frame, no form. Images may also be made by the page (`data:`, `blob:`). The only foreign
+ * addresses are those of the person's own tile sources, for pictures and for reading.
  */
-export const CONTENT_POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "worker-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' data: blob:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'none'",
-  "object-src 'none'",
-].join('; ');
+function contentPolicy(tileOrigins: readonly string[]): string {
+  const tiles = tileOrigins.map((origin) => ` ${origin}`).join('');
+  return [
+    "default-src 'none'",
+    "script-src 'self'",
+    "worker-src 'self'",
+    "style-src 'self'",
+    `img-src 'self' data: blob:${tiles}`,
+    "font-src 'self'",
+    `connect-src 'self'${tiles}`,
+    "base-uri 'none'",
+    "form-action 'none'",
+    "frame-ancestors 'none'",
+    "object-src 'none'",
+  ].join('; ');
+}
+
+/** Without tile sources: no foreign address at all. */
+export const CONTENT_POLICY = contentPolicy([]);
 
 /** Features of the browser that the page has no use for, and so may not ask for. */
 const FEATURE_POLICY = [
@@ -46,3 +53,16 @@ export const pageHeaders: Readonly<Record<string, string>> = {
   'permissions-policy': FEATURE_POLICY,
   'cache-control': 'no-store',
 };
+
+/**
+ * The same for a page that may show tiles of these origins (`https://host`). They do not say that they may be
+ * embedded, so they are asked for without any credentials instead; memory stays shared between workers.
+ */
+export function headersAllowing(tileOrigins: readonly string[]): Readonly<Record<string, string>> {
+  if (tileOrigins.length === 0) return pageHeaders;
+  return {
+    ...pageHeaders,
+    'content-security-policy': contentPolicy(tileOrigins),
+    'cross-origin-embedder-policy': 'credentialless',
+  };
+}

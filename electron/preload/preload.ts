@@ -8,6 +8,7 @@ import {
   bridgeMethods,
   CHANGE_CHANNEL,
   channelOf,
+  PROGRESS_CHANNEL,
 } from '../contract/bridge.ts';
 
 function ask(method: BridgeMethod): (request: unknown) => Promise<unknown> {
@@ -15,23 +16,28 @@ function ask(method: BridgeMethod): (request: unknown) => Promise<unknown> {
   return (request) => ipcRenderer.invoke(channel, request);
 }
 
+/** Passes on what the main process says on a channel; the event itself carries the sender and stays here. */
+function hearOn(channel: string): (listener: (told: unknown) => void) => () => void {
+  return (listener) => {
+    const hear = (_event: unknown, told: unknown): void => {
+      listener(told);
+    };
+    ipcRenderer.on(channel, hear);
+    return () => {
+      ipcRenderer.removeListener(channel, hear);
+    };
+  };
+}
+
 const calls = Object.fromEntries(bridgeMethods.map((method) => [method, ask(method)])) as Omit<
   Bridge,
-  'watch'
+  'watch' | 'progress'
 >;
 
 const bridge: Bridge = {
   ...calls,
-  watch: (listener) => {
-    // The event itself carries the sender and stays here.
-    const hear = (_event: unknown, change: unknown): void => {
-      listener(change);
-    };
-    ipcRenderer.on(CHANGE_CHANNEL, hear);
-    return () => {
-      ipcRenderer.removeListener(CHANGE_CHANNEL, hear);
-    };
-  },
+  watch: hearOn(CHANGE_CHANNEL),
+  progress: hearOn(PROGRESS_CHANNEL),
 };
 
 contextBridge.exposeInMainWorld(BRIDGE_NAME, bridge);

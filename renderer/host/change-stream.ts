@@ -13,8 +13,10 @@ export interface Following {
   readonly stop: () => void;
 }
 
+/** `number` is this window's own: while the connection stands, the server keeps what the window holds for it. */
 export function followChanges(
   base: URL,
+  number: string,
   hear: (change: WireChange) => void,
   ask: (url: URL, init: RequestInit) => Promise<Response>,
 ): Following {
@@ -24,6 +26,7 @@ export function followChanges(
 
   const askOnce = async (): Promise<void> => {
     const url = new URL('api/changes', base);
+    url.searchParams.set('window', number);
     if (seen !== null) url.searchParams.set('since', String(seen));
     try {
       const response = await ask(url, { credentials: 'same-origin', cache: 'no-store', redirect: 'error' });
@@ -41,7 +44,9 @@ export function followChanges(
   };
 
   const listen = (): void => {
-    const events = new EventSource(new URL('api/events', base));
+    const url = new URL('api/events', base);
+    url.searchParams.set('window', number);
+    const events = new EventSource(url);
     stream = events;
     events.addEventListener('message', (event: MessageEvent<string>) => {
       seen = Number(event.lastEventId);

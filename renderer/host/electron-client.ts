@@ -1,15 +1,27 @@
 /** The host as seen through Electron's preload: each call goes over the bridge and its answer is checked. */
 
 import type { Bridge, BridgeMethod } from '../../electron/contract/bridge.ts';
-import type { Host, HostAnswer } from '../../electron/contract/host.ts';
-import { changeSchema, readAnswer, type Request, type Value } from '../../electron/contract/wire.ts';
+import type { Attachment, Following, Host, HostAnswer } from '../../electron/contract/host.ts';
+import {
+  changeSchema,
+  progressSchema,
+  readAnswer,
+  type Request,
+  type Value,
+} from '../../electron/contract/wire.ts';
 import * as v from 'valibot';
+import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
 import { ownSaves } from './own-saves.ts';
+import { clearRequest, journalRequest, saveRequest } from './requests.ts';
 
-export function electronHost(bridge: Bridge): Host {
+/** `putAway` calls back when the page is put away; replaced in tests. */
+export function electronHost(bridge: Bridge, putAway = whenPutAway): Host {
   const listeners = changeListeners();
   const saves = ownSaves(listeners.tell);
+  /** Made anew with each loading of the page, so that a reload does not count as the window it was. */
+  const ownNumber = crypto.randomUUID();
+  const held = heldFiles();
   bridge.watch((change) => {
     const read = v.safeParse(changeSchema, change);
     if (read.success) saves.hear(read.output);
@@ -31,6 +43,26 @@ export function electronHost(bridge: Bridge): Host {
     }
   };
 
+  putAway(() => {
+    for (const token of held.takeAll()) void call('release', { window: ownNumber, token });
+  });
+
+  const attach = async (token: string, { progress, signal }: Following): Promise<HostAnswer<Attachment>> => {
+    const job = crypto.randomUUID();
+    const stop = (): void => void call('stopAttach', { job });
+    const leave = bridge.progress((told) => {
+      const read = v.safeParse(progressSchema, told);
+      if (read.success && read.output.job === job) progress?.(read.output.doneBytes, read.output.totalBytes);
+    });
+    signal?.addEventListener('abort', stop, { once: true });
+    try {
+      return await call('attach', { token, job });
+    } finally {
+      signal?.removeEventListener('abort', stop);
+      leave();
+    }
+  };
+
   const remember = async <T extends { entry: { token: string }; revision: string }>(
     answer: Promise<HostAnswer<T>>,
   ): Promise<HostAnswer<T>> => {
@@ -43,16 +75,29 @@ export function electronHost(bridge: Bridge): Host {
     info: () => call('info', {}),
     list: () => call('list', {}),
     open: (token) => remember(call('open', { token })),
+    claim: async (token) => held.claimed(token, await call('claim', { window: ownNumber, token })),
+    release: (token) => {
+      held.released(token);
+      return call('release', { window: ownNumber, token });
+    },
     save: (request) =>
       saves.during(
         request.token,
-        () => call('save', { token: request.token, text: request.text, baseRevision: request.baseRevision }),
+        () => call('save', { window: ownNumber, ...saveRequest(request) }),
         (answer) => (answer.ok ? answer.value.revision : null),
       ),
+    journal: (request) => call('journal', { window: ownNumber, ...journalRequest(request) }),
+    readJournal: (token) => call('readJournal', { window: ownNumber, token }),
+    clearJournal: (request) => call('clearJournal', { window: ownNumber, ...clearRequest(request) }),
     copies: (token) => call('copies', { token }),
     openCopy: (token, keptAt) => call('openCopy', { token, keptAt }),
     create: (kind, suggestedName, text) => remember(call('create', { kind, suggestedName, text })),
     importFile: (kind) => remember(call('importFile', { kind })),
+    attach: (token, following = {}) => attach(token, following),
+    listAttachments: (token) => call('listAttachments', { token }),
+    readAttachment: (attachment, offset, length) => call('readAttachment', { attachment, offset, length }),
+    tileSetInfo: (attachment) => call('tileSetInfo', { attachment }),
+    readTile: (attachment, zoom, x, y) => call('readTile', { attachment, zoom, x, y }),
     watch: (listener) => listeners.add(listener),
     exportPdf: (suggestedName) => call('exportPdf', { suggestedName }),
     print: () => call('print', {}),

@@ -3,7 +3,7 @@
  * events. The key that the server asks for is a cookie which no script can read, so nothing here handles it.
  */
 
-import type { FileKind, Host, HostAnswer } from '../../electron/contract/host.ts';
+import type { FileKind, Host, HostAnswer, Following as Copying } from '../../electron/contract/host.ts';
 import {
   LARGEST_TEXT_BYTES,
   type Method,
@@ -12,17 +12,28 @@ import {
   type Value,
 } from '../../electron/contract/wire.ts';
 import { followChanges, type Following } from './change-stream.ts';
+import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
+import { type ByteMeans, loopbackBytes, uploadFile } from './loopback-bytes.ts';
 import { ownSaves } from './own-saves.ts';
+import { clearRequest, journalRequest, saveRequest } from './requests.ts';
 
 /** What the page lends to the client; replaced in tests. */
-export interface PageMeans {
-  readonly fetch: (url: URL, init: RequestInit) => Promise<Response>;
+export interface PageMeans extends ByteMeans {
   readonly follow: typeof followChanges;
   /** Asks the person for a file; null where they did not choose one. */
-  readonly pickFile: (kind: FileKind) => Promise<File | null>;
+  readonly pickFile: (kind: FileKind | 'attachment') => Promise<File | null>;
   readonly print: () => void;
+  /** Calls back when the page is put away. */
+  readonly whenPutAway: (callback: () => void) => void;
 }
+
+const gone: HostAnswer<never> = {
+  ok: false,
+  failure: 'host-gone',
+  message:
+    'The program that serves this page has ended. Keep this window open: your work is still in it. Run "npm start" again, save a copy from the new window, then close this one.',
+};
 
 export interface LoopbackHost extends Host {
   /** Stops listening for changes. */
@@ -33,7 +44,13 @@ export interface LoopbackHost extends Host {
 export function loopbackHost(base: URL, means: PageMeans = browserMeans): LoopbackHost {
   const listeners = changeListeners();
   const saves = ownSaves(listeners.tell);
-  const following: Following = means.follow(base, saves.hear, (url, init) => means.fetch(url, init));
+  /** Made anew with each loading of the page, so that a reload does not count as the window it was. */
+  const ownNumber = crypto.randomUUID();
+  const held = heldFiles();
+  const bytes = loopbackBytes(base, means, gone);
+  const following: Following = means.follow(base, ownNumber, saves.hear, (url, init) =>
+    means.fetch(url, init),
+  );
 
   const call = async <M extends Method>(method: M, request: Request<M>): Promise<HostAnswer<Value<M>>> => {
     try {
@@ -44,17 +61,17 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
         credentials: 'same-origin',
         cache: 'no-store',
         redirect: 'error',
+        // A window that is being closed can still let go of its files.
+        keepalive: method === 'release',
       });
       return readAnswer(method, await response.json());
     } catch {
-      return {
-        ok: false,
-        failure: 'host-gone',
-        message:
-          'The program that serves this page has ended. Keep this window open: your work is still in it. Run "npm start" again, save a copy from the new window, then close this one.',
-      };
+      return gone;
     }
   };
+  means.whenPutAway(() => {
+    for (const token of held.takeAll()) void call('release', { window: ownNumber, token });
+  });
 
   const remember = async <T extends { entry: { token: string }; revision: string }>(
     answer: Promise<HostAnswer<T>>,
@@ -68,12 +85,20 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
     info: () => call('info', {}),
     list: () => call('list', {}),
     open: (token) => remember(call('open', { token })),
+    claim: async (token) => held.claimed(token, await call('claim', { window: ownNumber, token })),
+    release: (token) => {
+      held.released(token);
+      return call('release', { window: ownNumber, token });
+    },
     save: (request) =>
       saves.during(
         request.token,
-        () => call('save', { token: request.token, text: request.text, baseRevision: request.baseRevision }),
+        () => call('save', { window: ownNumber, ...saveRequest(request) }),
         (answer) => (answer.ok ? answer.value.revision : null),
       ),
+    journal: (request) => call('journal', { window: ownNumber, ...journalRequest(request) }),
+    readJournal: (token) => call('readJournal', { window: ownNumber, token }),
+    clearJournal: (request) => call('clearJournal', { window: ownNumber, ...clearRequest(request) }),
     copies: (token) => call('copies', { token }),
     openCopy: (token, keptAt) => call('openCopy', { token, keptAt }),
     create: (kind, suggestedName, text) => remember(call('create', { kind, suggestedName, text })),
@@ -84,6 +109,15 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
       if (!read.ok) return read;
       return remember(call('importText', { kind, name: file.name.slice(0, 200), text: read.value }));
     },
+    attach: async (token: string, copying: Copying = {}) => {
+      const file = await means.pickFile('attachment');
+      if (file === null) return { ok: false, failure: 'cancelled', message: 'No file was chosen.' };
+      return bytes.attach(token, file, copying);
+    },
+    listAttachments: (token) => call('listAttachments', { token }),
+    readAttachment: bytes.readAttachment,
+    tileSetInfo: (attachment) => call('tileSetInfo', { attachment }),
+    readTile: bytes.readTile,
     watch: (listener) => listeners.add(listener),
     exportPdf: () => {
       means.print();
@@ -131,13 +165,19 @@ async function readPicked(file: File): Promise<HostAnswer<string>> {
   }
 }
 
+const accepted: Readonly<Record<FileKind | 'attachment', string>> = {
+  course: '.geojson,.json,application/geo+json,application/json',
+  player: '.json,application/json',
+  round: '.json,application/json',
+  attachment: '.png,.jpg,.jpeg,.webp,.tif,.tiff,.pmtiles,.mbtiles',
+};
+
 /** The browser's own file picker; needs the person's click or key press just before. */
-function pickFile(kind: FileKind): Promise<File | null> {
+function pickFile(kind: FileKind | 'attachment'): Promise<File | null> {
   return new Promise((resolve) => {
     const input = document.createElement('input');
     input.type = 'file';
-    input.accept =
-      kind === 'course' ? '.geojson,.json,application/geo+json,application/json' : '.json,application/json';
+    input.accept = accepted[kind];
     input.addEventListener('change', () => resolve(input.files?.[0] ?? null), { once: true });
     input.addEventListener('cancel', () => resolve(null), { once: true });
     input.click();
@@ -146,9 +186,11 @@ function pickFile(kind: FileKind): Promise<File | null> {
 
 const browserMeans: PageMeans = {
   fetch: (url, init) => fetch(url, init),
+  upload: uploadFile,
   follow: followChanges,
   pickFile,
   print: () => {
     window.print();
   },
+  whenPutAway,
 };

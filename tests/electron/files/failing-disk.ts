@@ -15,32 +15,27 @@ type Before = (step: Step, index: number, args: readonly unknown[]) => Promise<v
 
 function twin(before: Before, inner: Disk = nodeDisk): Twin {
   const steps: Step[] = [];
-  const wrap = <A extends readonly unknown[], R>(step: Step, work: (...args: A) => Promise<R>) => {
-    return async (...args: A): Promise<R> => {
+  const wrap = (step: Step) => {
+    const work = inner[step] as (...args: unknown[]) => Promise<unknown>;
+    return async (...args: unknown[]): Promise<unknown> => {
       const index = steps.length;
       steps.push(step);
       await before(step, index, args);
       return work(...args);
     };
   };
-  return {
-    steps,
-    disk: {
-      plainFiles: wrap('plainFiles', inner.plainFiles),
-      read: wrap('read', inner.read),
-      writeNew: wrap('writeNew', inner.writeNew),
-      rename: wrap('rename', inner.rename),
-      link: wrap('link', inner.link),
-      remove: wrap('remove', inner.remove),
-      makeFolder: wrap('makeFolder', inner.makeFolder),
-      syncFolder: wrap('syncFolder', inner.syncFolder),
-      realPath: wrap('realPath', inner.realPath),
-    },
-  };
+  const all = Object.keys(inner) as Step[];
+  return { steps, disk: Object.fromEntries(all.map((step) => [step, wrap(step)])) as unknown as Disk };
 }
 
 export function recordingDisk(inner: Disk = nodeDisk): Twin {
   return twin(() => Promise.resolve(), inner);
+}
+
+async function writeHalf(path: string, flags: string, bytes: Uint8Array): Promise<void> {
+  const file = await open(path, flags);
+  await file.writeFile(bytes.subarray(0, bytes.byteLength >> 1));
+  await file.close();
 }
 
 /** Dies before step `deadline` (0 is the first), having written half of the file where that step writes one. */
@@ -49,9 +44,11 @@ export function diskKilledAt(deadline: number): Twin {
     if (index < deadline) return;
     if (index === deadline && step === 'writeNew') {
       const [path, bytes] = args as [string, Uint8Array];
-      const file = await open(path, 'wx');
-      await file.writeFile(bytes.subarray(0, bytes.byteLength >> 1));
-      await file.close();
+      await writeHalf(path, 'wx', bytes);
+    }
+    if (index === deadline && step === 'append') {
+      const [path, , bytes] = args as [string, unknown, Uint8Array];
+      await writeHalf(path, 'a', bytes);
     }
     throw Object.assign(new Error('killed'), { code: 'KILLED' });
   });

@@ -7,7 +7,13 @@ import { firstSettings, passingSettings, settingsStore } from '../../../electron
 import { diskFailingAt } from './failing-disk.ts';
 import { failureOf, temporaryFolder, valueOf } from './workspace.ts';
 
-const chosen: Settings = { units: 'metres', theme: 'dark', lastCourse: 'abcdefghij', lastPlayer: null };
+const chosen: Settings = {
+  units: 'metres',
+  theme: 'dark',
+  lastCourse: 'abcdefghij',
+  lastPlayer: null,
+  tileSources: [],
+};
 
 describe('settings', () => {
   it('are the first ones until some are saved, and come back after a restart', async () => {

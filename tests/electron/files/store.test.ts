@@ -72,7 +72,7 @@ describe('listing', () => {
     await mkdir(join(folder, 'space'));
     const store = await storeIn(join(folder, 'space'));
     await rename(join(folder, 'space'), join(folder, 'elsewhere'));
-    expect(failureOf(await store.list())).toBe('not-found');
+    expect(failureOf(await store.list())).toBe('folder-gone');
   });
 });
 
@@ -141,7 +141,7 @@ describe('saving', () => {
     const { path, store, file, token } = await opened();
     await writeFile(path, courseText(7));
     const saved = await store.save({ token, text: courseText(2), baseRevision: file.revision });
-    expect(failureOf(saved)).toBe('changed-on-disk');
+    expect(saved).toMatchObject({ failure: 'changed-on-disk', revisionOnDisk: sha256(courseText(7)) });
     expect(await readFile(path, 'utf8')).toBe(courseText(7));
   });
 
@@ -160,7 +160,7 @@ describe('saving', () => {
       },
     });
     const saved = await store.save({ token, text: courseText(2), baseRevision: file.revision });
-    expect(failureOf(saved)).toBe('changed-on-disk');
+    expect(saved).toMatchObject({ failure: 'changed-on-disk', revisionOnDisk: sha256(courseText(9)) });
     expect(await readFile(path, 'utf8')).toBe(courseText(9));
     expect((await readdir(folder)).filter((name) => name.includes('unfinished'))).toEqual([]);
   });

@@ -3,38 +3,10 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { FileChange, Host } from '../../../electron/contract/host.ts';
-import type { WireChange } from '../../../electron/contract/wire.ts';
 import { MOST_STREAMS } from '../../../electron/loopback/event-streams.ts';
-import { loopbackHost, type PageMeans } from '../../../renderer/host/loopback-client.ts';
 import { courseText, failureOf, sha256, valueOf } from '../files/workspace.ts';
 import { type Asking, startAsking } from './asking.ts';
-
-/** The page's own client, talking to the server as a browser would. */
-function clientOf(
-  asking: Asking,
-  means: Partial<PageMeans> = {},
-): { host: Host; hear: (change: WireChange) => void } {
-  let hear: (change: WireChange) => void = () => undefined;
-  const host = loopbackHost(new URL(asking.folder, asking.server.origin), {
-    fetch: (url, init) =>
-      fetch(url, {
-        ...init,
-        headers: {
-          ...(init.headers as Record<string, string>),
-          cookie: asking.cookie,
-          origin: asking.server.origin,
-        },
-      }),
-    follow: (_base, listener) => {
-      hear = listener;
-      return { stop: () => undefined };
-    },
-    pickFile: () => Promise.resolve(null),
-    print: () => undefined,
-    ...means,
-  });
-  return { host, hear: (change) => hear(change) };
-}
+import { clientOf } from './client.ts';
 
 /** Server-sent events until `enough` have come. */
 function listen(
@@ -79,11 +51,12 @@ describe('the host over loopback', () => {
     expect(opened.text).toBe(courseText(1));
 
     const { token } = listed!;
+    expect(valueOf(await host.claim(token))).toEqual({ isHeld: true });
     const saved = valueOf(await host.save({ token, text: courseText(2), baseRevision: opened.revision }));
     expect(saved.revision).toBe(sha256(courseText(2)));
     expect(await readFile(join(asking.workspace, 'a.geojson'), 'utf8')).toBe(courseText(2));
     const stale = await host.save({ token, text: courseText(3), baseRevision: opened.revision });
-    expect(failureOf(stale)).toBe('changed-on-disk');
+    expect(stale).toMatchObject({ failure: 'changed-on-disk', revisionOnDisk: saved.revision });
 
     const [copy] = valueOf(await host.copies(token));
     expect(valueOf(await host.openCopy(token, copy!.keptAt)).text).toBe(courseText(1));
@@ -94,7 +67,7 @@ describe('the host over loopback', () => {
 
     const settings = { units: 'metres', theme: 'dark', lastCourse: token, lastPlayer: null } as const;
     valueOf(await host.writeSettings(settings));
-    expect(valueOf(await host.readSettings())).toEqual(settings);
+    expect(valueOf(await host.readSettings())).toEqual({ ...settings, tileSources: [] });
     expect(failureOf(await host.open('unknown-token'))).toBe('not-found');
   });
 
@@ -184,6 +157,7 @@ describe('changes on disk', () => {
     const heard: FileChange[] = [];
     host.watch((change) => heard.push(change));
     const { token } = valueOf(await host.list())[0]!;
+    valueOf(await host.claim(token));
     const { revision } = valueOf(await host.save({ token, text: courseText(2), baseRevision: null }));
     hear({ token, change: 'changed', revision });
     hear({ token, change: 'changed', revision: sha256('another') });

@@ -27,7 +27,7 @@ beforeEach(() => {
   handle('save', () => page, work);
 });
 
-const request = { token: 'abcdefgh', text: courseText(1), baseRevision: null };
+const request = { window: 'window-1', token: 'abcdefgh', text: courseText(1), baseRevision: null };
 const save = (senderFrame: WebFrameMain | null, ...sent: unknown[]): Promise<HostAnswer<unknown>> =>
   listeners.get(channelOf('save'))!({ senderFrame }, ...sent);
 

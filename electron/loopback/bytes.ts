@@ -1,0 +1,174 @@
+/** Serves attachments and tiles as bytes, and takes attachments in. Requests have passed the gate. */
+
+import { createHash } from 'node:crypto';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
+import { type ByteAddress, NAME_HEADER } from '../contract/byte-address.ts';
+import type { HostAnswer, HostFailure } from '../contract/host.ts';
+import { LONGEST_NAME, readRequest } from '../contract/wire.ts';
+import { refused } from '../files/answer.ts';
+import type { Attachments, KnownAttachment } from '../files/attachments.ts';
+import type { TileSets } from '../files/tile-sets.ts';
+import { pageHeaders } from '../pages/headers.ts';
+import { endWhenStalled } from './body.ts';
+import { askedRange } from './byte-range.ts';
+
+export interface ByteParts {
+  readonly attachments: Attachments;
+  readonly tileSets: TileSets;
+  readonly sendJson: (response: ServerResponse, status: number, answer: HostAnswer<unknown>) => void;
+}
+
+const PART_BYTES = 1024 * 1024;
+
+const statuses: Partial<Record<HostFailure, number>> = {
+  'not-found': 404,
+  'folder-gone': 404,
+  'bad-request': 400,
+  'too-large': 413,
+  unfit: 415,
+};
+
+function statusOf(failure: HostFailure): number {
+  return statuses[failure] ?? 409;
+}
+
+/** Answers a request for bytes. */
+export async function serveBytes(
+  parts: ByteParts,
+  address: ByteAddress,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
+  const { method } = request;
+  const isRight = address.kind === 'attach' ? method === 'PUT' : method === 'GET' || method === 'HEAD';
+  if (!isRight) {
+    parts.sendJson(response, 405, refused('bad-request', 'The program knows no such request.'));
+    return;
+  }
+  switch (address.kind) {
+    case 'attach':
+      return takeAttachment(parts, address.course, request, response);
+    case 'attachment':
+      return sendAttachment(parts, address.attachment, request, response);
+    case 'tile':
+      return sendTile(parts, address, request, response);
+  }
+}
+
+async function sendAttachment(
+  { attachments, sendJson }: ByteParts,
+  token: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
+  const found = await attachments.find(token);
+  if (!found.ok) {
+    sendJson(response, statusOf(found.failure), found);
+    return;
+  }
+  const { bytes, mediaType } = found.value.attachment;
+  const tag = tagOf(found.value);
+  const isOther = request.headers['if-range'] !== undefined && request.headers['if-range'] !== tag;
+  const asked = askedRange(isOther ? undefined : request.headers.range, bytes);
+  const headers = { ...pageHeaders, 'accept-ranges': 'bytes', etag: tag };
+  if (asked.kind === 'unsatisfiable') {
+    response.writeHead(416, { ...headers, 'content-range': `bytes */${bytes}`, 'content-length': 0 }).end();
+    return;
+  }
+  const [first, last] = asked.kind === 'part' ? [asked.first, asked.last] : [0, bytes - 1];
+  response.writeHead(asked.kind === 'part' ? 206 : 200, {
+    ...headers,
+    'content-type': mediaType,
+    'content-length': last + 1 - first,
+    ...(asked.kind === 'part' ? { 'content-range': `bytes ${first}-${last}/${bytes}` } : {}),
+  });
+  if (request.method === 'HEAD') response.end();
+  else await pipeline(Readable.from(partsOf(attachments, token, first, last)), response);
+}
+
+/** Changes whenever the file does. */
+function tagOf({ stamp }: KnownAttachment): string {
+  return `"${createHash('sha256').update(stamp).digest('base64url').slice(0, 22)}"`;
+}
+
+async function* partsOf(
+  attachments: Attachments,
+  token: string,
+  first: number,
+  last: number,
+): AsyncGenerator<Uint8Array> {
+  for (let from = first; from <= last; ) {
+    const part = await attachments.read(token, from, Math.min(PART_BYTES, last + 1 - from));
+    // The length has been promised: a file that has gone or shrunk meanwhile ends the connection.
+    if (!part.ok) throw new Error(part.message);
+    if (part.value.byteLength === 0) throw new Error('the file has become shorter');
+    yield part.value;
+    from += part.value.byteLength;
+  }
+}
+
+async function sendTile(
+  { tileSets, sendJson }: ByteParts,
+  { attachment, zoom, x, y }: Extract<ByteAddress, { kind: 'tile' }>,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
+  const checked = readRequest('readTile', { attachment, zoom, x, y });
+  const tile = checked.ok ? await tileSets.tile(attachment, zoom, x, y) : checked;
+  if (!tile.ok) {
+    sendJson(response, statusOf(tile.failure), tile);
+    return;
+  }
+  if (tile.value === null) {
+    response.writeHead(204, pageHeaders).end();
+    return;
+  }
+  const { bytes, mediaType } = tile.value;
+  response.writeHead(200, {
+    ...pageHeaders,
+    'content-type': mediaType,
+    'content-length': bytes.byteLength,
+  });
+  response.end(request.method === 'HEAD' ? '' : Buffer.from(bytes));
+}
+
+async function takeAttachment(
+  { attachments, sendJson }: ByteParts,
+  course: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
+  // Not the form types that a foreign page could send unasked.
+  if (request.headers['content-type'] !== 'application/octet-stream') {
+    sendJson(response, 415, refused('bad-request', 'The request is no file.'));
+    return;
+  }
+  const length = request.headers['content-length'];
+  if (length === undefined || !/^\d{1,15}$/u.test(length)) {
+    sendJson(response, 411, refused('bad-request', 'The request does not say how large the file is.'));
+    return;
+  }
+  const name = nameIn(request.headers[NAME_HEADER]);
+  if (name === null) {
+    sendJson(response, 400, refused('bad-request', 'The request does not say what the file is called.'));
+    return;
+  }
+  const relax = endWhenStalled(request);
+  const answer = await attachments.take(course, { name, bytes: Number(length), parts: request });
+  relax();
+  // What is left of a refused file is read away, so that the browser gets to the answer.
+  if (!request.complete) request.resume();
+  sendJson(response, answer.ok ? 200 : statusOf(answer.failure), answer);
+}
+
+function nameIn(header: string | string[] | undefined): string | null {
+  if (typeof header !== 'string' || header === '') return null;
+  try {
+    const name = decodeURIComponent(header);
+    return name.length <= LONGEST_NAME ? name : null;
+  } catch {
+    return null;
+  }
+}

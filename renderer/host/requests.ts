@@ -1,0 +1,15 @@
+/** Requests as they go out: only what belongs in them, whatever else the page's objects carry. */
+
+import type { ClearRequest, JournalRequest, SaveRequest } from '../../electron/contract/host.ts';
+
+export function saveRequest({ token, text, baseRevision, journalUpTo }: SaveRequest): SaveRequest {
+  return { token, text, baseRevision, ...(journalUpTo === undefined ? {} : { journalUpTo }) };
+}
+
+export function journalRequest({ token, baseRevision, text }: JournalRequest): JournalRequest {
+  return { token, baseRevision, text };
+}
+
+export function clearRequest({ token, journal, upTo }: ClearRequest): ClearRequest {
+  return { token, journal, upTo };
+}
