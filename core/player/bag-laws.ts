@@ -17,7 +17,9 @@ import {
   type SpreadPosterior,
 } from './posterior.ts';
 import { transformDraws } from './posterior/transform-draws.ts';
+import { measuredPart, partPosterior } from './measured-part.ts';
 import { levelName, type PlayerLevel, presetSpread } from './presets.ts';
+import type { PartShot } from './short-game.ts';
 
 const DEGREE = Math.PI / 180;
 
@@ -45,6 +47,7 @@ export class BagReading {
     private readonly bag: readonly BagClub[],
     private readonly level: PlayerLevel,
     private readonly evidence: readonly SpreadEvidence[],
+    private readonly partShots: ReadonlyMap<string, readonly PartShot[]>,
   ) {
     this.hasShots = this.evidence.some(({ shots }) => shots.length > 0);
   }
@@ -68,10 +71,12 @@ export class BagReading {
         faults.push(...this.faultsOf(bagClub, swing, law.spread, where));
         return law;
       }
-      return {
-        spread: derivedSource(derivePart(full.spread), full.spread),
-        posterior: () => transformDraws(full.posterior(), derivePart),
-      };
+      const derived = derivedSource(derivePart(full.spread), full.spread);
+      const posterior = (): SpreadPosterior => transformDraws(full.posterior(), derivePart);
+      const measured = measuredPart(derived, this.partShots);
+      return measured === null
+        ? { spread: derived, posterior }
+        : { spread: measured.spread, posterior: () => partPosterior(posterior(), measured) };
     });
     return { spreads, faults };
   }

@@ -13,10 +13,10 @@ import { lieEffectsFor } from './lie-effects.ts';
 import { LEAST_SHOTS } from './measured-shot.ts';
 import type { PlayerModel } from './model.ts';
 import { type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
-import { levelName, type PlayerLevel, presetPutting } from './presets.ts';
+import { levelName, type PlayerLevel } from './presets.ts';
+import { readPutting } from './read-putting.ts';
 import { dayOf, weightOfAge } from './recency.ts';
-
-const DEGREE = Math.PI / 180;
+import type { PartShot } from './short-game.ts';
 
 export interface BuildSettings {
   /** The day from which the age of shots counts (ISO 8601); by default the day of the newest shot. */
@@ -32,27 +32,25 @@ export function buildPlayer(
   if (bagErrors.length > 0) return refuse(bagErrors);
   const read = readEvidence(document, settings);
   if (!read.ok) return read;
-  const { level, evidence } = read.value;
+  const { level, evidence, partShots } = read.value;
   const warnings = [...countClubs(document.bag), ...read.value.warnings];
-  const laws = new BagReading(document.bag, level, evidence).laws();
+  const laws = new BagReading(document.bag, level, evidence, partShots).laws();
   for (const { faults } of laws) warnings.push(...faults);
   // Longest first; the posterior follows the same order.
   const sorted = laws
     .flatMap(({ spreads }) => spreads)
     .sort((a, b) => b.spread.carryMean - a.spread.carryMean);
 
-  const putting = document.putting;
+  const putting = readPutting(document, level);
+  if (putting.warning !== undefined) warnings.push(putting.warning);
   return succeed({
     name: document.name,
     invented: document.invented ?? false,
     ...(document.handicap === undefined ? {} : { handicap: document.handicap }),
     hand: document.hand ?? 'right',
     spreads: sorted.map(({ spread }) => spread),
-    putting:
-      putting === undefined
-        ? presetPutting(level)
-        : { directionSd: putting.directionSdDeg * DEGREE, distanceSdShare: putting.distanceSdShare },
-    puttingSource: putting === undefined ? { from: 'preset', level: levelName(level) } : { from: 'stated' },
+    putting: putting.skill,
+    puttingSource: putting.source,
     lieEffect: lieEffectsFor(level.handicap),
     posterior: () => {
       const entries = sorted.map(({ posterior }) => posterior());
@@ -67,6 +65,8 @@ export function buildPlayer(
 export interface PlayerEvidence {
   readonly level: PlayerLevel;
   readonly evidence: readonly SpreadEvidence[];
+  /** Part swings whose intended length is known, by name of the club. */
+  readonly partShots: ReadonlyMap<string, readonly PartShot[]>;
   readonly warnings: readonly Fault[];
 }
 
@@ -75,13 +75,13 @@ export function readEvidence(
   document: PlayerDocument,
   settings: BuildSettings = {},
 ): Result<PlayerEvidence, readonly Fault[]> {
-  const { groups, warnings: shotWarnings } = groupShots(document.bag, document.shots ?? []);
+  const { groups, partShots, warnings: shotWarnings } = groupShots(document.bag, document.shots ?? []);
   const warnings = [...shotWarnings];
   const level = readLevel(document, groups, warnings);
   if (!level.ok) return refuse([level.error, ...warnings]);
   const weighed = weighShots(groups, document, settings);
   const evidence = document.bag.flatMap((bagClub) => evidenceOf(bagClub, level.value, weighed));
-  return succeed({ level: level.value, evidence, warnings });
+  return succeed({ level: level.value, evidence, partShots, warnings });
 }
 
 function checkBag(bag: readonly BagClub[]): readonly Fault[] {
@@ -114,8 +114,9 @@ function readLevel(
   warnings: Fault[],
 ): Result<PlayerLevel, Fault> {
   const group = document.group ?? 'men';
-  if (document.handicap !== undefined) return succeed({ handicap: document.handicap, group });
-  const inferred = inferLevel(document.bag, groups, group);
+  const hand = document.hand ?? 'right';
+  if (document.handicap !== undefined) return succeed({ handicap: document.handicap, group, hand });
+  const inferred = inferLevel(document.bag, groups, group, hand);
   if (inferred === undefined) {
     const message = `There is neither a handicap nor a club with at least ${LEAST_SHOTS} measured shots or a stated carry. Add a handicap, or measure one club.`;
     return refuse({ severity: 'error', code: 'level-unknown', where: 'handicap', message });

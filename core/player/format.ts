@@ -73,6 +73,47 @@ const PuttingSchema = v.looseObject({
   distanceSdShare: number(0.02, 0.5),
 });
 
+const count = (most: number) => v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(most));
+const PuttDistanceSchema = number(0.1, 60);
+
+/** Putts on record, from which the two errors are worked out; see core/putting/fit.ts. */
+const PuttingRecordSchema = v.looseObject({
+  /** Holed of tries per distance, as in a ten-minute test. */
+  holed: v.optional(
+    v.pipe(
+      v.array(v.looseObject({ distanceM: PuttDistanceSchema, tries: count(100_000), made: count(100_000) })),
+      v.maxLength(200),
+    ),
+  ),
+  /** Putts taken from a distance on the course. */
+  taken: v.optional(
+    v.pipe(
+      v.array(
+        v.looseObject({
+          distanceM: PuttDistanceSchema,
+          putts: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(20)),
+          at: v.optional(text(40)),
+        }),
+      ),
+      v.maxLength(5000),
+    ),
+  ),
+  /** Where misses stopped: metres beyond the hole, negative short of it. */
+  missed: v.optional(
+    v.pipe(
+      v.array(v.looseObject({ distanceM: PuttDistanceSchema, pastM: number(-60, 60) })),
+      v.maxLength(5000),
+    ),
+  ),
+});
+
+const UpAndDownSchema = v.looseObject({
+  kind: v.picklist(['chip', 'pitch', 'bunker']),
+  tries: count(100_000),
+  saved: count(100_000),
+  at: v.optional(text(40)),
+});
+
 const SettingsSchema = v.looseObject({
   units: v.optional(v.picklist(['yards', 'metres'])),
   marginStrokes: v.optional(number(0, 1)),
@@ -100,11 +141,14 @@ export const PlayerDocumentSchema = v.looseObject({
   hand: v.optional(v.picklist(['right', 'left'])),
   /** Plus handicaps are negative. */
   handicap: v.optional(number(-10, 54)),
-  group: v.optional(v.picklist(['men', 'women'])),
+  group: v.optional(v.picklist(['men', 'women', 'senior-men', 'senior-women', 'juniors'])),
   settings: v.optional(SettingsSchema),
   bag: v.pipe(v.array(BagClubSchema), v.minLength(1), v.maxLength(MOST_CLUBS)),
   shots: v.optional(v.pipe(v.array(ShotSchema), v.maxLength(MOST_SHOTS))),
+  /** What the player states; a record counts more. */
   putting: v.optional(PuttingSchema),
+  puttingRecord: v.optional(PuttingRecordSchema),
+  upAndDowns: v.optional(v.pipe(v.array(UpAndDownSchema), v.maxLength(5000))),
 });
 export type PlayerDocument = v.InferOutput<typeof PlayerDocumentSchema>;
 

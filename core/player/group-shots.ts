@@ -5,6 +5,7 @@ import type { BagClub, RecordedShot } from './format.ts';
 import type { MeasuredShot } from './measured-shot.ts';
 import type { Swing } from './model.ts';
 import { dayOf } from './recency.ts';
+import type { PartShot } from './short-game.ts';
 
 const DEGREE = Math.PI / 180;
 
@@ -25,6 +26,8 @@ const LEAST_CARRY_M = 1;
 export interface GroupedShots {
   /** By `groupKey`. */
   readonly groups: ReadonlyMap<string, readonly MeasuredShot[]>;
+  /** Part swings whose intended length is known, by name of the club. */
+  readonly partShots: ReadonlyMap<string, readonly PartShot[]>;
   readonly warnings: readonly Fault[];
 }
 
@@ -49,7 +52,7 @@ const WHY: Readonly<Record<LeftOut, (club: string) => string>> = {
     `the bag does not list this swing for the ${club}. Add the swing to the club in the bag.`,
   'shot-of-putter': (club) => `the ${club} is a putter. Give putting by its two spreads instead.`,
   'part-shot-unused': (club) =>
-    `part swings with the ${club} have no intended length. Part swings are taken from its full swing.`,
+    `part swings with the ${club} have no intended length. Add intendedM; until then they are taken from its full swing.`,
   'shot-from-bad-lie': (club) =>
     `with the ${club} from rough, sand or trees. Only shots from good lies tell of the club itself.`,
   'shot-without-direction': (club) => `no direction with the ${club}. Add offlineM or directionDeg.`,
@@ -61,6 +64,7 @@ const WHY: Readonly<Record<LeftOut, (club: string) => string>> = {
 export function groupShots(bag: readonly BagClub[], shots: readonly RecordedShot[]): GroupedShots {
   const clubs = new Map(bag.map((club) => [club.name, club]));
   const groups = new Map<string, MeasuredShot[]>();
+  const partShots = new Map<string, PartShot[]>();
   const leftOut = new Map<string, { why: LeftOut; club: string; indices: number[] }>();
   shots.forEach((shot, index) => {
     const swing = shot.swing ?? 'full';
@@ -70,6 +74,13 @@ export function groupShots(bag: readonly BagClub[], shots: readonly RecordedShot
       const entry = leftOut.get(key) ?? { why: reading, club: shot.club, indices: [] };
       entry.indices.push(index);
       leftOut.set(key, entry);
+      return;
+    }
+    if (swing === 'part') {
+      const { carryM, direction } = reading;
+      const known = partShots.get(shot.club) ?? [];
+      known.push({ intendedM: shot.intendedM!, carryM, direction });
+      partShots.set(shot.club, known);
       return;
     }
     const key = groupKey(shot.club, swing);
@@ -85,13 +96,13 @@ export function groupShots(bag: readonly BagClub[], shots: readonly RecordedShot
       message: `${indices.length} ${indices.length === 1 ? 'shot' : 'shots'} left out: ${WHY[why](club)}`,
     }),
   );
-  return { groups, warnings };
+  return { groups, partShots, warnings };
 }
 
 function readShot(club: BagClub | undefined, swing: Swing, shot: RecordedShot): MeasuredShot | LeftOut {
   if (club === undefined) return 'shot-of-unknown-club';
   if (club.kind === 'putter') return 'shot-of-putter';
-  if (swing === 'part') return 'part-shot-unused';
+  if (swing === 'part' && !((shot.intendedM ?? 0) >= LEAST_CARRY_M)) return 'part-shot-unused';
   if (!club.swings.includes(swing)) return 'shot-of-unknown-swing';
   if (shot.lie !== undefined && BAD_LIES.has(shot.lie)) return 'shot-from-bad-lie';
   if (shot.carryM < LEAST_CARRY_M) return 'shot-impossible';

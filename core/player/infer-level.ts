@@ -17,6 +17,7 @@ export function inferLevel(
   bag: readonly BagClub[],
   groups: ReadonlyMap<string, readonly MeasuredShot[]>,
   group: PlayerGroup,
+  hand: 'right' | 'left' = 'right',
 ): PlayerLevel | undefined {
   const known = bag.flatMap((club) => {
     if (club.kind === 'putter') return [];
@@ -28,10 +29,10 @@ export function inferLevel(
     return carryM === undefined ? [] : [{ carryM, club: { name, kind, loftDeg, swings } }];
   });
   if (known.length === 0) return undefined;
-  let best: PlayerLevel = { handicap: FIRST_HANDICAP, group };
+  let best: PlayerLevel = { handicap: FIRST_HANDICAP, group, hand };
   let bestSum = Infinity;
   for (let handicap = FIRST_HANDICAP; handicap <= LAST_HANDICAP; handicap += 0.5) {
-    const level = { handicap, group };
+    const level = { handicap, group, hand };
     let sum = 0;
     for (const { club, carryM } of known) {
       sum += Math.log(carryM / presetSpread(level, club, 'full').carryMean) ** 2;

@@ -2,6 +2,7 @@
 
 import type { LieName } from '../ground/lies.ts';
 import type { Fault } from '../result.ts';
+import type { PartLaw } from './part-law.ts';
 import type { BagPosterior } from './posterior.ts';
 
 export type ClubKind = 'driver' | 'wood' | 'hybrid' | 'iron' | 'wedge' | 'putter';
@@ -44,6 +45,8 @@ export interface ShotSpread {
   readonly poorShare: number;
   readonly poor: PoorStrike;
   readonly source: SpreadSource;
+  /** For `part` swings that are measured: how they scatter with length. */
+  readonly part?: PartLaw;
 }
 
 export interface PoorStrike {

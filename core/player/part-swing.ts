@@ -4,6 +4,7 @@
  */
 
 import type { PoorStrike, ShotSpread, Swing } from './model.ts';
+import { type PartLaw, partCarrySd } from './part-law.ts';
 
 /** Longest part swing as a share of the full carry. Common practice, no source. */
 const PART_LONGEST = 0.95;
@@ -29,6 +30,13 @@ const POOR_PART: Pick<PoorStrike, 'carryShareMean' | 'carryShareSd'> = {
  */
 export function partSpread(spread: ShotSpread, carry: number): ShotSpread {
   const carryMean = Math.min(spread.carryMean, Math.max(Math.min(1, spread.carryMean), carry));
+  if (spread.part !== undefined) {
+    return {
+      ...spread,
+      carryMean: carryMean * (1 + spread.part.carryBiasShare),
+      carrySd: Math.max(CARRY_SD_FLOOR_M, partCarrySd(spread.part, carryMean)),
+    };
+  }
   const short = 1 - carryMean / spread.carryMean;
   const share = (spread.carrySd / spread.carryMean) * (1 + SHORT_SHARE_GAIN * short);
   return {
@@ -45,6 +53,14 @@ export function derivePart(full: ShotSpread): ShotSpread {
     ...deriveScaled(full, 'part', { carry: PART_LONGEST, carrySd: PART_LONGEST, direction: 1, poor: 1 }),
     poor: { ...full.poor, ...POOR_PART },
   };
+}
+
+/** The growth of scatter with length that `partSpread` gives a derived part swing, as a power law. */
+export function derivedPartLaw(part: ShotSpread): PartLaw {
+  const [near, far] = [Math.min(10, 0.2 * part.carryMean), 0.8 * part.carryMean];
+  const [nearSd, farSd] = [partSpread(part, near).carrySd, partSpread(part, far).carrySd];
+  const growth = Math.log(farSd / nearSd) / Math.log(far / near);
+  return { carrySdAt10M: farSd * (10 / far) ** growth, growth, carryBiasShare: 0 };
 }
 
 /** Factors on the full swing's law. */

@@ -7,6 +7,7 @@
 
 import { makeStreamKey, RandomStream, type StreamKey } from '../random/streams.ts';
 import type { Club, ShotSpread, SpreadSource, Swing } from './model.ts';
+import { type PartLaw, partCarrySd } from './part-law.ts';
 import { guessBagRatio, makeReadings, type SpreadEvidence } from './posterior/evidence.ts';
 import { BagSampler } from './posterior/gibbs.ts';
 import { type Estimate, meanOf, shareInterval, tailInterval } from './posterior/intervals.ts';
@@ -48,6 +49,8 @@ export interface SpreadPosterior {
   readonly strays: number;
   /** Row after row of `SPREAD_NUMBERS`; row i of every club and swing of a bag belongs together. */
   readonly draws: Float64Array;
+  /** Of measured part swings: how they scatter with length; a draw widens or narrows it as a whole. */
+  readonly part?: PartLaw;
 }
 
 export interface BagPosterior {
@@ -236,11 +239,13 @@ function pickRows(key: StreamKey, n: number, count: number): number[] {
 }
 
 function toSpread(
-  { club, swing }: SpreadPosterior,
+  { club, swing, part }: SpreadPosterior,
   numbers: ArrayLike<number>,
   source: SpreadSource,
 ): ShotSpread {
+  const wider = part === undefined ? 1 : numbers[1]! / partCarrySd(part, numbers[0]!);
   return {
+    ...(part === undefined ? {} : { part: { ...part, carrySdAt10M: part.carrySdAt10M * wider } }),
     club,
     swing,
     carryMean: numbers[0]!,

@@ -1,20 +1,37 @@
 /**
  * How a player of a level hits each club, for players and clubs without measured shots. Levels are handicaps, from a
  * tour player (-5) to 36; between the levels given here every figure runs along a straight line, beyond them it stays.
- * Each figure names its source or is marked as common practice. Shots are symmetric (no bias, no correlation): a
- * player's own tendency comes only from the player's own shots.
+ * Each figure names its source or is marked as common practice. Direction errors are symmetric but for the drift of the
+ * long clubs to the outside, mirrored for the left-handed.
  */
 
 import { deriveSwing } from './part-swing.ts';
 import type { Club, PoorStrike, PuttingSkill, ShotSpread, Swing } from './model.ts';
 
-export type PlayerGroup = 'men' | 'women';
+/** Seniors from about 65 years, juniors of about 12 to 14. */
+export type PlayerGroup = 'men' | 'women' | 'senior-men' | 'senior-women' | 'juniors';
 
 export interface PlayerLevel {
   /** Plus handicaps are negative: a tour player is about -5. */
   readonly handicap: number;
   readonly group: PlayerGroup;
+  /** Right where absent. */
+  readonly hand?: 'right' | 'left';
 }
+
+/**
+ * Whose lengths a group hits, times what. A senior or junior of a handicap makes up in precision what is lost in length
+ * (the handicap is the same), so only the length differs. Common practice, no source.
+ */
+const GROUP_LENGTH: Readonly<
+  Record<PlayerGroup, { readonly like: 'men' | 'women'; readonly times: number }>
+> = {
+  men: { like: 'men', times: 1 },
+  women: { like: 'women', times: 1 },
+  'senior-men': { like: 'men', times: 0.9 },
+  'senior-women': { like: 'women', times: 0.9 },
+  juniors: { like: 'men', times: 0.8 },
+};
 
 const YARD_M = 0.9144;
 const DEGREE = Math.PI / 180;
@@ -27,7 +44,7 @@ type Line = readonly (readonly [number, number])[];
  * 20, women 0 and 24): USGA Course Rating System, 250 and 200, 210 and 150. The ends: common practice, no source;
  * between them the lines pass within 10 % of the averages of club golfers (R&A/USGA Distance Insights).
  */
-const DRIVE_YD: Readonly<Record<PlayerGroup, Line>> = {
+const DRIVE_YD: Readonly<Record<'men' | 'women', Line>> = {
   men: [
     [-5, 290],
     [0, 250],
@@ -48,7 +65,7 @@ const DRIVE_YD: Readonly<Record<PlayerGroup, Line>> = {
  * shot of the longest hole reached in two (men 470 - 250 and 370 - 200, women 400 - 210 and 280 - 150). The ends:
  * common practice, no source.
  */
-const SECOND_YD: Readonly<Record<PlayerGroup, Line>> = {
+const SECOND_YD: Readonly<Record<'men' | 'women', Line>> = {
   men: [
     [-5, 260],
     [0, 220],
@@ -113,6 +130,21 @@ const DIRECTION_RATIO: Line = [
   [41, 0.67],
   [46, 0.65],
   [60, 0.65],
+];
+
+/**
+ * Mean direction of a drive, degrees to the outside (right for a right-hander), by handicap; of other clubs as a share
+ * of it, by loft. Most players of high handicap slice the long clubs. Common practice, no source.
+ */
+const DRIFT_DEG: Line = [
+  [0, 0],
+  [16, 0.5],
+  [36, 1],
+];
+const DRIFT_RATIO: Line = [
+  [10, 1],
+  [22, 0.6],
+  [41, 0],
 ];
 
 /** Standard deviation of a solid strike's carry as a share of carry, by handicap. Common practice, no source. */
@@ -228,16 +260,19 @@ export function presetSpread(level: PlayerLevel, club: Club, swing: Swing): Shot
 /** The level in words, as it stands in a spread's source. */
 export function levelName(level: PlayerLevel): string {
   const handicap = Math.round(level.handicap * 10) / 10;
-  return `handicap ${handicap < 0 ? `+${-handicap}` : handicap}, ${level.group}`;
+  return `handicap ${handicap < 0 ? `+${-handicap}` : handicap}, ${level.group.replace('-', ' ')}`;
 }
 
 function presetFull(level: PlayerLevel, club: Club): ShotSpread {
   const { handicap, group } = level;
   const isDriver = club.kind === 'driver';
-  const carryMean = isDriver
-    ? (readLine(DRIVE_YD[group], handicap) * YARD_M) / (1 + DRIVER_ROLL)
-    : ((readLine(SECOND_YD[group], handicap) * YARD_M) / (1 + WOOD_ROLL)) *
-      readLine(CARRY_RATIO, club.loftDeg);
+  const { like, times } = GROUP_LENGTH[group];
+  const carryMean =
+    times *
+    (isDriver
+      ? (readLine(DRIVE_YD[like], handicap) * YARD_M) / (1 + DRIVER_ROLL)
+      : ((readLine(SECOND_YD[like], handicap) * YARD_M) / (1 + WOOD_ROLL)) *
+        readLine(CARRY_RATIO, club.loftDeg));
   const carryShare = readLine(isDriver ? DRIVER_CARRY_SHARE : IRON_CARRY_SHARE, handicap);
   const ratioLoft = isDriver ? 10 : club.loftDeg;
   const poorShare = readLine(POOR_SHARE, handicap) * readLine(POOR_FACTOR, ratioLoft);
@@ -245,12 +280,13 @@ function presetFull(level: PlayerLevel, club: Club): ShotSpread {
   const allDirectionSd =
     readLine(DRIVE_DIRECTION_DEG, handicap) * DEGREE * readLine(DIRECTION_RATIO, ratioLoft);
   const directionSd = allDirectionSd / Math.sqrt(1 - poorShare + poorShare * POOR_DIRECTION_TIMES ** 2);
+  const drift = readLine(DRIFT_DEG, handicap) * DEGREE * readLine(DRIFT_RATIO, ratioLoft);
   return {
     club,
     swing: 'full',
     carryMean,
     carrySd: carryShare * carryMean,
-    directionMean: 0,
+    directionMean: level.hand === 'left' ? -drift : drift,
     directionSd,
     correlation: 0,
     poorShare,
@@ -266,6 +302,11 @@ export function presetPoorStrike(level: PlayerLevel, solidDirectionSd: number): 
     carryShareSd: POOR_CARRY_SD,
     directionSd: POOR_DIRECTION_TIMES * solidDirectionSd,
   };
+}
+
+/** The same law for the other hand: what went right goes left. */
+export function mirrorSpread(spread: ShotSpread): ShotSpread {
+  return { ...spread, directionMean: -spread.directionMean, correlation: -spread.correlation };
 }
 
 /** Linear between the points; the end values beyond them. */

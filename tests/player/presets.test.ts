@@ -3,10 +3,16 @@
 import { describe, expect, it } from 'vitest';
 import type { ShotSpread } from '../../core/player/model.ts';
 import { partSpread } from '../../core/player/part-swing.ts';
-import { type PlayerGroup, presetPlayer, presetSpread, STANDARD_BAG } from '../../core/player/presets.ts';
+import {
+  mirrorSpread,
+  type PlayerGroup,
+  presetPlayer,
+  presetSpread,
+  STANDARD_BAG,
+} from '../../core/player/presets.ts';
 
 const handicaps = [-5, 0, 5, 10, 16, 20, 28, 36];
-const groups: readonly PlayerGroup[] = ['men', 'women'];
+const groups: readonly PlayerGroup[] = ['men', 'women', 'senior-men', 'senior-women', 'juniors'];
 
 function find(spreads: readonly ShotSpread[], name: string, swing = 'full'): ShotSpread {
   const found = spreads.find((s) => s.club.name === name && s.swing === swing);
@@ -80,6 +86,38 @@ describe('preset players', () => {
       presetSpread(level, { name: `${loftDeg}°`, kind: 'wedge', loftDeg, swings: ['full'] }, 'full');
     expect(wedge(52).carryMean).toBeLessThan(wedge(50).carryMean);
     expect(wedge(52).carryMean).toBeGreaterThan(wedge(56).carryMean);
+  });
+
+  it('are shorter for seniors and juniors of the same handicap, and no wilder', () => {
+    for (const [group, like] of [
+      ['senior-men', 'men'],
+      ['senior-women', 'women'],
+      ['juniors', 'men'],
+    ] as const) {
+      const [own, other] = [group, like].map((name) => presetPlayer({ handicap: 12, group: name }));
+      for (const [i, spread] of own!.spreads.entries()) {
+        expect(spread.carryMean).toBeLessThan(other!.spreads[i]!.carryMean);
+        expect(spread.directionSd).toBe(other!.spreads[i]!.directionSd);
+      }
+    }
+    expect(presetPlayer({ handicap: 3, group: 'senior-men' }).spreads[0]!.source).toEqual({
+      from: 'preset',
+      level: 'handicap 3, senior men',
+    });
+  });
+
+  it('drift to the outside with the long clubs, the left-handed the other way', () => {
+    const right = presetPlayer({ handicap: 24, group: 'men', hand: 'right' }).spreads;
+    const left = presetPlayer({ handicap: 24, group: 'men', hand: 'left' }).spreads;
+    expect(find(right, 'Driver').directionMean).toBeGreaterThan(0.005);
+    expect(find(right, 'Sand wedge').directionMean).toBe(0);
+    right.forEach((spread, i) => {
+      expect(left[i]!.directionMean + spread.directionMean).toBe(0);
+      expect(left[i]!.carryMean).toBe(spread.carryMean);
+    });
+    expect(mirrorSpread(find(right, 'Driver')).directionMean).toBe(find(left, 'Driver').directionMean);
+    expect(mirrorSpread({ ...find(right, 'Driver'), correlation: 0.3 }).correlation).toBe(-0.3);
+    expect(find(presetPlayer({ handicap: 0, group: 'men' }).spreads, 'Driver').directionMean).toBe(0);
   });
 
   it('say which level they stand for', () => {
