@@ -256,6 +256,8 @@ export function openEditing(parts: EditingParts): Editing {
           token,
           (name) => `clearing the journal of ${name}`,
           async ({ sitting }) => {
+            // What is dropped must be in the file for good first, whatever the save could make sure of.
+            await store.disk.syncFolder(store.workspace);
             await sitting.clear(journal, upTo);
             return good(null);
           },

@@ -39,7 +39,7 @@ async function writeHalf(path: string, flags: string, bytes: Uint8Array): Promis
 }
 
 /** Dies before step `deadline` (0 is the first), having written half of the file where that step writes one. */
-export function diskKilledAt(deadline: number): Twin {
+export function diskKilledAt(deadline: number, inner: Disk = nodeDisk): Twin {
   return twin(async (step, index, args) => {
     if (index < deadline) return;
     if (index === deadline && step === 'writeNew') {
@@ -51,7 +51,7 @@ export function diskKilledAt(deadline: number): Twin {
       await writeHalf(path, 'a', bytes);
     }
     throw Object.assign(new Error('killed'), { code: 'KILLED' });
-  });
+  }, inner);
 }
 
 /** Fails step `index` with `code` and works before and after. */

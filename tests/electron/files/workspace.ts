@@ -5,8 +5,10 @@ import { mkdtemp, readFile, realpath, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach } from 'vitest';
-import type { HostAnswer } from '../../../electron/contract/host.ts';
 import { type FileStore, type FileStoreParts, openFileStore } from '../../../electron/files/store.ts';
+import { failureOf, valueOf } from './answers.ts';
+
+export { failureOf, valueOf };
 
 const folders: string[] = [];
 
@@ -23,16 +25,6 @@ export async function temporaryFolder(): Promise<string> {
 
 export async function storeIn(workspace: string, parts: Partial<FileStoreParts> = {}): Promise<FileStore> {
   return valueOf(await openFileStore({ workspace, demoFolder: null, ...parts }));
-}
-
-/** The value of a good answer; fails the test with the refusal's message otherwise. */
-export function valueOf<T>(answer: HostAnswer<T>): T {
-  if (!answer.ok) throw new Error(`${answer.failure}: ${answer.message}`);
-  return answer.value;
-}
-
-export function failureOf(answer: HostAnswer<unknown>): string {
-  return answer.ok ? 'none' : answer.failure;
 }
 
 /** A course file with `count` invented points, so that size and content can be told apart. */
