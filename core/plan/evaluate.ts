@@ -120,7 +120,7 @@ export class ChoiceEvaluator {
     draws: ShotDraws,
     ownValue: number,
     keep: number,
-    keptInDoubt = FEWEST_IN_DOUBT,
+    sureDraws = SURE_DRAWS,
   ): RankedChoice[] {
     let ranked: RankedChoice[] = [];
     for (const choice of choices) {
@@ -139,7 +139,7 @@ export class ChoiceEvaluator {
       if (upTo >= draws.count) break;
       ranked = ranked.slice(
         0,
-        Math.max(keep, upTo < SURE_DRAWS ? keptInDoubt : 0, Math.ceil(ranked.length * KEPT_SHARE)),
+        Math.max(keep, upTo < sureDraws ? FEWEST_IN_DOUBT : 0, Math.ceil(ranked.length * KEPT_SHARE)),
       );
       done = upTo;
       upTo = Math.min(draws.count, upTo * 2);
@@ -148,10 +148,10 @@ export class ChoiceEvaluator {
   }
 }
 
-const FIRST_DRAWS = 4;
+const FIRST_DRAWS = 8;
 const KEPT_SHARE = 0.3;
 /** On fewer draws than this no fewer than so many choices go on: their order is still mostly chance. */
-const SURE_DRAWS = 32;
+const SURE_DRAWS = 128;
 const FEWEST_IN_DOUBT = 6;
 
 export interface RankedChoice {

@@ -1,17 +1,18 @@
 /**
  * One choice measured on many shots: mean strokes with an honest standard error, odds of each score, trouble, leave.
- * The shots come in batches, each with its own random shift of an even point set; the spread between the batches'
- * means gives the standard error (randomised quasi-Monte Carlo; Owen 1995). Batches are common to all choices of a spot.
+ * The shots come in batches, each with its own random shift of an even point set and its own valuation of the field; the
+ * spread between the batches' means gives the standard error of both (randomised quasi-Monte Carlo; Owen 1995). Batches are
+ * common to all choices of a spot.
  */
 
-import { isPenaltyArea } from '../ground/hole-ground.ts';
 import { Lie, LIE_NAMES, type LieCode, type LieName } from '../ground/lies.ts';
 import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
-import type { ChoiceEvaluator } from './evaluate.ts';
+import type { LawBook } from './choices.ts';
+import { ChoiceEvaluator } from './evaluate.ts';
 import type { Choice, Leave, Spot, Trouble } from './model.ts';
 import { addReplays } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
-import { SCORE_COLUMNS } from './strokes-field.ts';
+import { REPLICAS, SCORE_COLUMNS, type StrokesField } from './strokes-field.ts';
 
 export interface MeasuredChoice {
   readonly choice: Choice;
@@ -26,31 +27,34 @@ export interface MeasuredChoice {
   readonly endShare: Readonly<Record<LieName, number>>;
 }
 
-const BATCH_SHOTS = 64;
 /** Label of the draws with which options are measured; differs from those they are chosen with. */
 const MEASURING = 3;
 
-/** The batches of draws of a spot: `samples` shots, rounded to whole batches, at least four of them. */
+/** One batch of draws for each valuation of the field: `samples` shots in all, at least eight a batch. */
 export function measuringBatches(prepared: PreparedHole, samples: number): ShotDraws[] {
-  const shots = Math.min(BATCH_SHOTS, Math.max(8, samples / 4));
-  const batches = Math.max(4, Math.round(samples / shots));
-  return Array.from({ length: batches }, (_, batch) =>
+  const shots = Math.max(8, Math.round(samples / REPLICAS));
+  return Array.from({ length: REPLICAS }, (_, batch) =>
     new ShotDrawer(shots).redraw(prepared.key, batch, MEASURING),
   );
 }
 
+/** One evaluator for each valuation of the field, or the field itself for each where it has none. */
+export function measuringEvaluators(field: StrokesField, book: LawBook): ChoiceEvaluator[] {
+  return Array.from({ length: REPLICAS }, (_, r) => new ChoiceEvaluator(field.replicas[r] ?? field, book));
+}
+
 /** Null where the club is not played from the lie or the choice almost surely has to be replayed. */
 export function measureChoice(
-  evaluator: ChoiceEvaluator,
+  evaluators: readonly ChoiceEvaluator[],
   spot: Spot,
   lie: LieCode,
   choice: Choice,
   batches: readonly ShotDraws[],
   ownValue: number,
 ): MeasuredChoice | null {
-  const law = evaluator.book.lawOf(choice.spreadIndex, lie, choice.carryM);
+  const first = evaluators[0]!;
+  const law = first.book.lawOf(choice.spreadIndex, lie, choice.carryM);
   if (law === null) return null;
-  const { field, resolver } = evaluator;
   const shots = batches.reduce((sum, batch) => sum + batch.count, 0);
   const odds = new Float64Array(SCORE_COLUMNS);
   const endCount = new Float64Array(LIE_NAMES.length);
@@ -60,6 +64,8 @@ export function measureChoice(
   let inTrees = 0;
   let shot = 0;
   batches.forEach((draws, b) => {
+    const evaluator = evaluators[b]!;
+    const { field, resolver } = evaluator;
     for (let i = 0; i < draws.count; i++, shot++) {
       const next = evaluator.play(spot, law, choice.bearing, draws, i, ownValue);
       endCount[resolver.endLie] = endCount[resolver.endLie]! + 1;
@@ -79,15 +85,16 @@ export function measureChoice(
   if (replayShare > 0.9) return null;
   addReplays(odds, replayShare);
   const meanStrokes = (1 + replayShare + sum(batchSums) / shots) / (1 - replayShare);
+  // V = (1 + p + rest) / (1 - p): a batch that is dear by d makes V dear by d / (1 - p).
   const batchMeans = batchSums.map((total, b) => {
-    const count = batches[b]!.count;
-    return 1 + (total + batchReplays[b]! * (1 + meanStrokes)) / count;
+    const raw = 1 + (total + batchReplays[b]! * (1 + meanStrokes)) / batches[b]!.count;
+    return meanStrokes + (raw - meanStrokes) / (1 - replayShare);
   });
   const share = (code: LieCode): number => endCount[code]! / shots;
   return {
     choice,
     meanStrokes,
-    standardError: standardErrorOf(batchMeans) / (1 - replayShare),
+    standardError: standardErrorOf(batchMeans),
     batchMeans,
     odds,
     trouble: {
@@ -139,9 +146,4 @@ function sum(values: ArrayLike<number>): number {
   let total = 0;
   for (let i = 0; i < values.length; i++) total += values[i]!;
   return total;
-}
-
-/** True for ends that are not a place to play from. */
-export function isLostEnd(lie: number): boolean {
-  return lie === Lie.outOfBounds || isPenaltyArea(lie);
 }

@@ -6,7 +6,7 @@ import type { ShotDraws } from '../random/shot-draws.ts';
 import type { ChoiceEvaluator } from './evaluate.ts';
 import type { ParOdds, SolveProgress, Spot } from './model.ts';
 import { unplayablePenalty } from './relief.ts';
-import { RELIEF_ACTION, SCORE_COLUMNS, type FieldLayer } from './strokes-field.ts';
+import { RELIEF_ACTION, REPLAY_ACTION, SCORE_COLUMNS, type FieldLayer } from './strokes-field.ts';
 
 /** A node in the order of the sweep, and its own draws. */
 export interface OddsState {
@@ -20,17 +20,26 @@ export interface OddsState {
 const ODDS_SWEEPS = 2;
 const NODES_PER_STEP = 96;
 
-/** Fills `odds` of every layer. Two sweeps: play goes towards the hole but for the odd ball past or behind. */
+/**
+ * Fills `odds` of every layer. Two sweeps: play goes towards the hole but for the odd ball past or behind. `teeOdds`: odds from
+ * the tee by what is settled so far, for places from which the tee stroke is played again.
+ */
 export function* settleOdds(
   evaluator: ChoiceEvaluator,
   states: readonly OddsState[],
+  teeOdds: () => Float64Array,
   stage: string,
 ): Generator<SolveProgress, void, void> {
   const { field } = evaluator;
   evaluator.relief.forget();
-  for (const state of states) guessOdds(field.layers[state.layer]!, state.node);
+  for (const layer of field.layers) {
+    layer.value.forEach((value, node) => {
+      if (!Number.isNaN(value)) guessOdds(layer, node);
+    });
+  }
   const into = new Float64Array(SCORE_COLUMNS);
   for (let sweep = 0; sweep < ODDS_SWEEPS; sweep++) {
+    const fromTee = teeOdds();
     for (const [i, state] of states.entries()) {
       if (i % NODES_PER_STEP === 0)
         yield { stage: `${stage}, odds ${sweep + 1}`, done: i, total: states.length };
@@ -41,6 +50,11 @@ export function* settleOdds(
       if (action === RELIEF_ACTION) {
         const lie = lieAt(field.ground, aim.x, aim.y);
         field.addOdds(aim.x, aim.y, lie, 1, unplayablePenalty(state.lie, lie), into);
+      } else if (action === REPLAY_ACTION) {
+        fromTee.forEach((share, k) => {
+          const later = Math.min(SCORE_COLUMNS - 1, k + 1);
+          into[later] = into[later]! + share;
+        });
       } else if (action >= 0) {
         const dx = aim.x - state.spot.x;
         const dy = aim.y - state.spot.y;

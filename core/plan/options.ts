@@ -5,7 +5,13 @@ import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
 import { aimSpot, neighbouringChoices, OPEN_FAN, sensibleChoices, TREES_FAN } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
-import { differenceOf, measureChoice, measuringBatches, type MeasuredChoice } from './measure-choice.ts';
+import {
+  differenceOf,
+  measureChoice,
+  measuringBatches,
+  measuringEvaluators,
+  type MeasuredChoice,
+} from './measure-choice.ts';
 import type { Choice, Comparison, Option, Spot, SpotPlan } from './model.ts';
 import { parOddsOf } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
@@ -23,7 +29,10 @@ export interface OptionSettings {
 
 export const DEFAULT_SAMPLES = 2048;
 /** Draws on which aims are searched. */
-const SEARCH_DRAWS = 128;
+const SEARCH_DRAWS = 256;
+/** Neighbouring aims differ by little: the last steps of the search look at as many draws as the measurement, to this limit. */
+const FINE_SEARCH_DRAWS = 1024;
+const FINE_STEP_DEG = 1.2;
 /** Label of the draws with which aims are searched. */
 const SEARCHING = 4;
 /** Options costing this much more than the best are of no interest unless few are left, strokes. */
@@ -36,6 +45,8 @@ interface SpotWork {
   readonly prepared: PreparedHole;
   readonly field: StrokesField;
   readonly evaluator: ChoiceEvaluator;
+  /** One for each valuation of the field. */
+  readonly evaluators: readonly ChoiceEvaluator[];
   readonly spot: Spot;
   readonly lie: LieCode;
   readonly strokesTaken: number;
@@ -139,6 +150,7 @@ function startWork(
     prepared,
     field,
     evaluator: new ChoiceEvaluator(field, prepared.book),
+    evaluators: measuringEvaluators(field, prepared.book),
     spot,
     lie,
     strokesTaken: settings.strokesTaken ?? (lie === Lie.tee ? 0 : 1),
@@ -150,6 +162,7 @@ function shotOptions(work: SpotWork, samples: number): Option[] {
   const { prepared, evaluator, spot, lie } = work;
   const drawer = new ShotDrawer(Math.min(SEARCH_DRAWS, samples));
   const draws = drawer.redraw(prepared.key, SEARCHING);
+  const fineDraws = new ShotDrawer(Math.min(FINE_SEARCH_DRAWS, samples)).redraw(prepared.key, 1, SEARCHING);
   const fan = lie === Lie.woods ? { ...TREES_FAN, stepDeg: 6 } : { ...OPEN_FAN, stepDeg: 4 };
   const choices = sensibleChoices(prepared.book, prepared.ground, spot, lie, prepared.pin, fan);
   const batches = measuringBatches(prepared, samples);
@@ -161,7 +174,17 @@ function shotOptions(work: SpotWork, samples: number): Option[] {
   }
   const options: Option[] = [];
   for (const group of bySpread.values()) {
-    const best = searchAim(evaluator, prepared, spot, lie, group, draws, work.ownValue, fan.stepDeg * DEGREE);
+    const best = searchAim(
+      evaluator,
+      prepared,
+      spot,
+      lie,
+      group,
+      draws,
+      fineDraws,
+      work.ownValue,
+      fan.stepDeg * DEGREE,
+    );
     if (best === undefined) continue;
     const measured = measure(work, best, batches);
     if (measured !== null) options.push(toOption(work, measured, 'best'));
@@ -177,19 +200,42 @@ function searchAim(
   lie: LieCode,
   group: readonly Choice[],
   draws: ShotDraws,
+  fineDraws: ShotDraws,
   ownValue: number,
   stepRad: number,
 ): Choice | undefined {
   let best = evaluator.bestOf(spot, lie, group, draws, ownValue, 2).map((ranked) => ranked.choice);
   for (let step = stepRad / 2; step > 0.4 * DEGREE; step /= 2) {
     const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, step)]);
-    best = evaluator.bestOf(spot, lie, around, draws, ownValue, 2).map((ranked) => ranked.choice);
+    best =
+      step < FINE_STEP_DEG * DEGREE
+        ? bestOfNeighbours(evaluator, spot, lie, around, fineDraws, ownValue)
+        : evaluator.bestOf(spot, lie, around, draws, ownValue, 2).map((ranked) => ranked.choice);
   }
   return best[0];
 }
 
+/** The two best of a handful, each on all the draws: on a part of them a single ball out of bounds would decide. */
+function bestOfNeighbours(
+  evaluator: ChoiceEvaluator,
+  spot: Spot,
+  lie: LieCode,
+  choices: readonly Choice[],
+  draws: ShotDraws,
+  ownValue: number,
+): Choice[] {
+  const values = new Map<string, { readonly choice: Choice; readonly value: number }>();
+  for (const choice of choices) {
+    const key = `${choice.bearing.toFixed(5)} ${choice.carryM.toFixed(2)}`;
+    if (!values.has(key))
+      values.set(key, { choice, value: evaluator.valueOf(spot, lie, choice, draws, ownValue) });
+  }
+  const ranked = [...values.values()].sort((a, b) => a.value - b.value);
+  return ranked.slice(0, 2).map((entry) => entry.choice);
+}
+
 function measure(work: SpotWork, choice: Choice, batches: readonly ShotDraws[]): MeasuredChoice | null {
-  return measureChoice(work.evaluator, work.spot, work.lie, choice, batches, work.ownValue);
+  return measureChoice(work.evaluators, work.spot, work.lie, choice, batches, work.ownValue);
 }
 
 /** Measured options carry their batch means until they are ranked. */

@@ -121,15 +121,12 @@ export function unplayableRelief(
  * Relief from penalty areas, remembered per cell where the ball crossed the edge. `forget` after the field changes.
  */
 export class PenaltyRelief {
-  private readonly known: (ReliefSpot | undefined)[];
+  private readonly known = new Map<number, ReliefSpot>();
 
-  constructor(private readonly field: StrokesField) {
-    const cells = field.ground.columns * field.ground.rows;
-    this.known = new Array<ReliefSpot | undefined>(cells * 2);
-  }
+  constructor(private readonly field: StrokesField) {}
 
   forget(): void {
-    this.known.fill(undefined);
+    this.known.clear();
   }
 
   /**
@@ -149,7 +146,7 @@ export class PenaltyRelief {
     }
     const cell = cellIndexAt(ground, x, y);
     const slot = 2 * cell + (lie === Lie.penaltyRed ? 1 : 0);
-    const known = this.known[slot];
+    const known = this.known.get(slot);
     if (known !== undefined) return known;
     const best = noRelief();
     const reference = {
@@ -158,7 +155,7 @@ export class PenaltyRelief {
     };
     improveByBackOnLine(this.field, reference, 1, best);
     if (lie === Lie.penaltyRed) improveByLateral(this.field, reference, 1, best);
-    this.known[slot] = best;
+    this.known.set(slot, best);
     return best;
   }
 }

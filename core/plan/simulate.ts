@@ -1,10 +1,9 @@
 /** Where the balls of one choice end: shares, pattern along and across the aim, mean strokes. */
 
-import { Lie, LIE_NAMES, type LieName } from '../ground/lies.ts';
+import { LIE_NAMES, type LieName } from '../ground/lies.ts';
 import { ShotDrawer } from '../random/shot-draws.ts';
 import { makeStreamKey } from '../random/streams.ts';
-import { measureChoice, measuringBatches } from './measure-choice.ts';
-import { ChoiceEvaluator } from './evaluate.ts';
+import { measureChoice, measuringBatches, measuringEvaluators } from './measure-choice.ts';
 import type { Choice, Spot } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import { ShotResolver } from './resolve-shot.ts';
@@ -85,10 +84,16 @@ export function simulateStrokes(
   choice: Choice,
   samples: number,
 ): { readonly mean: number; readonly standardError: number } | null {
-  const evaluator = new ChoiceEvaluator(field, prepared.book);
   const lie = lieOfSpot(prepared, spot);
-  const ownValue = field.valueAt(spot.x, spot.y, lie === Lie.tee ? Lie.fairway : lie);
-  const measured = measureChoice(evaluator, spot, lie, choice, measuringBatches(prepared, samples), ownValue);
+  const ownValue = field.valueAt(spot.x, spot.y, lie);
+  const measured = measureChoice(
+    measuringEvaluators(field, prepared.book),
+    spot,
+    lie,
+    choice,
+    measuringBatches(prepared, samples),
+    ownValue,
+  );
   return measured === null ? null : { mean: measured.meanStrokes, standardError: measured.standardError };
 }
 

@@ -31,6 +31,11 @@ export const SCORE_COLUMNS = 10;
 /** What to do at a node: a spread's index, or one of these. */
 export const NO_ACTION = -1;
 export const RELIEF_ACTION = -2;
+/** Stroke and distance from the tee: nothing else gets out of here for less. */
+export const REPLAY_ACTION = -3;
+
+/** Independent valuations of the same choices, whose scatter is the field's own chance error. */
+export const REPLICAS = 8;
 
 /** One layer of nodes. `value` is NaN where no ball of that lie can come to rest nearby. */
 export interface FieldLayer {
@@ -46,9 +51,9 @@ export interface FieldLayer {
 export class StrokesField {
   readonly columns: number;
   readonly rows: number;
-  readonly layers: readonly FieldLayer[];
-  /** The field that holds the odds of each score: itself, or a coarser one where that is fine enough. */
-  oddsField: StrokesField = this;
+  layers: readonly FieldLayer[];
+  /** Fields with the same choices, each valued on draws of its own; empty before the last spacing is done. */
+  replicas: readonly StrokesField[] = [];
   convergence: Convergence = { spacingsM: [], rmsChange: [], maxChange: [], sweeps: [] };
 
   constructor(
@@ -67,6 +72,13 @@ export class StrokesField {
       aimY: new Float32Array(nodes),
       odds: new Float32Array(nodes * SCORE_COLUMNS),
     }));
+  }
+
+  /** The same choices and odds with values of its own, which start as these. */
+  makeReplica(): StrokesField {
+    const replica = new StrokesField(this.ground, this.pin, this.putting, this.spacingM);
+    replica.layers = this.layers.map((layer) => ({ ...layer, value: layer.value.slice() }));
+    return replica;
   }
 
   nodeX(node: number): number {
@@ -126,10 +138,6 @@ export class StrokesField {
         const column = Math.min(last, strokes + k);
         into[column] = into[column]! + weight * odds[k]!;
       }
-      return;
-    }
-    if (this.oddsField !== this) {
-      this.oddsField.addOdds(x, y, lie, weight, strokes, into);
       return;
     }
     const { odds, value } = this.layers[LAYER_OF_LIE[lie]!]!;

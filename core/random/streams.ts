@@ -38,7 +38,7 @@ export class RandomStream {
 
   /** Starts the stream of one state: the work's key and up to three integer labels. */
   restart(key: StreamKey, label1: number, label2 = 0, label3 = 0): void {
-    this.a = mix(key[0] ^ mix(label1 + 0x9e3779b9));
+    this.a = mix(key[0] ^ mix(label1 + 0x9e3779b9) ^ mix(label3 + 0x3c6ef372));
     this.b = mix(key[1] ^ mix(label2 + 0x7f4a7c15) ^ this.a);
     this.c = mix(key[2] ^ mix(label3 + 0x94d049bb) ^ this.b);
     this.d = mix(key[3] ^ this.c);

@@ -252,12 +252,26 @@ describe('the odds of each score', () => {
     return worst;
   }
 
+  function meanOfDifferences(field: StrokesField, counts: (x: number, y: number) => boolean): number {
+    let sum = 0;
+    let nodes = 0;
+    field.layers.forEach((layer, index) => {
+      for (const node of field.neededNodes(index)) {
+        const { mean, many } = oddsAt(field, index, node);
+        if (!counts(field.nodeX(node), field.nodeY(node)) || many > 0.01) continue;
+        sum += mean - layer.value[node]!;
+        nodes++;
+      }
+    });
+    return sum / nodes;
+  }
+
   it('add up to one at every node', () => {
     for (const { field } of [open, troubled, pond]) {
-      field.oddsField.layers.forEach((_, index) => {
-        for (const node of field.oddsField.neededNodes(index)) {
+      field.layers.forEach((_, index) => {
+        for (const node of field.neededNodes(index)) {
           // Kept in single precision.
-          expect(Math.abs(oddsAt(field.oddsField, index, node).sum - 1)).toBeLessThan(1e-5);
+          expect(Math.abs(oddsAt(field, index, node).sum - 1)).toBeLessThan(1e-5);
         }
       });
     }
@@ -265,24 +279,24 @@ describe('the odds of each score', () => {
 
   it('have the value as their mean', () => {
     for (const { prepared, field } of [open, troubled, pond]) {
-      // Beyond ten spacings from the line of play, here the corners of the map, values are taken over from the wider
-      // spacing and odds are not: see below.
+      // The odds of a node come from 64 draws, its value from 256 others: one node's difference scatters by 0.05, the
+      // largest of a thousand nodes by four times that; what is common to all would show in the mean.
       const nearLine = (x: number, y: number): boolean =>
         Math.hypot(x, Math.max(0, y, prepared.tee.y - y)) < 9 * field.spacingM;
-      expect(worstMean(field.oddsField, nearLine)).toBeLessThan(0.1);
+      expect(worstMean(field, nearLine)).toBeLessThan(0.2);
+      expect(Math.abs(meanOfDifferences(field, nearLine))).toBeLessThan(0.02);
     }
   });
 
-  // Far from the line a node keeps the wider spacing's value, but its odds are those of a neighbour's action played from
-  // here; behind trees that action can be poor.
-  it.fails('have the value as their mean far from the line of play as well', () => {
+  // Far from the line a node keeps the wider spacing's value; its odds are the two neighbouring scores with that mean.
+  it('have the value as their mean far from the line of play as well', () => {
     const { field } = solve(
       { lengthM: 100, patches: [wood(-75, -90, -30, 0, canopy), box('fairway', -12, -95, 12, 15)] },
       player,
       'test',
       { ...COARSE, spacingsM: [10, 5] },
     );
-    expect(worstMean(field.oddsField, () => true)).toBeLessThan(0.2);
+    expect(worstMean(field, () => true)).toBeLessThan(0.2);
   });
 
   it('are the shares of rounds played out', () => {

@@ -100,7 +100,7 @@ describe('stream of a state', () => {
   });
 
   // The first word is made of the second state word alone, and the third label reaches only the third and fourth.
-  it.fails('gives another first word for another third label', () => {
+  it('gives another first word for another third label', () => {
     expect(take(1, key, [1, 2, 3])).not.toEqual(take(1, key, [1, 2, 4]));
   });
 

@@ -1,0 +1,119 @@
+/** What a finer spacing takes over from the coarser one before it. */
+
+import type { LieCode } from '../ground/lies.ts';
+import type { Choice, Spot } from './model.ts';
+import type { PreparedHole } from './prepare.ts';
+import { LAYER_LIES, type FieldLayer, type StrokesField } from './strokes-field.ts';
+
+/** One node of one layer, and what it may do. */
+export interface NodeState {
+  readonly layer: number;
+  readonly node: number;
+  readonly spot: Spot;
+  readonly lie: LieCode;
+  readonly distance: number;
+  /** Far from the line of play: keeps what the coarser spacing found. */
+  readonly isKept: boolean;
+  choices: Choice[];
+}
+
+/** Aims closer than this, radians, are one candidate: the search looks around the best of them anyway. */
+const SAME_BEARING = 0.03;
+
+/** Choices of the coarser nodes around, aimed at the same points from here, and one club up and down. */
+export function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, state: NodeState): Choice[] {
+  const { ground } = coarser;
+  const layer = coarser.layers[state.layer]!;
+  const column = Math.min(
+    coarser.columns - 2,
+    Math.max(0, Math.floor((state.spot.x - ground.west) / coarser.spacingM)),
+  );
+  const row = Math.min(
+    coarser.rows - 2,
+    Math.max(0, Math.floor((state.spot.y - ground.south) / coarser.spacingM)),
+  );
+  const choices: Choice[] = [];
+  const add = (spreadIndex: number, bearing: number, carryM: number): void => {
+    const spread = prepared.player.spreads[spreadIndex];
+    if (spread === undefined) return;
+    const wanted = spread.swing === 'part' ? Math.min(carryM, spread.carryMean) : spread.carryMean;
+    const known = choices.some(
+      (c) =>
+        c.spreadIndex === spreadIndex &&
+        Math.abs(c.bearing - bearing) < SAME_BEARING &&
+        Math.abs(c.carryM - wanted) < 1,
+    );
+    if (!known) choices.push({ spreadIndex, bearing, carryM: wanted });
+  };
+  for (let corner = 0; corner < 4; corner++) {
+    const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
+    const spreadIndex = layer.spreadIndex[node]!;
+    if (spreadIndex < 0 || Number.isNaN(layer.value[node]!)) continue;
+    const dx = layer.aimX[node]! - state.spot.x;
+    const dy = layer.aimY[node]! - state.spot.y;
+    const bearing = Math.atan2(dx, dy);
+    add(spreadIndex, bearing, Math.hypot(dx, dy));
+    add(spreadIndex - 1, bearing, Math.hypot(dx, dy));
+    add(spreadIndex + 1, bearing, Math.hypot(dx, dy));
+  }
+  return choices;
+}
+
+/** Takes over the action of the nearest known node of the coarser spacing, for the odds and for playing on from there. */
+export function copyAction(coarser: StrokesField, state: NodeState, into: FieldLayer): void {
+  const layer = coarser.layers[state.layer]!;
+  const column = Math.min(
+    coarser.columns - 2,
+    Math.floor((state.spot.x - coarser.ground.west) / coarser.spacingM),
+  );
+  const row = Math.min(
+    coarser.rows - 2,
+    Math.floor((state.spot.y - coarser.ground.south) / coarser.spacingM),
+  );
+  let nearest = Infinity;
+  for (let corner = 0; corner < 4; corner++) {
+    const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
+    const away = Math.hypot(coarser.nodeX(node) - state.spot.x, coarser.nodeY(node) - state.spot.y);
+    if (Number.isNaN(layer.value[node]!) || away >= nearest) continue;
+    nearest = away;
+    into.spreadIndex[state.node] = layer.spreadIndex[node]!;
+    into.aimX[state.node] = layer.aimX[node]!;
+    into.aimY[state.node] = layer.aimY[node]!;
+  }
+}
+
+/** Metres from the point to the nearest of the line's segments. */
+export function distanceToLine(line: readonly Spot[], spot: Spot): number {
+  let nearest = Infinity;
+  for (let i = 1; i < line.length; i++) {
+    const a = line[i - 1]!;
+    const b = line[i]!;
+    const along =
+      ((spot.x - a.x) * (b.x - a.x) + (spot.y - a.y) * (b.y - a.y)) /
+      ((b.x - a.x) ** 2 + (b.y - a.y) ** 2 || 1);
+    const t = Math.min(1, Math.max(0, along));
+    nearest = Math.min(nearest, Math.hypot(a.x + t * (b.x - a.x) - spot.x, a.y + t * (b.y - a.y) - spot.y));
+  }
+  return nearest;
+}
+
+/** Root mean square and largest change at the coarser field's nodes. */
+export function changeBetween(
+  coarser: StrokesField,
+  finer: StrokesField,
+): { readonly rms: number; readonly max: number } {
+  let squares = 0;
+  let count = 0;
+  let max = 0;
+  coarser.layers.forEach((layer, index) => {
+    layer.value.forEach((value, node) => {
+      if (Number.isNaN(value)) return;
+      const refined = finer.valueAt(coarser.nodeX(node), coarser.nodeY(node), LAYER_LIES[index]!);
+      if (Number.isNaN(refined)) return;
+      squares += (refined - value) ** 2;
+      count++;
+      max = Math.max(max, Math.abs(refined - value));
+    });
+  });
+  return { rms: count === 0 ? 0 : Math.sqrt(squares / count), max };
+}

@@ -1,0 +1,316 @@
+/** Solves one spacing of the strokes-to-hole-out field; see `solve.ts` for the whole. */
+
+import { lieAt } from '../ground/hole-ground.ts';
+import { Lie, type LieCode } from '../ground/lies.ts';
+import { DrawPool, ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
+import { aimSpot, neighbouringChoices, OPEN_FAN, sensibleChoices, TREES_FAN } from './choices.ts';
+import { ChoiceEvaluator } from './evaluate.ts';
+import { copyAction, distanceToLine, inheritedChoices, type NodeState } from './inherit.ts';
+import type { Choice, SolveProgress, Spot } from './model.ts';
+import { addChoiceOdds, type OddsState } from './odds.ts';
+import type { PreparedHole } from './prepare.ts';
+import { unplayablePenalty, unplayableRelief } from './relief.ts';
+import {
+  LAYER_LIES,
+  NO_ACTION,
+  RELIEF_ACTION,
+  REPLAY_ACTION,
+  REPLICAS,
+  SCORE_COLUMNS,
+  type StrokesField,
+} from './strokes-field.ts';
+
+/** Effort spent on one spacing; see `SolveSettings`. */
+export interface LevelEffort {
+  readonly choosingDraws: number;
+  readonly valuingDraws: number;
+  readonly tolerance: number;
+  readonly mostSweeps: number;
+  /** Nodes far from the line of play keep what the coarser spacing found. */
+  readonly keepsFarNodes: boolean;
+}
+
+/** Nodes worked on between two progress reports. */
+const NODES_PER_STEP = 48;
+/** Choices that a node keeps from the wide search for the sweeps that follow. */
+const KEPT_CHOICES = 3;
+/** Sets of draws that the nodes of a spacing share out among themselves. */
+const POOL_SIZE = 128;
+/** From so many draws on a node's search trusts the order of its choices. */
+const SURE_DRAWS = 32;
+/** Beyond this many node spacings from the line of play a node keeps what the coarser spacing found. */
+const KEPT_BEYOND_SPACINGS = 10;
+/** Labels of the two independent sets of draws at a node. */
+const CHOOSING = 1;
+const VALUING = 2;
+const TEE = 7;
+/** First of the labels of the sets on which settled choices are valued again. */
+const REVALUING = 16;
+const CHOOSING_SWEEPS = 2;
+/** Within this distance every part swing is tried at every spacing, metres: a coarse neighbour's chip says little. */
+const NEAR_GREEN_M = 45;
+/** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
+const MAY_BE_UNPLAYABLE: readonly boolean[] = [false, false, true, true, true];
+
+export class LevelSolver {
+  readonly evaluator: ChoiceEvaluator;
+  private readonly choosing: DrawPool;
+  private readonly valuing: DrawPool;
+  private readonly states: NodeState[];
+  private readonly teeDraws: ShotDraws;
+  private teeChoices: Choice[] = [];
+  private replayCost = Infinity;
+
+  constructor(
+    private readonly prepared: PreparedHole,
+    private readonly field: StrokesField,
+    private readonly coarser: StrokesField | null,
+    private readonly settings: LevelEffort,
+  ) {
+    this.evaluator = new ChoiceEvaluator(field, prepared.book);
+    this.choosing = new DrawPool(prepared.key, settings.choosingDraws, POOL_SIZE, CHOOSING);
+    this.valuing = new DrawPool(prepared.key, settings.valuingDraws, POOL_SIZE, VALUING);
+    this.teeDraws = new ShotDrawer(settings.valuingDraws).redraw(prepared.key, 0, TEE);
+    const keptBeyond = settings.keepsFarNodes ? KEPT_BEYOND_SPACINGS * field.spacingM : Infinity;
+    this.states = LAYER_LIES.flatMap((lie, layer) =>
+      Array.from(field.neededNodes(layer), (node): NodeState => {
+        const spot = { x: field.nodeX(node), y: field.nodeY(node) };
+        const distance = Math.hypot(spot.x - field.pin.x, spot.y - field.pin.y);
+        const isKept = distanceToLine(prepared.playLine, spot) > keptBeyond;
+        return { layer, node, spot, lie, distance, isKept, choices: [] };
+      }),
+    ).sort((a, b) => a.distance - b.distance || a.layer - b.layer || a.node - b.node);
+  }
+
+  /** Solves this spacing; returns the number of sweeps. */
+  *run(stage: string): Generator<SolveProgress, number, void> {
+    const { states, settings } = this;
+    this.startValues();
+    // Sweep 1 chooses among everything; later sweeps among what was kept, until the values rest.
+    let sweep = 0;
+    for (;;) {
+      let largest = 0;
+      this.evaluator.relief.forget();
+      for (const [i, state] of states.entries()) {
+        if (i % NODES_PER_STEP === 0)
+          yield { stage: `${stage}, sweep ${sweep + 1}`, done: i, total: states.length };
+        if (state.isKept) continue;
+        if (sweep === 0) state.choices = this.firstChoices(state);
+        largest = Math.max(largest, this.improve(state, sweep));
+      }
+      this.replayCost = 1 + this.valueOfTee(sweep);
+      sweep++;
+      if (largest < settings.tolerance || sweep >= settings.mostSweeps) return sweep;
+    }
+  }
+
+  /** Far nodes are left out: their guess has the right mean. */
+  statesForOdds(): OddsState[] {
+    return this.states
+      .filter((state) => !state.isKept)
+      .map((state) => ({ ...state, draws: () => this.drawsOf(this.valuing, state) }));
+  }
+
+  /** Odds of each score from the tee by the odds settled so far. */
+  teeOdds(): () => Float64Array {
+    return () => {
+      const odds = new Float64Array(SCORE_COLUMNS);
+      const [choice] = this.teeChoices;
+      if (choice !== undefined) {
+        addChoiceOdds(this.evaluator, this.prepared.tee, Lie.tee, choice, this.teeDraws, NaN, odds);
+      }
+      return odds;
+    };
+  }
+
+  /**
+   * Values the settled choices anew on `REPLICAS` independent sets of draws, one sweep from the hole outwards each, so that the
+   * error of places near the hole is carried to those that play towards them. The field becomes their mean.
+   */
+  *revalue(stage: string): Generator<SolveProgress, void, void> {
+    const { field, prepared, states } = this;
+    const replicas: StrokesField[] = [];
+    for (let r = 0; r < REPLICAS; r++) {
+      const replica = field.makeReplica();
+      const evaluator = new ChoiceEvaluator(replica, prepared.book);
+      const pool = new DrawPool(prepared.key, this.settings.valuingDraws / 2, POOL_SIZE, REVALUING + r);
+      for (const [i, state] of states.entries()) {
+        if (i % NODES_PER_STEP === 0) {
+          yield { stage: `${stage}, error ${r + 1} of ${REPLICAS}`, done: i, total: states.length };
+        }
+        const layer = replica.layers[state.layer]!;
+        const action = layer.spreadIndex[state.node]!;
+        if (state.isKept || action === NO_ACTION || action === REPLAY_ACTION) continue;
+        const before = layer.value[state.node]!;
+        const aim = { x: layer.aimX[state.node]!, y: layer.aimY[state.node]! };
+        const value =
+          action === RELIEF_ACTION
+            ? reliefValue(replica, state.lie, aim)
+            : evaluator.valueOf(
+                state.spot,
+                state.lie,
+                choiceAt(state.spot, action, aim),
+                this.drawsOf(pool, state),
+                before,
+              );
+        if (Number.isFinite(value)) layer.value[state.node] = Math.min(value, this.replayCost);
+      }
+      replicas.push(replica);
+    }
+    field.layers.forEach((layer, index) => {
+      for (let node = 0; node < layer.value.length; node++) {
+        let sum = 0;
+        for (const replica of replicas) sum += replica.layers[index]!.value[node]!;
+        layer.value[node] = sum / REPLICAS;
+      }
+    });
+    field.replicas = replicas;
+  }
+
+  /** Expected strokes from the tee with the values so far. */
+  private valueOfTee(sweep: number): number {
+    const { prepared, evaluator } = this;
+    const choosing = this.teeDraws;
+    if (sweep === 0) {
+      const all = sensibleChoices(
+        prepared.book,
+        prepared.ground,
+        prepared.tee,
+        Lie.tee,
+        prepared.pin,
+        OPEN_FAN,
+      );
+      this.teeChoices = evaluator
+        .bestOf(prepared.tee, Lie.tee, all, choosing, NaN, KEPT_CHOICES)
+        .map((ranked) => ranked.choice);
+    }
+    const ranked = evaluator.bestOf(prepared.tee, Lie.tee, this.teeChoices, choosing, NaN, KEPT_CHOICES);
+    this.teeChoices = ranked.map((entry) => entry.choice);
+    const best = ranked[0];
+    return best === undefined ? Infinity : best.value;
+  }
+
+  private drawsOf(pool: DrawPool, state: NodeState): ShotDraws {
+    // Labelled by place, not by order: the same node draws the same shots whatever else is solved.
+    return pool.drawsOf(state.node, state.layer);
+  }
+
+  /** First guess: the coarser field, or a plain count of the longest shots plus an approach and two putts. */
+  private startValues(): void {
+    const { coarser } = this;
+    const longest = Math.max(...this.prepared.player.spreads.map((spread) => spread.carryMean));
+    for (const state of this.states) {
+      const guess = 2.8 + (1.3 * state.distance) / longest;
+      const known = coarser === null ? NaN : coarser.valueAt(state.spot.x, state.spot.y, state.lie);
+      const layer = this.field.layers[state.layer]!;
+      layer.value[state.node] = Number.isNaN(known) ? guess : known;
+      if (coarser !== null && state.isKept) copyAction(coarser, state, layer);
+    }
+  }
+
+  private firstChoices(state: NodeState): Choice[] {
+    const { prepared, evaluator, coarser } = this;
+    const draws = this.drawsOf(this.choosing, state);
+    const inTrees = LAYER_LIES[state.layer] === LAYER_LIES[4];
+    let candidates: Choice[];
+    if (coarser === null || state.distance < NEAR_GREEN_M) {
+      candidates = sensibleChoices(
+        prepared.book,
+        prepared.ground,
+        state.spot,
+        state.lie,
+        this.field.pin,
+        inTrees ? TREES_FAN : OPEN_FAN,
+      );
+    } else {
+      candidates = inheritedChoices(prepared, coarser, state);
+      if (candidates.length === 0) {
+        candidates = sensibleChoices(
+          prepared.book,
+          prepared.ground,
+          state.spot,
+          state.lie,
+          this.field.pin,
+          inTrees ? TREES_FAN : OPEN_FAN,
+        );
+      }
+    }
+    const own = this.field.layers[state.layer]!.value[state.node]!;
+    const best = evaluator
+      .bestOf(state.spot, state.lie, candidates, draws, own, 2, SURE_DRAWS)
+      .map((ranked) => ranked.choice);
+    // A finer look around the best, half the fan's step to either side.
+    const step = ((inTrees ? TREES_FAN : OPEN_FAN).stepDeg * Math.PI) / 360;
+    const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, step)]);
+    const kept = evaluator.bestOf(state.spot, state.lie, [...around], draws, own, KEPT_CHOICES, SURE_DRAWS);
+    return kept.map((ranked) => ranked.choice);
+  }
+
+  /** Chooses the best of the kept choices (and relief), values it on fresh draws, stores it; returns the change. */
+  private improve(state: NodeState, sweep: number): number {
+    const { evaluator, field } = this;
+    const layer = field.layers[state.layer]!;
+    const before = layer.value[state.node]!;
+    let choice = state.choices[0];
+    // Choices settle over the first sweeps; after that only values move, so that the sweeps come to rest.
+    if (sweep > 0 && sweep < CHOOSING_SWEEPS && state.choices.length > 1) {
+      // Both sets serve here: the bias that brings is gone when the settled choices are valued anew in the end.
+      const draws = this.drawsOf(this.choosing, state);
+      const more = this.drawsOf(this.valuing, state);
+      let least = Infinity;
+      for (const candidate of state.choices) {
+        const value =
+          evaluator.valueOf(state.spot, state.lie, candidate, draws, before) +
+          evaluator.valueOf(state.spot, state.lie, candidate, more, before);
+        if (value < least) {
+          least = value;
+          choice = candidate;
+        }
+      }
+      if (choice !== undefined)
+        state.choices = [choice, ...state.choices.filter((other) => other !== choice)];
+    }
+    let value = Infinity;
+    if (choice !== undefined) {
+      value = evaluator.valueOf(state.spot, state.lie, choice, this.drawsOf(this.valuing, state), before);
+    }
+    layer.spreadIndex[state.node] = choice === undefined ? NO_ACTION : choice.spreadIndex;
+    if (choice !== undefined) {
+      const aim = aimSpot(state.spot, choice);
+      layer.aimX[state.node] = aim.x;
+      layer.aimY[state.node] = aim.y;
+    }
+    if (MAY_BE_UNPLAYABLE[state.layer] === true) {
+      const drop = unplayableRelief(field, state.spot, state.lie);
+      if (drop.total < value) {
+        value = drop.total;
+        layer.spreadIndex[state.node] = RELIEF_ACTION;
+        layer.aimX[state.node] = drop.x;
+        layer.aimY[state.node] = drop.y;
+      }
+    }
+    // Stroke and distance is open to every ball (Rules of Golf 18.1). Where it was last played from is not part of the state;
+    // the tee stands for it, which asks at least as much as any usual spot, so this only bounds hopeless places.
+    if (this.replayCost <= value && this.replayCost < Infinity) {
+      value = this.replayCost;
+      layer.spreadIndex[state.node] = REPLAY_ACTION;
+      layer.aimX[state.node] = this.prepared.tee.x;
+      layer.aimY[state.node] = this.prepared.tee.y;
+    }
+    // Before the tee has been valued once, a place without a finite choice keeps its first guess for that sweep.
+    if (value === Infinity) value = before;
+    layer.value[state.node] = value;
+    return Math.abs(value - before);
+  }
+}
+
+function choiceAt(from: Spot, spreadIndex: number, aim: Spot): Choice {
+  const dx = aim.x - from.x;
+  const dy = aim.y - from.y;
+  return { spreadIndex, bearing: Math.atan2(dx, dy), carryM: Math.hypot(dx, dy) };
+}
+
+function reliefValue(field: StrokesField, from: LieCode, drop: Spot): number {
+  const lie = lieAt(field.ground, drop.x, drop.y);
+  return unplayablePenalty(from, lie) + field.valueAt(drop.x, drop.y, lie);
+}
