@@ -1,33 +1,15 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { mountSmallDisk } from './small-disk.ts';
 import { courseText, failureOf, sha256, sha256OfFile, storeIn, valueOf } from './workspace.ts';
 
-/** A file system of 256 KiB, or the reason why there is none. */
-function mountSmallDisk(): { folder: string } | { reason: string } {
-  const folder = mkdtempSync(join(tmpdir(), 'holewright-small-'));
-  try {
-    execFileSync('mount', ['-t', 'tmpfs', '-o', 'size=256k', 'tmpfs', folder], { stdio: 'pipe' });
-    return { folder };
-  } catch (error) {
-    rmdirSync(folder);
-    return {
-      reason: `mounting a small tmpfs needs root (${error instanceof Error ? error.message.split('\n')[0] : ''})`,
-    };
-  }
-}
-
-const small = mountSmallDisk();
+const small = mountSmallDisk(256);
 if ('reason' in small) console.warn(`full disk: skipped, ${small.reason}`);
 
 afterAll(() => {
-  if ('folder' in small) {
-    execFileSync('umount', [small.folder]);
-    rmdirSync(small.folder);
-  }
+  if ('folder' in small) small.unmount();
 });
 
 describe.skipIf('reason' in small)('a full disk', () => {
