@@ -60,14 +60,29 @@ const AIM_OFFSETS_DEG = [-3, -1.5, 0, 1.5, 3];
 /** Label of the draws on which choices are valued. */
 const VALUING = 11;
 
-/**
- * The value of more shots for the decision at `spot`. `posterior` has one entry per spread of the prepared player, in
- * the same order. Each `next()` values the choices under a few draws.
- */
+/** The value of more shots for the decision at `spot`, between the clubs that come close there and aims beside theirs. */
 export function* valueOfShots(
   prepared: PreparedHole,
   field: StrokesField,
   spot: Spot,
+  posterior: BagPosterior,
+  settings: ValueSettings = {},
+): Generator<SolveProgress, SpotValue, void> {
+  const choices = closeChoices(prepared, field, spot).flatMap((choice) =>
+    AIM_OFFSETS_DEG.map((degrees) => ({ ...choice, bearing: choice.bearing + (degrees * Math.PI) / 180 })),
+  );
+  return yield* valueForChoices(prepared, field, spot, choices, posterior, settings);
+}
+
+/**
+ * The value of more shots for a decision between `choices`. `posterior` has one entry per spread of the prepared player,
+ * in the same order. Each `next()` values the choices under a few draws.
+ */
+export function* valueForChoices(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  choices: readonly Choice[],
   posterior: BagPosterior,
   settings: ValueSettings = {},
 ): Generator<SolveProgress, SpotValue, void> {
@@ -79,10 +94,6 @@ export function* valueOfShots(
   const shots = settings.shots ?? DEFAULT_SHOTS;
   const count = settings.draws ?? DEFAULT_DRAWS;
   const lie = lieOfSpot(prepared, spot);
-  const close = closeChoices(prepared, field, spot);
-  const choices = close.flatMap((choice) =>
-    AIM_OFFSETS_DEG.map((degrees) => ({ ...choice, bearing: choice.bearing + (degrees * Math.PI) / 180 })),
-  );
   if (choices.length === 0) return { clubs: [], perfectStrokes: 0, choices: 0 };
 
   const key = makeStreamKey(prepared.seed, 'value of shots', prepared.hole.number);
@@ -100,7 +111,7 @@ export function* valueOfShots(
     });
   }
 
-  const spreadIndices = [...new Set(close.map(({ spreadIndex }) => spreadIndex))].filter(
+  const spreadIndices = [...new Set(choices.map(({ spreadIndex }) => spreadIndex))].filter(
     (index) => player.spreads[index]!.swing !== 'part',
   );
   const clubs: ShotValue[] = [];
