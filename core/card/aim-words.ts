@@ -13,7 +13,9 @@ const DEGREE = Math.PI / 180;
 /** An edge this near the aim is the aim: a thumb at arm's length covers two degrees. */
 const ON_IT = 0.9 * DEGREE;
 /** Beyond this a landmark is no help. */
-const BESIDE_IT = 7 * DEGREE;
+const BESIDE_IT = 4.5 * DEGREE;
+/** A shot that comes down this near the hole is told from the flag, metres. */
+const AT_THE_FLAG_M = 25;
 
 /** Edges and middles ranked: what is easiest to find with the eyes has the least handicap, in radians. */
 const HANDICAP: Readonly<Record<Landmark['kind'], number>> = {
@@ -42,7 +44,10 @@ export function aimWords(
 ): string {
   const target = pointAlong(from, bearing, carryM);
   const landing = landingWords(prepared, from, bearing, target);
-  const points = landmarksFrom(course, prepared, from, bearing, units).flatMap(pointsOf);
+  const landmarks = landmarksFrom(course, prepared, from, bearing, units);
+  const flag = landmarks.filter(({ kind }) => kind === 'flag');
+  const isApproach = flag.length > 0 && distanceOf(target, prepared.pin) < AT_THE_FLAG_M;
+  const points = (isApproach ? flag : landmarks).flatMap(pointsOf);
   const sighted = sightWords(points, units);
   if (sighted === null) return landing ?? besideLineWords(prepared, from, target, units);
   return landing === null ? sighted : `${sighted}, ${landing}`;

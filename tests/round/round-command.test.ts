@@ -127,14 +127,11 @@ describe('the figures of a round', () => {
 });
 
 describe('the round command', () => {
-  it('prints JSON by its schema for two holes, the same odds again with and without a peer', async () => {
+  it('prints JSON by its schema for two holes', async () => {
     const args = ['--course', course, '--player', player, '--target', '8', '--seed', 'a', '--json'];
-    const [first, alone] = await Promise.all([run(...args), run(...args, '--peer', 'none')]);
+    const first = await run(...args);
     expect(first.err).not.toMatch(/error/);
     expect(first.code).toBe(0);
-    const without = JSON.parse(alone.out) as { distribution: unknown; peer: null };
-    expect(without.distribution).toEqual((JSON.parse(first.out) as { distribution: unknown }).distribution);
-    expect(without.peer).toBeNull();
     const validate = new Ajv({ strict: false }).compile(JSON.parse(oddsSchemaText()) as object);
     validate(JSON.parse(first.out));
     expect(validate.errors).toBeNull();
@@ -162,7 +159,6 @@ describe('the round command', () => {
       ['--target', '89.5'],
       /--target takes a whole number from 1 to 400, not “89\.5”/,
     ],
-    ['a form that is none', 2, ['--target', '8', '--form', 'good'], /--form takes strokes/],
     [
       'a tee that is not there',
       1,

@@ -1,0 +1,118 @@
+/** The card of the whole round: what to play and for on each hole, with room for the scores. */
+
+import { lengthNumber } from '../../core/card/lengths.ts';
+import type { CardHole } from '../../core/card/model.ts';
+import { drawSample, KEY, type Page } from './card-drawing.ts';
+import { oneLine } from './card-page.ts';
+import { type Box, inset, POINT_PER_MM, printable, type Sheet } from './card-paper.ts';
+
+const INK = '#1a1a1a';
+
+export interface Overview {
+  readonly course: string;
+  readonly player: string;
+  readonly tee: string;
+  /** Such as `89 or fewer: 76 of 100 rounds; 86.7 expected, 8 of 10 from 82 to 92`. */
+  readonly lines: readonly string[];
+}
+
+export function drawOverview(
+  page: Page,
+  cards: readonly CardHole[],
+  overview: Overview,
+  unit: Box,
+  sheet: Sheet,
+): void {
+  const { print } = sheet;
+  const box = inset(unit, 4.5 * POINT_PER_MM * Math.sqrt(print));
+  const size = 6.6 * Math.min(print, 1.5);
+  oneLine(page, overview.course, box.x, box.y, box.width, 10 * Math.min(print, 1.5), 'Helvetica-Bold');
+  let y = box.y + 13 * Math.min(print, 1.5);
+  oneLine(page, `${overview.player} · tee ${overview.tee}`, box.x, y, box.width, size, 'Helvetica');
+  y += size * 1.4;
+  page.font('Helvetica').fontSize(size).fillColor(INK);
+  for (const line of overview.lines) {
+    page.text(printable(line), box.x, y, { width: box.width });
+    y += page.heightOfString(printable(line), { width: box.width }) + 1;
+  }
+  y += 3;
+  const keyHeight = 2 * (size + 2.5);
+  const bottom = box.y + box.height - keyHeight - 4;
+  drawTable(page, cards, { ...box, y, height: bottom - y }, print);
+  drawKey(page, { ...box, y: bottom + 4, height: keyHeight }, sheet.hasFills, size * 0.85);
+}
+
+const COLUMNS: readonly (readonly [title: string, share: number])[] = [
+  ['hole', 0.09],
+  ['par', 0.08],
+  ['ind.', 0.08],
+  ['', 0.1],
+  ['play', 0.25],
+  ['for', 0.08],
+  ['score', 0.11],
+  ['putts', 0.1],
+  ['club', 0.11],
+];
+
+function drawTable(page: Page, cards: readonly CardHole[], box: Box, print: number): void {
+  const rows = cards.length + 2;
+  const row = Math.min(box.height / rows, 15 * print);
+  const size = Math.min(row * 0.62, 7 * print);
+  const units = cards[0]?.units ?? 'yards';
+  const titles = COLUMNS.map(([title]) => (title === '' ? (units === 'yards' ? 'yd' : 'm') : title));
+  const cells = cards.map((card) => [
+    ...[`${card.hole}`, `${card.par}`, card.strokeIndex === null ? '' : `${card.strokeIndex}`],
+    ...[
+      `${lengthNumber(card.lengthM, card.units)}`,
+      card.club,
+      card.budget === null ? card.expected.toFixed(1) : `${card.budget.strokes}`,
+    ],
+  ]);
+  const sum = (of: (card: CardHole) => number): number => cards.reduce((total, card) => total + of(card), 0);
+  const budgets = cards.every(({ budget }) => budget !== null);
+  const total = [
+    ...[
+      'sum',
+      `${sum(({ par }) => par)}`,
+      '',
+      `${lengthNumber(
+        sum(({ lengthM }) => lengthM),
+        units,
+      )}`,
+      '',
+    ],
+    budgets ? `${sum(({ budget }) => budget!.strokes)}` : sum(({ expected }) => expected).toFixed(1),
+  ];
+  [titles, ...cells, total].forEach((texts, r) => {
+    let x = box.x;
+    const y = box.y + r * row;
+    COLUMNS.forEach(([, share], c) => {
+      const width = box.width * share;
+      page.rect(x, y, width, row).lineWidth(0.35).stroke('#6b6b6b');
+      const text = texts[c];
+      if (text !== undefined && text !== '') {
+        const font = r === 0 || r === rows - 1 || c === 0 || c === 5 ? 'Helvetica-Bold' : 'Helvetica';
+        oneLine(
+          page,
+          text,
+          x + 2,
+          y + (row - size) / 2 + size * 0.06,
+          width - 3,
+          r === 0 ? size * 0.85 : size,
+          font,
+        );
+      }
+      x += width;
+    });
+  });
+}
+
+function drawKey(page: Page, box: Box, hasFills: boolean, size: number): void {
+  const width = box.width / 4;
+  KEY.forEach(([kind, words], i) => {
+    const x = box.x + (i % 4) * width;
+    const y = box.y + Math.floor(i / 4) * (box.height / 2);
+    drawSample(page, kind, { x, y, width: size * 1.5, height: size }, hasFills);
+    oneLine(page, words, x + size * 1.9, y + size * 0.08, width - size * 2.1, size, 'Helvetica');
+  });
+}

@@ -1,0 +1,282 @@
+/** One hole on one card: head, picture, words, boxes to fill in. */
+
+import { GREEN_NOTE, LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../core/card/green-limits.ts';
+import { lengthNumber, lengthWords } from '../../core/card/lengths.ts';
+import type { CardHole } from '../../core/card/model.ts';
+import { drawGreen, drawHole, drawScaleBar, type DrawWishes, type Page } from './card-drawing.ts';
+import { type Box, inset, POINT_PER_MM, printable, type Sheet } from './card-paper.ts';
+
+const INK = '#1a1a1a';
+const MARGIN_MM = 4.5;
+
+export interface CardExtras {
+  readonly hasGreens: boolean;
+  /** Short lines such as when to eat; printed at the foot of the words. */
+  readonly reminder: string | null;
+  /** How the wind of the day is felt here; null without a wind. */
+  readonly wind: string | null;
+}
+
+/** Draws the card into its unit; a split card takes two units, `part` says which. */
+export function drawCard(
+  page: Page,
+  card: CardHole,
+  unit: Box,
+  sheet: Sheet,
+  extras: CardExtras,
+  part: 'whole' | 'picture' | 'words',
+): void {
+  const { print } = sheet;
+  const inner = inset(unit, MARGIN_MM * POINT_PER_MM * Math.sqrt(print));
+  const headHeight = drawHead(page, card, inner, print);
+  const boxesHeight = part === 'picture' ? 0 : 27 * Math.sqrt(print);
+  const body: Box = {
+    x: inner.x,
+    y: inner.y + headHeight,
+    width: inner.width,
+    height: inner.height - headHeight - boxesHeight - (part === 'picture' ? 0 : 4),
+  };
+  const gap = 6 * print;
+  const pictureWidth = part === 'whole' ? body.width * 0.47 : body.width;
+  const wishes: DrawWishes = { hasFills: sheet.hasFills, units: card.units, print };
+  // A split card keeps its words page for words: the green goes under the picture.
+  const greenHeight = part === 'picture' ? body.height * 0.27 : Math.min(body.height * 0.33, 92 * print);
+  const hasGreen = part === 'words' ? false : mayDrawGreen(card, sheet, extras);
+  if (part !== 'words') {
+    const height = part === 'picture' && hasGreen ? body.height - greenHeight - 4 : body.height;
+    drawPicture(page, card, { ...body, width: pictureWidth, height }, wishes);
+    if (part === 'picture' && hasGreen) drawGreenPart(page, card, body, greenHeight, wishes);
+  }
+  if (part !== 'picture') {
+    const words: Box =
+      part === 'whole'
+        ? { ...body, x: body.x + pictureWidth + gap, width: body.width - pictureWidth - gap }
+        : body;
+    const hasGreenHere =
+      part === 'whole' && hasGreen && drawGreenPart(page, card, words, greenHeight, wishes);
+    const height = hasGreenHere ? words.height - greenHeight - 4 : words.height;
+    drawWords(page, card, { ...words, height }, sheet, extras);
+    drawBoxes(page, card, { ...inner, y: inner.y + inner.height - boxesHeight, height: boxesHeight }, print);
+  }
+}
+
+function drawHead(page: Page, card: CardHole, box: Box, print: number): number {
+  const big = 21 * print;
+  page.fillColor(INK).font('Helvetica-Bold').fontSize(big);
+  const number = `${card.hole}`;
+  page.text(number, box.x, box.y - big * 0.12, { lineBreak: false });
+  const left = box.x + page.widthOfString(number) + 6 * print;
+  const right = budgetBox(page, card, box, print);
+  const width = right - left - 4;
+  const size = 8 * print;
+  const index = card.strokeIndex === null ? '' : ` · index ${card.strokeIndex}`;
+  oneLine(
+    page,
+    `Par ${card.par}${index} · ${lengthWords(card.lengthM, card.units)}`,
+    left,
+    box.y,
+    width,
+    size,
+    'Helvetica-Bold',
+  );
+  const position = card.holePosition === null ? '' : ` · hole ${card.holePosition}`;
+  const name = card.name === null ? '' : `${card.name} · `;
+  oneLine(
+    page,
+    `${name}tee ${card.tee}${position}`,
+    left,
+    box.y + size * 1.25,
+    width,
+    6.4 * print,
+    'Helvetica',
+  );
+  return big * 0.95;
+}
+
+/** The budget at the right of the head; returns where it begins. */
+function budgetBox(page: Page, { budget, expected }: CardHole, box: Box, print: number): number {
+  const words = budget === null ? `${expected.toFixed(1)} expected` : `play for ${budget.strokes}`;
+  const size = 8.4 * print;
+  page.font('Helvetica-Bold').fontSize(size);
+  const width = page.widthOfString(words) + 6 * print;
+  const x = box.x + box.width - width;
+  page
+    .rect(x, box.y, width, size * 1.5)
+    .lineWidth(0.8)
+    .stroke(INK);
+  page.fillColor(INK).text(words, x + 3 * print, box.y + size * 0.35, { lineBreak: false });
+  if (budget !== null) {
+    page.font('Helvetica').fontSize(5.6 * print);
+    const note = `${expected.toFixed(1)} on average`;
+    page.text(note, x + width - page.widthOfString(note), box.y + size * 1.62, { lineBreak: false });
+  }
+  return x;
+}
+
+function drawPicture(page: Page, card: CardHole, box: Box, wishes: DrawWishes): void {
+  const foot = 9 * wishes.print;
+  const frame = { ...box, height: box.height - foot };
+  const drawn = drawHole(page, card.drawing, frame, wishes);
+  if (drawn === null) {
+    page.font('Helvetica').fontSize(7).fillColor(INK);
+    page.text('The hole is too long to be drawn on this paper.', frame.x + 4, frame.y + 4, {
+      width: frame.width - 8,
+    });
+    return;
+  }
+  drawScaleBar(page, box.x + 2, box.y + box.height - foot * 0.42, drawn.scale, wishes);
+}
+
+interface Paragraph {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** What a card says, most needed first: the last go first where the paper has no room. */
+export function cardParagraphs(card: CardHole, extras: CardExtras): readonly Paragraph[] {
+  const { units } = card;
+  const distances = [
+    ...card.carries.map(({ words, side, nearM, farM }) => {
+      const where = side === 'across' ? '' : ` ${side}`;
+      return `${words}${where} ${lengthNumber(nearM, units)}, over ${lengthNumber(farM, units)}`;
+    }),
+    ...(card.runOut === null
+      ? []
+      : [`fairway ends ${lengthNumber(card.runOut.atM, units)}, then ${card.runOut.words}`]),
+  ];
+  const paragraphs: Paragraph[] = [
+    { label: 'Play', text: `${card.club}, carry ${lengthWords(card.carryM, units)}` },
+    { label: 'Aim', text: card.aim },
+  ];
+  const add = (label: string, text: string | null | undefined): void => {
+    if (text !== null && text !== undefined && text !== '') paragraphs.push({ label, text });
+  };
+  add('Miss', card.safeSide?.words);
+  add(`From the tee (${units === 'yards' ? 'yd' : 'm'})`, distances.join('; '));
+  add('Leaves', card.leave.words);
+  add('Hole', card.green?.words);
+  add('Budget', card.budget?.words);
+  add('Wind', extras.wind);
+  add('Remember', extras.reminder);
+  for (const { where, share, what } of card.badPlaces) add(`${where}, ${Math.round(100 * share)} %`, what);
+  add('Why', card.reason);
+  return paragraphs;
+}
+
+function drawWords(page: Page, card: CardHole, words: Box, sheet: Sheet, extras: CardExtras): void {
+  const { print } = sheet;
+  const isLarge = sheet.style === 'large-print';
+  const all = [...cardParagraphs(card, extras)];
+  if (extras.hasGreens && card.greenDrawing !== null && !mayDrawGreen(card, sheet, extras))
+    all.push({ label: 'Green', text: NO_GREEN_NOTE });
+  const { size, count } = isLarge
+    ? fitParagraphs(page, all, words, 8.6 * print, 6 * print)
+    : fitParagraphs(page, all, words, 7.3 * print, 5.4 * print);
+  let y = words.y;
+  for (const { label, text } of all.slice(0, count)) {
+    page
+      .font('Helvetica-Bold')
+      .fontSize(size * 0.82)
+      .fillColor('#444444');
+    page.text(printable(label), words.x, y, { width: words.width, lineGap: 0 });
+    y += page.heightOfString(printable(label), { width: words.width, lineGap: 0 });
+    page.font('Helvetica').fontSize(size).fillColor(INK);
+    page.text(printable(text), words.x, y, { width: words.width, lineGap: 0 });
+    y += page.heightOfString(printable(text), { width: words.width, lineGap: 0 }) + size * GAP;
+  }
+}
+
+const GAP = 0.3;
+
+/** The largest print at which all fit, else the smallest and as many as fit. */
+function fitParagraphs(
+  page: Page,
+  paragraphs: readonly Paragraph[],
+  box: Box,
+  largest: number,
+  smallest: number,
+): { readonly size: number; readonly count: number } {
+  for (let size = largest; size >= smallest; size *= 0.96) {
+    if (heightOf(page, paragraphs, box.width, size) <= box.height) return { size, count: paragraphs.length };
+  }
+  let count = paragraphs.length;
+  while (count > 1 && heightOf(page, paragraphs.slice(0, count), box.width, smallest) > box.height) count--;
+  return { size: smallest, count };
+}
+
+function heightOf(page: Page, paragraphs: readonly Paragraph[], width: number, size: number): number {
+  return paragraphs.reduce((sum, { label, text }) => {
+    const head = page
+      .font('Helvetica-Bold')
+      .fontSize(size * 0.82)
+      .heightOfString(printable(label), { width, lineGap: 0 });
+    const body = page.font('Helvetica').fontSize(size).heightOfString(printable(text), { width, lineGap: 0 });
+    return sum + head + body + size * GAP;
+  }, 0);
+}
+
+const NO_GREEN_NOTE =
+  'Not drawn: with a green on it a page in play may be no larger than 4 1/4 x 7 in (Rule 4.3a).';
+
+/** Drawn at 1:480 or smaller whatever the room; the page that is carried must be small enough too. */
+function mayDrawGreen(card: CardHole, sheet: Sheet, extras: CardExtras): boolean {
+  const { unitWidthMm: pageWidthMm, unitHeightMm: pageHeightMm } = sheet;
+  const isSmall = mayCarryGreenPicture({ scale: LARGEST_GREEN_SCALE, pageWidthMm, pageHeightMm });
+  return extras.hasGreens && card.greenDrawing !== null && isSmall;
+}
+
+/** The green in the lowest part of the box; false where it does not fit. */
+function drawGreenPart(page: Page, card: CardHole, box: Box, height: number, wishes: DrawWishes): boolean {
+  if (card.greenDrawing === null) return false;
+  const noteHeight = 14 * Math.sqrt(wishes.print);
+  const frame = { x: box.x, y: box.y + box.height - height, width: box.width, height: height - noteHeight };
+  const drawn = drawGreen(page, card.greenDrawing, frame, wishes);
+  if (drawn === null) return false;
+  const y = frame.y + frame.height + 4;
+  const used = drawScaleBar(page, frame.x + 2, y, drawn.scale, wishes);
+  page
+    .font('Helvetica')
+    .fontSize(4.2 * Math.sqrt(wishes.print))
+    .fillColor('#444444');
+  page.text('play from below', frame.x + used + 6, y - 1.6, { lineBreak: false });
+  page.text(GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE, frame.x, y + 4, {
+    width: frame.width,
+    height: 6,
+    lineBreak: false,
+    ellipsis: true,
+  });
+  return true;
+}
+
+function drawBoxes(page: Page, { boxes }: CardHole, box: Box, print: number): void {
+  const width = box.width / boxes.length;
+  boxes.forEach((label, i) => {
+    const x = box.x + i * width;
+    page.rect(x, box.y, width, box.height).lineWidth(0.6).stroke(INK);
+    page
+      .font('Helvetica')
+      .fontSize(5.4 * Math.sqrt(print))
+      .fillColor('#444444');
+    page.text(label, x + 2.5, box.y + 2.5, { lineBreak: false });
+  });
+}
+
+/** Text in one line, made smaller until it fits. */
+export function oneLine(
+  page: Page,
+  text: string,
+  x: number,
+  y: number,
+  width: number,
+  size: number,
+  font: string,
+): void {
+  const words = printable(text);
+  page.font(font);
+  let fitted = size;
+  while (fitted > size * 0.6 && page.fontSize(fitted).widthOfString(words) > width) fitted *= 0.96;
+  page
+    .fontSize(fitted)
+    .fillColor(INK)
+    .text(words, x, y, { lineBreak: false, width, height: fitted * 1.3, ellipsis: true });
+}
