@@ -102,7 +102,7 @@ export function readLonLat(text: string): Result<LonLat, string> {
     !(Math.abs(lon) <= 180) ||
     !(Math.abs(lat) <= 90)
   ) {
-    return refuse(`“${text}” is not LON,LAT in degrees, such as -30.01,40.02.`);
+    return refuse(`“${text}” is not LON,LAT in degrees, such as -37.9966,44.0040.`);
   }
   return succeed([lon, lat]);
 }

@@ -1,5 +1,6 @@
 /** The plan of a hole in words and columns for a terminal. */
 
+import { errorText, nameOf } from '../../core/plan/recommend.ts';
 import type { Option, Trouble } from '../../core/plan/model.ts';
 import type { PlannedHole } from './plan-task.ts';
 import { lengthWords, puttWords, type LengthUnit } from './units.ts';
@@ -29,7 +30,7 @@ export function planReport(
   if (plan.options.length > 0) {
     const rows = plan.options.map((option) => [
       `${option.id === plan.recommendation.optionId ? '*' : ' '} ${optionWords(option, unit)}`,
-      `${option.meanStrokes.toFixed(2)} ± ${option.standardError.toFixed(2)}`,
+      `${option.meanStrokes.toFixed(2)} ± ${errorText(option.standardError)}`,
       option.tooCloseToCall
         ? 'too close to call'
         : option.lossToBest > 0
@@ -62,8 +63,7 @@ export function planReport(
 
 function optionWords(option: Option, unit: LengthUnit): string {
   if (option.kind === 'relief') {
-    const kind = option.relief?.endsWith('lateral') === true ? 'lateral drop' : 'drop back on the line';
-    return `${kind}, one stroke`;
+    return `${nameOf(option)}, ${option.penaltyStrokes === 2 ? 'two strokes' : 'one stroke'}`;
   }
   if (option.clubKind === 'putter') return `putt of ${puttWords(option.carryM, unit)}`;
   const swing = option.swing === 'full' ? '' : ` (${option.swing}, ${lengthWords(option.carryM, unit)})`;

@@ -37,12 +37,7 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
   if (!prepared.ok) return prepared;
   const spot = task.from === undefined ? prepared.value.tee : prepared.value.frame.toSpot(task.from);
   if (task.from !== undefined && !prepared.value.isOnMap(spot)) {
-    return refuse({
-      severity: 'error',
-      code: 'spot-off-map',
-      where: `--from ${task.from.join(',')}`,
-      message: `that place is not on the ground of hole ${task.hole}. Give a place within 80 m of the hole.`,
-    });
+    return refuse(spotOffMap('from', task.from, task.hole));
   }
   const field = solveNow(prepared.value);
   return succeed({
@@ -52,4 +47,14 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
     lengthM: prepared.value.lengthM,
     convergence: field.convergence,
   });
+}
+
+/** A place named by `--option` that is not on the hole's ground. */
+export function spotOffMap(option: string, lonLat: LonLat, hole: number): Fault {
+  return {
+    severity: 'error',
+    code: 'spot-off-map',
+    where: `--${option} ${lonLat.join(',')}`,
+    message: `that place is not on the ground of hole ${hole}. Give a place within 80 m of the hole.`,
+  };
 }

@@ -1,5 +1,6 @@
 /** `npm run --silent plan`: options and recommendation for one hole, several, or all. */
 
+import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
 import {
   EXIT,
   optionalText,
@@ -39,16 +40,22 @@ async function plan(args: readonly string[]): Promise<void> {
   );
   const course = await readCourse(requiredText(values, 'course', USAGE));
   const player = await readPlayer(requiredText(values, 'player', USAGE));
+  const asked = requiredText(values, 'hole', USAGE);
   const holes = readHoles(
-    requiredText(values, 'hole', USAGE),
+    asked,
     course.value.holes.map((hole) => hole.number),
   );
+  if (holes.length === 0) {
+    throw new Stop(EXIT.badInput, [
+      `${course.version.file}: error: it has no hole to plan. Draw a hole line (golf=hole with ref and par).`,
+    ]);
+  }
   const from = optionalText(values, 'from');
   const spot = from === undefined ? undefined : readLonLat(from);
   if (spot?.ok === false) throw stopForUsage(`--from: ${spot.error}`, USAGE);
   const tee = optionalText(values, 'tee');
   const holePosition = optionalText(values, 'hole-position');
-  const seed = optionalText(values, 'seed') ?? 'holewright';
+  const seed = optionalText(values, 'seed') ?? DEFAULT_SEED;
   const tasks = holes.map(
     (hole): PlanTask => ({
       hole,
@@ -74,9 +81,7 @@ async function plan(args: readonly string[]): Promise<void> {
   if (values.json === true) {
     const inputs = { program: PROGRAM_VERSION, course: course.version, player: player.version };
     const documents = planned.map((hole) => planDocument(hole, seed, inputs));
-    process.stdout.write(
-      `${JSON.stringify(holes.length === 1 ? (documents[0] ?? null) : documents, null, 1)}\n`,
-    );
+    process.stdout.write(`${JSON.stringify(/^\d+$/.test(asked) ? documents[0] : documents, null, 1)}\n`);
   } else {
     process.stdout.write(`${planned.map((hole) => planReport(hole, player.value.units)).join('\n\n')}\n`);
   }
@@ -98,6 +103,7 @@ function planDocument(hole: PlannedHole, seed: string, inputs: object): object {
     distanceToHoleM: spotPlan.distanceToHoleM,
     strokesTaken: spotPlan.strokesTaken,
     expectedStrokes: recommended === undefined ? null : recommended.meanStrokes,
+    reason: spotPlan.recommendation.reason,
     recommended:
       recommended === undefined ? null : { ...recommended, reason: spotPlan.recommendation.reason },
     options: spotPlan.options,

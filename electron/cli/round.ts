@@ -1,5 +1,6 @@
 /** `npm run --silent round`: the odds of a score of N or fewer, hole budgets, and where strokes go. */
 
+import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
 import { FORM_SD_STROKES } from '../../core/round/score-distribution.ts';
 import { levelName, type PlayerLevel } from '../../core/player/presets.ts';
 import { faultLine } from '../../core/result.ts';
@@ -39,7 +40,7 @@ async function round(args: readonly string[]): Promise<void> {
   const playerFile = requiredText(values, 'player', USAGE);
   const target = wholeNumber(values, 'target', { lowest: 1, highest: 400 }, USAGE);
   const formSd = strokesOf(optionalText(values, 'form'));
-  const seed = optionalText(values, 'seed') ?? 'holewright';
+  const seed = optionalText(values, 'seed') ?? DEFAULT_SEED;
   const tee = optionalText(values, 'tee');
   const holePosition = optionalText(values, 'hole-position');
   const course = await readCourse(courseFile);

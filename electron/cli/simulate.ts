@@ -1,11 +1,13 @@
 /** `npm run --silent simulate`: where the balls of one club and aim end, and what that costs. */
 
 import { LIE_NAMES } from '../../core/ground/lies.ts';
-import { prepareHole } from '../../core/plan/prepare.ts';
+import { DEFAULT_SEED, prepareHole } from '../../core/plan/prepare.ts';
 import { lieOfSpot } from '../../core/plan/sample.ts';
 import { simulateChoice, simulateStrokes } from '../../core/plan/simulate.ts';
 import { solveNow } from '../../core/plan/solve.ts';
 import type { LonLat } from '../../core/course/model.ts';
+import { faultLine } from '../../core/result.ts';
+import { spotOffMap } from './plan-task.ts';
 import {
   optionalText,
   readArguments,
@@ -69,7 +71,7 @@ async function simulate(args: readonly string[]): Promise<void> {
     { lowest: 16, highest: 10_000_000, fallback: 20_000 },
     USAGE,
   );
-  const seed = optionalText(values, 'seed') ?? 'holewright';
+  const seed = optionalText(values, 'seed') ?? DEFAULT_SEED;
   const teeName = optionalText(values, 'tee');
   const holePosition = optionalText(values, 'hole-position');
 
@@ -83,6 +85,15 @@ async function simulate(args: readonly string[]): Promise<void> {
   if (!prepared.ok) throw stopForFaults(courseFile, [prepared.error]);
   const hole = prepared.value;
   const spot = from === undefined ? hole.tee : hole.frame.toSpot(from);
+  for (const [name, lonLat] of [
+    ['from', from],
+    ['aim', aim],
+  ] as const) {
+    if (lonLat !== undefined && !hole.isOnMap(hole.frame.toSpot(lonLat))) {
+      throw stopForFaults(courseFile, [spotOffMap(name, lonLat, holeNumber)]);
+    }
+  }
+  for (const warning of player.value.warnings) process.stderr.write(`${playerFile}: ${faultLine(warning)}\n`);
   const wantedSwing = optionalText(values, 'swing');
   const spreadIndex = player.value.spreads.findIndex(
     (spread) => spread.club.name === clubName && (wantedSwing === undefined || spread.swing === wantedSwing),
