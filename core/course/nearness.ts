@@ -45,21 +45,22 @@ export function distanceToLineM(shape: Geometry, line: readonly LonLat[]): numbe
       : shape.type === 'LineString'
         ? [shape.coordinates]
         : polygons.flat();
-  let least = Infinity;
+  let leastSquare = Infinity;
   for (const chain of chains) {
     const points = chain.map((point) => toPlane(plane, point));
     for (let i = Math.min(1, points.length - 1); i < points.length; i++) {
       const a = points[Math.max(0, i - 1)]!;
       const b = points[i]!;
       for (let j = Math.min(1, way.length - 1); j < way.length; j++) {
-        least = Math.min(least, betweenSides(a, b, way[Math.max(0, j - 1)]!, way[j]!));
-        if (least === 0) return 0;
+        leastSquare = Math.min(leastSquare, betweenSides(a, b, way[Math.max(0, j - 1)]!, way[j]!));
+        if (leastSquare === 0) return 0;
       }
     }
   }
-  return least;
+  return Math.sqrt(leastSquare);
 }
 
+/** Square of the distance between two sides. */
 function betweenSides(a: Point, b: Point, c: Point, d: Point): number {
   if (cross(a, b, c) * cross(a, b, d) < 0 && cross(c, d, a) * cross(c, d, b) < 0) return 0;
   return Math.min(toSide(a, c, d), toSide(b, c, d), toSide(c, a, b), toSide(d, a, b));
@@ -69,18 +70,15 @@ function cross(a: Point, b: Point, p: Point): number {
   return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
 }
 
+/** Square of the distance from p to the side from a to b. */
 function toSide(p: Point, a: Point, b: Point): number {
-  const share = shareAlong(p, a, b);
-  return Math.hypot(a[0] + share * (b[0] - a[0]) - p[0], a[1] + share * (b[1] - a[1]) - p[1]);
-}
-
-/** Where on the side from a to b lies what is nearest to p: 0 at a, 1 at b. */
-function shareAlong(p: Point, a: Point, b: Point): number {
   const dx = b[0] - a[0];
   const dy = b[1] - a[1];
   const square = dx * dx + dy * dy;
-  if (square === 0) return 0;
-  return Math.min(1, Math.max(0, ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / square));
+  const x = p[0] - a[0];
+  const y = p[1] - a[1];
+  const share = square === 0 ? 0 : Math.min(1, Math.max(0, (x * dx + y * dy) / square));
+  return (x - share * dx) ** 2 + (y - share * dy) ** 2;
 }
 
 /** The side of the line (by its first point's index) that lies nearest to a place. 0 for a line of one point. */
@@ -93,9 +91,9 @@ export function nearestSide(line: readonly LonLat[], at: LonLat): number {
   let nearest = 0;
   let least = Infinity;
   for (let i = 0; i + 1 < way.length; i++) {
-    const distance = toSide(p, way[i]!, way[i + 1]!);
-    if (distance >= least) continue;
-    least = distance;
+    const square = toSide(p, way[i]!, way[i + 1]!);
+    if (square >= least) continue;
+    least = square;
     nearest = i;
   }
   return nearest;

@@ -4,11 +4,12 @@
  */
 
 import type { FeatureKind } from '../feature-kind.ts';
+import { metresPerDegree } from '../degree-lengths.ts';
 import { distanceM, polylineLengthM } from '../ellipsoid.ts';
 import type { LonLat, Rings } from '../model.ts';
 import { distanceToLineM } from '../nearness.ts';
 import { isInside } from '../polygon.ts';
-import { positionsOf } from '../positions.ts';
+import { type Position, positionsOf } from '../positions.ts';
 import type { Geometry } from '../schema.ts';
 import { polygonsOfGeometry } from '../edits/shape.ts';
 import type { Assignment, HoleWay, ProposedFeature } from './proposal.ts';
@@ -29,8 +30,8 @@ const PLACES: Readonly<Partial<Record<FeatureKind, Place>>> = {
   bunker: { part: 'whole', withinM: 60 },
 };
 
-/** Sides times line points that are looked at: a course needs a hundredth of it. */
-const MOST_LOOKS = 100_000_000;
+/** Corners times line points that are looked at: a course needs a tenth of it, a file made to be slow far more. */
+const MOST_LOOKS = 5_000_000;
 
 export interface HoleAssignment {
   readonly features: readonly ProposedFeature[];
@@ -56,9 +57,7 @@ export function assignHoles(
         : [],
     ),
   ].map(toParts);
-  const corners = features.reduce((sum, { geometry }) => sum + positionsOf(geometry).length, 0);
-  const linePoints = ways.reduce((sum, { line }) => sum + line.length, 0);
-  const tooMany = corners * linePoints > MOST_LOOKS;
+  const budget = { looks: MOST_LOOKS };
   const assigned: Assignment[] = [];
   const unassigned: { feature: number; why: string }[] = [];
   const placed = features.map((feature, index): ProposedFeature => {
@@ -69,9 +68,7 @@ export function assignHoles(
       assigned.push({ feature: index, hole: Number(ref), by: 'ref' });
       return feature;
     }
-    const found = tooMany
-      ? 'there are too many hole lines to look at each'
-      : nearestHole(feature.geometry, place, ways);
+    const found = nearestHole(feature.geometry, place, ways, budget);
     if (typeof found === 'string') {
       unassigned.push({ feature: index, why: found });
       return feature;
@@ -82,14 +79,42 @@ export function assignHoles(
   return { features: placed, assigned, unassigned };
 }
 
+const PART_WORDS: Readonly<Record<Place['part'], string>> = {
+  end: 'ends',
+  'first-half': 'starts',
+  whole: 'runs',
+};
+
 interface Parts {
   readonly hole: number;
   readonly line: readonly LonLat[];
   readonly firstHalf: readonly LonLat[];
+  readonly box: Box;
+}
+
+type Box = readonly [west: number, south: number, east: number, north: number];
+
+function boxOf(points: readonly Position[]): Box {
+  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [lon, lat] of points) {
+    west = Math.min(west, lon);
+    east = Math.max(east, lon);
+    south = Math.min(south, lat);
+    north = Math.max(north, lat);
+  }
+  return [west, south, east, north];
+}
+
+/** Roughly how far two boxes lie apart, metres; 0 where they overlap. */
+function gapM(a: Box, b: Box): number {
+  const { eastM, northM } = metresPerDegree(a[1]);
+  const x = Math.max(0, a[0] - b[2], b[0] - a[2]) * eastM;
+  const y = Math.max(0, a[1] - b[3], b[1] - a[3]) * northM;
+  return Math.hypot(x, y);
 }
 
 function toParts({ hole, line }: HoleWay): Parts {
-  return { hole, line, firstHalf: firstHalfOf(line) };
+  return { hole, line, firstHalf: firstHalfOf(line), box: boxOf(line) };
 }
 
 function firstHalfOf(line: readonly LonLat[]): LonLat[] {
@@ -114,17 +139,25 @@ function nearestHole(
   geometry: Geometry,
   { part, withinM }: Place,
   ways: readonly Parts[],
+  budget: { looks: number },
 ): { readonly hole: number; readonly distanceM: number } | string {
   if (ways.length === 0) return 'the course has no hole lines yet';
-  const ranked = ways
-    .map(({ hole, line, firstHalf }) => {
-      const wanted = part === 'end' ? line.slice(-1) : part === 'first-half' ? firstHalf : line;
-      return { hole, line, distanceM: distanceToLineM(geometry, wanted) };
-    })
-    .sort((a, b) => a.distanceM - b.distanceM);
-  const best = ranked[0]!;
-  if (best.distanceM > withinM) {
-    return `no hole is near: hole ${best.hole} is ${Math.round(best.distanceM)} m away`;
+  const corners = positionsOf(geometry);
+  const box = boxOf(corners);
+  // farther away it is neither the nearest nor as near as the nearest
+  const reachM = 1.25 * withinM + 5;
+  const ranked: { hole: number; line: readonly LonLat[]; distanceM: number }[] = [];
+  for (const { hole, line, firstHalf, box: lineBox } of ways) {
+    if (gapM(box, lineBox) > reachM) continue;
+    budget.looks -= corners.length * line.length;
+    if (budget.looks < 0) return 'there are too many hole lines to look at each';
+    const wanted = part === 'end' ? line.slice(-1) : part === 'first-half' ? firstHalf : line;
+    ranked.push({ hole, line, distanceM: distanceToLineM(geometry, wanted) });
+  }
+  ranked.sort((a, b) => a.distanceM - b.distanceM);
+  const [best] = ranked;
+  if (best === undefined || best.distanceM > withinM) {
+    return `no hole is near: none ${PART_WORDS[part]} within ${withinM} m`;
   }
   const second = ranked.find(({ hole }) => hole !== best.hole);
   if (second === undefined || second.distanceM >= 1.25 * best.distanceM + 5) return best;

@@ -9,6 +9,7 @@ import { readFeature } from '../read-feature.ts';
 import { KIND_RULES } from '../schema.ts';
 import { assignHoles, type HoleAssignment } from './assign-holes.ts';
 import type { LeftOutList } from './left-out.ts';
+import { isTangled, MOST_LINE_POINTS } from './tangled-line.ts';
 import {
   type ImportContext,
   type ImportKind,
@@ -145,6 +146,13 @@ function withoutStrays(placed: HoleAssignment, leftOut: LeftOutList): HoleAssign
 function usableFeature(feature: ProposedFeature): ProposedFeature | string {
   const checked = checkGeometry(feature.geometry, 'it');
   if (!checked.ok) return checked.error.message;
+  if (
+    feature.kind === 'path' &&
+    feature.geometry.type === 'LineString' &&
+    isTangled(feature.geometry.coordinates)
+  ) {
+    return `its line has more than ${MOST_LINE_POINTS} points or crosses itself time and again; simplify it`;
+  }
   const geometry = tidyGeometry(feature.geometry);
   const rounded = checkGeometry(geometry, 'it');
   if (!rounded.ok) return rounded.error.message;

@@ -30,6 +30,8 @@ import { widenLine } from './widen.ts';
 export const OSM_SOURCE = 'Map data © OpenStreetMap contributors, Open Database Licence 1.0';
 
 const MOST_TREES_OF_ROW = 500;
+/** Giving a line a width takes a tenth of a millisecond for each of its points. */
+const MOST_STREAM_POINTS = 20_000;
 
 /** XML or JSON, told from the first character. */
 export function readOsm(text: string, context: ImportContext): Result<ImportProposal, readonly Fault[]> {
@@ -54,6 +56,7 @@ class OsmReading {
   /** Ways whose outline a relation has used and whose tags are that relation's. */
   readonly #spent = new Set<string>();
 
+  #streamPoints = 0;
   readonly #ways: ReadonlyMap<string, OsmWay>;
 
   constructor(private readonly data: OsmData) {
@@ -217,11 +220,20 @@ class OsmReading {
   #takeStream(points: readonly LonLat[], defaultWidthM: number, tags: Tags, origin: string): void {
     const tagged = parseLengthM(tags['width']);
     const widthM = tagged !== undefined && tagged <= 500 ? tagged : defaultWidthM;
+    this.#streamPoints += points.length;
+    if (this.#streamPoints > MOST_STREAM_POINTS) {
+      this.#leftOut.add(
+        wordsOf(tags),
+        'there is too much running water in the file; save the course alone',
+        origin,
+      );
+      return;
+    }
     const geometry = widenLine(points, widthM);
     if (geometry === undefined) {
       this.#leftOut.add(
         wordsOf(tags),
-        'its line is too long or has no length; cut it down to the course',
+        'its line is too long, has no length, or crosses itself time and again',
         origin,
       );
       return;

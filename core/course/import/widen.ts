@@ -3,13 +3,11 @@
 import { buffer } from '@turf/turf';
 import type { LonLat } from '../model.ts';
 import type { Geometry } from '../schema.ts';
+import { isTangled } from './tangled-line.ts';
 
-/** Longer lines are not widened: turf takes long over lines that cross themselves many times. */
-export const MOST_WIDENED_POINTS = 2000;
-
-/** Undefined where the line is too long or has no length. */
+/** Undefined where the line is too long, has no length, or crosses itself time and again. */
 export function widenLine(line: readonly LonLat[], widthM: number): Geometry | undefined {
-  if (line.length < 2 || line.length > MOST_WIDENED_POINTS) return undefined;
+  if (line.length < 2 || isTangled(line)) return undefined;
   const widened = buffer(
     { type: 'LineString', coordinates: line.map(([lon, lat]) => [lon, lat]) },
     widthM / 2,
