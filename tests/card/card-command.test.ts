@@ -19,7 +19,9 @@ interface Run {
 
 function run(...args: string[]): Promise<Run> {
   return new Promise((resolve) => {
-    execFile('npm', ['run', '--silent', 'card', '--', ...args], { cwd: root }, (error, out, err) => {
+    // The program itself, as `npm run card` starts it, without npm's own start.
+    const command = ['--import', 'tsx', 'electron/cli/card.ts', ...args];
+    execFile(process.execPath, command, { cwd: root, maxBuffer: 1e8 }, (error, out, err) => {
       resolve({ code: error === null ? 0 : Number(error.code), out, err });
     });
   });

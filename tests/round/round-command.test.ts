@@ -25,7 +25,9 @@ interface Run {
 
 function run(...args: string[]): Promise<Run> {
   return new Promise((resolve) => {
-    execFile('npm', ['run', '--silent', 'round', '--', ...args], { cwd: root }, (error, out, err) => {
+    // The program itself, as `npm run round` starts it, without npm's own start.
+    const command = ['--import', 'tsx', 'electron/cli/round.ts', ...args];
+    execFile(process.execPath, command, { cwd: root, maxBuffer: 1e8 }, (error, out, err) => {
       resolve({ code: error === null ? 0 : Number(error.code), out, err });
     });
   });
