@@ -1,7 +1,7 @@
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Settings } from '../../../electron/contract/host.ts';
+import type { Settings, TileSource } from '../../../electron/contract/host.ts';
 import { demoSettings } from '../../../electron/files/demo.ts';
 import { firstSettings, passingSettings, settingsStore } from '../../../electron/files/settings.ts';
 import { diskFailingAt } from './failing-disk.ts';
@@ -40,6 +40,39 @@ describe('settings', () => {
     const failing = settingsStore(folder, diskFailingAt(2, 'ENOSPC').disk);
     expect(failureOf(await failing.write({ ...chosen, theme: 'light' }))).toBe('disk-full');
     expect(valueOf(await settingsStore(folder).read())).toEqual(chosen);
+  });
+
+  it('written without tile sources keep those that are there', async () => {
+    const folder = await temporaryFolder();
+    const source: TileSource = {
+      name: 'Meadow maps',
+      address: 'https://tiles.meadow.example/{z}/{x}/{y}.png',
+      attribution: 'invented',
+      termsAcceptedOn: '2026-01-31',
+    };
+    const { tileSources, ...rest } = chosen;
+    expect(tileSources).toEqual([]);
+    for (const store of [settingsStore(folder), passingSettings(firstSettings)]) {
+      valueOf(await store.write({ ...rest, tileSources: [source] }));
+      valueOf(await store.write({ ...rest, theme: 'light' }));
+      expect(valueOf(await store.read())).toEqual({ ...rest, theme: 'light', tileSources: [source] });
+      valueOf(await store.write(chosen));
+      expect(valueOf(await store.read()).tileSources).toEqual([]);
+    }
+  });
+
+  it('of before there were tile sources are read', async () => {
+    const folder = await temporaryFolder();
+    const { tileSources, ...old } = chosen;
+    await writeFile(join(folder, 'settings.json'), JSON.stringify(old));
+    expect(valueOf(await settingsStore(folder).read())).toEqual({ ...old, tileSources });
+  });
+
+  it('whose tile address somebody has spoilt give way as a whole', async () => {
+    const folder = await temporaryFolder();
+    const spoilt = { ...chosen, tileSources: [{ name: 'a', address: 'http://a.example/{z}/{x}/{y}' }] };
+    await writeFile(join(folder, 'settings.json'), JSON.stringify(spoilt));
+    expect(valueOf(await settingsStore(folder).read())).toEqual(firstSettings);
   });
 
   it('for the demo open its course and player, and leave the person’s own alone', async () => {

@@ -98,7 +98,7 @@ describe('a new window', () => {
 });
 
 describe('a session', () => {
-  function confined() {
+  function confined(tileOrigins?: () => readonly string[]) {
     const handlers: Record<string, (...args: never[]) => unknown> = {};
     const session = Object.assign(new EventEmitter(), {
       setPermissionRequestHandler: (handler: () => void) => (handlers['request'] = handler),
@@ -106,7 +106,7 @@ describe('a session', () => {
       setDevicePermissionHandler: (handler: () => boolean) => (handlers['device'] = handler),
       webRequest: { onBeforeRequest: (handler: () => void) => (handlers['before'] = handler) },
     });
-    confineSession(session as unknown as Session);
+    confineSession(session as unknown as Session, tileOrigins);
     return { session, call: (name: string, ...args: unknown[]) => handlers[name]!(...(args as never[])) };
   }
 
@@ -153,5 +153,45 @@ describe('a session', () => {
     ]) {
       expect([url, isCancelled(url)]).toEqual([url, true]);
     }
+  });
+
+  it('asks the person’s own tile sources for pictures and data, and nothing else of them', () => {
+    let origins: readonly string[] = ['https://tiles.meadow.example'];
+    const { call } = confined(() => origins);
+    const isCancelled = (url: string, resourceType = 'image', method = 'GET'): boolean => {
+      let cancel: boolean | undefined;
+      call(
+        'before',
+        { url, resourceType, method },
+        (answer: { cancel: boolean }) => (cancel = answer.cancel),
+      );
+      return cancel!;
+    };
+    const tile = 'https://tiles.meadow.example/1/2/3.png';
+    expect([isCancelled(tile), isCancelled(tile, 'xhr')]).toEqual([false, false]);
+    for (const type of [
+      'script',
+      'stylesheet',
+      'subFrame',
+      'mainFrame',
+      'webSocket',
+      'font',
+      'ping',
+      'other',
+    ])
+      expect([type, isCancelled(tile, type)]).toEqual([type, true]);
+    for (const method of ['POST', 'PUT', 'HEAD', 'OPTIONS'])
+      expect([method, isCancelled(tile, 'xhr', method)]).toEqual([method, true]);
+    for (const url of [
+      'http://tiles.meadow.example/1/2/3.png',
+      'https://tiles.meadow.example:8443/1/2/3.png',
+      'https://tiles.meadow.example.evil.example/1/2/3.png',
+      'https://user@tiles.meadow.example/1/2/3.png',
+      'https://other.meadow.example/1/2/3.png',
+      'wss://tiles.meadow.example/',
+    ])
+      expect([url, isCancelled(url)]).toEqual([url, true]);
+    origins = [];
+    expect(isCancelled(tile)).toBe(true);
   });
 });

@@ -1,6 +1,6 @@
 import type { EventEmitter } from 'node:events';
 import { existsSync } from 'node:fs';
-import { rm, writeFile } from 'node:fs/promises';
+import { readdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bridgeMethods, CHANGE_CHANNEL, channelOf } from '../../../electron/contract/bridge.ts';
@@ -182,6 +182,23 @@ describe('the main process', () => {
     app.emit('second-instance');
     expect(windows).toHaveLength(1);
     expect(done.slice(-2)).toEqual(['restore', 'focus']);
+  });
+
+  it('lets go of files when its window is closed, and only then ends', async () => {
+    await start();
+    const { entry } = await ask<{ entry: FileEntry }>('create', {
+      kind: 'course',
+      suggestedName: 'a',
+      text: courseText(0),
+    });
+    await ask('claim', { window: 'window-1', token: entry.token });
+    const locks = join(documents, 'documents', 'Holewright', '.holewright-locks');
+    expect(await readdir(locks)).toEqual(['a.geojson.lock']);
+    windows[0]!.emit('closed');
+    app.emit('window-all-closed');
+    expect(done).not.toContain('quit');
+    await vi.waitFor(() => expect(done).toContain('quit'));
+    expect(await readdir(locks)).toEqual([]);
   });
 
   it('says so and ends where the workspace cannot be made', async () => {

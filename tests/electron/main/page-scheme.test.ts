@@ -61,6 +61,20 @@ describe('the page’s scheme', () => {
     }
   });
 
+  it('asks for the tile sources of the moment with every file', async () => {
+    let origins: readonly string[] = [];
+    let answer: (request: Request) => Response | Promise<Response> = () => new Response();
+    const handle = (_scheme: string, handler: typeof answer): void => {
+      answer = handler;
+    };
+    servePage({ protocol: { handle } } as unknown as Session, assets, () => Promise.resolve(origins));
+    const policy = async (): Promise<string | null> =>
+      (await answer(new Request('holewright://app/'))).headers.get('content-security-policy');
+    expect(await policy()).toBe(CONTENT_POLICY);
+    origins = ['https://tiles.meadow.example'];
+    expect(await policy()).toContain("img-src 'self' data: blob: https://tiles.meadow.example;");
+  });
+
   it.each([
     'holewright://app/../../etc/passwd',
     'holewright://app/..%2f..%2fetc%2fpasswd',
