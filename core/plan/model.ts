@@ -32,14 +32,18 @@ export interface Leave {
 export type ReliefKind =
   | 'unplayable-lateral'
   | 'unplayable-back-on-line'
+  | 'unplayable-outside-bunker'
   | 'penalty-lateral'
-  | 'penalty-back-on-line';
+  | 'penalty-back-on-line'
+  | 'penalty-replay';
 
 export interface Option {
   /** Stable within a result: club, swing and rank of aim. */
   readonly id: string;
   readonly kind: 'shot' | 'relief';
   readonly relief?: ReliefKind;
+  /** Penalty strokes of the relief, included in `meanStrokes`; absent for a shot. */
+  readonly penaltyStrokes?: number;
   readonly club: string;
   readonly clubKind: ClubKind;
   readonly swing: Swing;
@@ -49,7 +53,10 @@ export interface Option {
   readonly carryM: number;
   /** Expected strokes to hole out from here, this shot and its penalties included. */
   readonly meanStrokes: number;
-  /** Monte Carlo standard error of `meanStrokes`. */
+  /**
+   * Monte Carlo standard error of `meanStrokes` for the settled plan: chance in this shot and in the value of what follows.
+   * Which choices the solution settles on varies with the seed too and is not in it.
+   */
   readonly standardError: number;
   /** Difference to the best option and its standard error, from common random numbers. */
   readonly lossToBest: number;

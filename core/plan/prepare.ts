@@ -14,6 +14,9 @@ import { refuse, succeed, type Fault, type Result } from '../result.ts';
 import { LawBook } from './choices.ts';
 import type { Spot } from './model.ts';
 
+/** Seed where the person gives none: window and commands agree. */
+export const DEFAULT_SEED = 'holewright';
+
 export interface HoleProblem {
   readonly course: Course;
   readonly holeNumber: number;

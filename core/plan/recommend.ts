@@ -1,6 +1,6 @@
 /** Picks the safest of the options that the numbers cannot tell from the best, and says why in one sentence. */
 
-import type { Option, Recommendation } from './model.ts';
+import type { Option, Recommendation, ReliefKind } from './model.ts';
 
 /** Differences in the chance of a double bogey below this are not worth a stroke's fraction. */
 const WORTHWHILE_SHARE = 0.01;
@@ -37,17 +37,37 @@ function reasonFor(
   const next = options[1];
   if (next === undefined) return 'The only option from here.';
   if (equals.length > 1) {
-    return (
-      `Lowest on average and no riskier than ${nameOf(equals[1]!)}, which is too close to call ` +
-      `(double bogey or worse ${percent(best.parOdds.doubleOrWorse)} against ${percent(equals[1]!.parOdds.doubleOrWorse)}).`
-    );
+    const others = equals.filter((option) => option !== best);
+    const other = others.reduce((a, b) => (b.parOdds.doubleOrWorse < a.parOdds.doubleOrWorse ? b : a));
+    const mine = percent(best.parOdds.doubleOrWorse);
+    const theirs = percent(other.parOdds.doubleOrWorse);
+    const verdict =
+      mine === theirs
+        ? 'no safer'
+        : best.parOdds.doubleOrWorse < other.parOdds.doubleOrWorse
+          ? 'riskier'
+          : 'hardly safer';
+    return `Lowest on average; ${nameOf(other)} is too close to call but ${verdict} (double bogey or worse ${theirs} against ${mine}).`;
   }
-  return `Saves ${strokes(next.lossToBest)} (± ${next.lossStandardError.toFixed(2)}) on the next best, ${nameOf(next)}.`;
+  return `Saves ${strokes(next.lossToBest)} (± ${errorText(next.lossStandardError)}) on the next best, ${nameOf(next)}.`;
+}
+
+const RELIEF_NAMES: Readonly<Record<ReliefKind, string>> = {
+  'unplayable-lateral': 'a lateral drop',
+  'unplayable-back-on-line': 'a drop back on the line',
+  'unplayable-outside-bunker': 'a drop outside the bunker',
+  'penalty-lateral': 'a lateral drop',
+  'penalty-back-on-line': 'a drop back on the line',
+  'penalty-replay': 'playing from the tee again',
+};
+
+/** A standard error with the one figure that it is good for; never a plain zero where there is one. */
+export function errorText(error: number): string {
+  return error > 0 && error < 0.005 ? Math.max(0.001, error).toFixed(3) : error.toFixed(2);
 }
 
 export function nameOf(option: Option): string {
-  if (option.kind === 'relief')
-    return option.relief?.endsWith('lateral') === true ? 'a lateral drop' : 'a drop back on the line';
+  if (option.kind === 'relief') return RELIEF_NAMES[option.relief ?? 'unplayable-back-on-line'];
   const length = option.swing === 'full' ? '' : ` ${option.swing}`;
   return `the ${option.club}${length}`;
 }

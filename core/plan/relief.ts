@@ -60,6 +60,7 @@ export function improveByBackOnLine(
   penalty: number,
   best: ReliefSpot,
   onlyLie?: number,
+  notLie?: number,
 ): void {
   const { ground, pin } = field;
   const distance = Math.hypot(reference.x - pin.x, reference.y - pin.y);
@@ -70,6 +71,7 @@ export function improveByBackOnLine(
     const x = reference.x + ux * back;
     const y = reference.y + uy * back;
     if (!isOnRaster(ground, x, y)) return;
+    if (lieAt(ground, x, y) === notLie) continue;
     consider(field, ground, x, y, penalty, best, onlyLie);
   }
 }
@@ -105,15 +107,14 @@ export function unplayableRelief(
   field: StrokesField,
   spot: Spot,
   lie: number,
-  kinds: 'lateral' | 'line' | 'both' = 'both',
+  kinds: 'lateral' | 'line' | 'outside' | 'all' = 'all',
 ): ReliefSpot {
   const best = noRelief();
   const inside = lie === Lie.bunker ? Lie.bunker : undefined;
-  if (kinds !== 'line') improveByLateral(field, spot, 1, best, inside);
-  if (kinds !== 'lateral') {
-    improveByBackOnLine(field, spot, 1, best, inside);
-    if (lie === Lie.bunker) improveByBackOnLine(field, spot, 2, best);
-  }
+  if (kinds === 'lateral' || kinds === 'all') improveByLateral(field, spot, 1, best, inside);
+  if (kinds === 'line' || kinds === 'all') improveByBackOnLine(field, spot, 1, best, inside);
+  if (lie === Lie.bunker && (kinds === 'outside' || kinds === 'all'))
+    improveByBackOnLine(field, spot, 2, best, undefined, Lie.bunker);
   return best;
 }
 
@@ -135,15 +136,7 @@ export class PenaltyRelief {
    */
   forBall(fromX: number, fromY: number, endX: number, endY: number, lie: number): ReliefSpot {
     const { ground } = this.field;
-    const length = Math.hypot(endX - fromX, endY - fromY);
-    const ux = (fromX - endX) / (length || 1);
-    const uy = (fromY - endY) / (length || 1);
-    let x = endX;
-    let y = endY;
-    for (let back = 0; back < length && isPenaltyArea(lieAt(ground, x, y)); back += ground.cellM / 2) {
-      x = endX + ux * back;
-      y = endY + uy * back;
-    }
+    const { x, y } = edgeCrossing(ground, fromX, fromY, endX, endY);
     const cell = cellIndexAt(ground, x, y);
     const slot = 2 * cell + (lie === Lie.penaltyRed ? 1 : 0);
     const known = this.known.get(slot);
@@ -163,4 +156,24 @@ export class PenaltyRelief {
 /** Strokes that an unplayable ball costs by the lies before and after the drop: two for leaving a bunker (19.3b). */
 export function unplayablePenalty(from: number, to: number): 1 | 2 {
   return from === Lie.bunker && to !== Lie.bunker ? 2 : 1;
+}
+
+/** Where the straight way from `from` to a ball in a penalty area last crossed the area's edge, to half a cell outside it. */
+export function edgeCrossing(
+  ground: HoleGround,
+  fromX: number,
+  fromY: number,
+  endX: number,
+  endY: number,
+): Spot {
+  const length = Math.hypot(endX - fromX, endY - fromY);
+  const ux = (fromX - endX) / (length || 1);
+  const uy = (fromY - endY) / (length || 1);
+  let x = endX;
+  let y = endY;
+  for (let back = 0; back < length && isPenaltyArea(lieAt(ground, x, y)); back += ground.cellM / 2) {
+    x = endX + ux * back;
+    y = endY + uy * back;
+  }
+  return { x, y };
 }

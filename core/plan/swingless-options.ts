@@ -6,6 +6,7 @@ import type { Option, ReliefKind, Spot, Trouble } from './model.ts';
 import { parOddsOf } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
 import {
+  edgeCrossing,
   improveByBackOnLine,
   improveByLateral,
   noRelief,
@@ -49,7 +50,7 @@ export function puttOption(
   };
 }
 
-/** Relief that the lie allows: unplayable anywhere but on the tee, or out of a penalty area. */
+/** Relief that the lie allows: unplayable anywhere but on the tee and the green, or out of a penalty area. */
 export function reliefOptions(
   prepared: PreparedHole,
   field: StrokesField,
@@ -62,17 +63,29 @@ export function reliefOptions(
     if (drop.total !== Infinity) options.push(reliefOption(prepared, field, spot, kind, drop, strokesTaken));
   };
   if (isPenaltyArea(lie)) {
+    // The stroke before is taken to have come from the tee: its straight way gives the reference point (17.1d).
+    const { tee } = prepared;
+    const crossing = edgeCrossing(field.ground, tee.x, tee.y, spot.x, spot.y);
     const line = noRelief();
-    improveByBackOnLine(field, spot, 1, line);
+    improveByBackOnLine(field, crossing, 1, line);
     add('penalty-back-on-line', line);
     if (lie === Lie.penaltyRed) {
       const lateral = noRelief();
-      improveByLateral(field, spot, 1, lateral);
+      improveByLateral(field, crossing, 1, lateral);
       add('penalty-lateral', lateral);
     }
-  } else if (lie === Lie.woods || lie === Lie.longRough || lie === Lie.bunker) {
+    const replay = {
+      x: tee.x,
+      y: tee.y,
+      lie: Lie.tee,
+      penalty: 1,
+      total: 1 + field.valueAt(tee.x, tee.y, Lie.tee),
+    };
+    if (Number.isFinite(replay.total)) add('penalty-replay', replay);
+  } else if (lie !== Lie.tee) {
     add('unplayable-lateral', unplayableRelief(field, spot, lie, 'lateral'));
     add('unplayable-back-on-line', unplayableRelief(field, spot, lie, 'line'));
+    if (lie === Lie.bunker) add('unplayable-outside-bunker', unplayableRelief(field, spot, lie, 'outside'));
   }
   return options;
 }
@@ -94,6 +107,7 @@ function reliefOption(
     id: relief,
     kind: 'relief',
     relief,
+    penaltyStrokes: drop.penalty,
     club: 'Drop',
     clubKind: 'putter',
     swing: 'full',

@@ -39,7 +39,7 @@ export function planReport(
       percent(option.parOdds.parOrBetter),
       percent(option.parOdds.bogey),
       percent(option.parOdds.doubleOrWorse),
-      option.clubKind === 'putter'
+      option.kind === 'shot' && option.clubKind === 'putter'
         ? puttWords(option.leave.medianM, unit)
         : lengthWords(option.leave.medianM, unit),
       troubleWords(option.trouble),

@@ -120,7 +120,15 @@ function bestId(state: AppState): string | null {
 function Troubles({ option }: { readonly option: Option }) {
   const all = troubleList(option.trouble, true);
   if (all.length === 0)
-    return <span class="faint">{option.kind === 'relief' ? 'one stroke' : 'hardly any'}</span>;
+    return (
+      <span class="faint">
+        {option.kind === 'relief'
+          ? option.penaltyStrokes === 2
+            ? 'two strokes'
+            : 'one stroke'
+          : 'hardly any'}
+      </span>
+    );
   const title = troubleList(option.trouble, false)
     .map((entry) => `${entry.words} ${chanceText(entry.chance)}`)
     .join(', ');

@@ -20,6 +20,14 @@ type Relief = NonNullable<Option['relief']>;
 const RELIEF_WORDS: Readonly<Record<Relief, { readonly name: string; readonly note: string }>> = {
   'unplayable-lateral': { name: 'Drop to the side', note: 'unplayable ball, one penalty stroke' },
   'unplayable-back-on-line': { name: 'Drop back on the line', note: 'unplayable ball, one penalty stroke' },
+  'unplayable-outside-bunker': {
+    name: 'Drop outside the bunker',
+    note: 'unplayable ball, back on the line, two penalty strokes',
+  },
+  'penalty-replay': {
+    name: 'Play from the tee again',
+    note: 'stroke and distance, one penalty stroke',
+  },
   'penalty-lateral': { name: 'Drop to the side', note: 'out of the penalty area, one penalty stroke' },
   'penalty-back-on-line': {
     name: 'Drop back on the line',

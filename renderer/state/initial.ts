@@ -1,9 +1,10 @@
 /** The state before anything is known. */
 
+import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
 import type { AppState } from './app-state.ts';
 import { emptyHistory } from './history.ts';
 
-export const FIRST_SEED = 'first-light';
+export const FIRST_SEED = DEFAULT_SEED;
 
 export const NO_ANSWERS: AppState['answers'] = {
   rough: null,

@@ -115,7 +115,12 @@ export class PlannerDesk implements PlannerApi {
       // Only the hole position is another: the ground need not be drawn again, which counts while it is dragged.
       const pin = known.frame.toSpot(position);
       if (lieAt(known.ground, pin.x, pin.y) === Lie.green)
-        return succeed({ ...known, pin, positionName: null });
+        return succeed({
+          ...known,
+          pin,
+          playLine: [...known.playLine.slice(0, -1), pin],
+          positionName: null,
+        });
     }
     return prepareHole({
       ...opened,
@@ -220,7 +225,7 @@ function solvedKey(key: string, rough: boolean): string {
 
 function fieldKeyOf(task: HoleTask): string {
   const at = typeof task.position === 'string' ? task.position : task.position.join(',');
-  return `${task.hole}/${at}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
+  return `${task.hole}/${task.teeName}/${at}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
 }
 
 function settingsOf(question: SpotQuestion): { readonly strokesTaken: number; readonly samples?: number } {

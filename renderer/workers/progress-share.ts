@@ -7,8 +7,9 @@ import type { SolveProgress } from '../../core/plan/model.ts';
 
 /** Each finer level has four times the nodes of the one before. */
 const LEVEL_GROWTH = 4;
-/** Share of a level after which its odds are settled. */
-const ODDS_FROM = 0.95;
+/** Shares of a level after which its values are taken anew, and its odds are settled. */
+const ANEW_FROM = 0.75;
+const ODDS_FROM = 0.9;
 
 /** Null where the stage does not say how far along it is. */
 export function progressShare(progress: SolveProgress): number | null {
@@ -19,10 +20,13 @@ export function progressShare(progress: SolveProgress): number | null {
   const within = progress.total === 0 ? 0 : progress.done / progress.total;
   const odds = /odds (\d+)/.exec(progress.stage);
   const sweep = Number(/sweep (\d+)/.exec(progress.stage)?.[1] ?? 1);
+  const anew = /error (\d+) of (\d+)/.exec(progress.stage);
   const inLevel =
-    odds === null
-      ? ODDS_FROM * halving(sweep - 1 + within)
-      : ODDS_FROM + (1 - ODDS_FROM) * halving(Number(odds[1]) - 1 + within);
+    anew !== null
+      ? ANEW_FROM + ((ODDS_FROM - ANEW_FROM) * (Number(anew[1]) - 1 + within)) / Number(anew[2])
+      : odds === null
+        ? ANEW_FROM * halving(sweep - 1 + within)
+        : ODDS_FROM + (1 - ODDS_FROM) * halving(Number(odds[1]) - 1 + within);
   const before = (LEVEL_GROWTH ** (at - 1) - 1) / (LEVEL_GROWTH ** of - 1);
   const after = (LEVEL_GROWTH ** at - 1) / (LEVEL_GROWTH ** of - 1);
   return before + (after - before) * inLevel;

@@ -199,6 +199,7 @@ describe('a plan', () => {
     expect(water.options.map((option) => option.relief).sort()).toEqual([
       'penalty-back-on-line',
       'penalty-lateral',
+      'penalty-replay',
     ]);
     for (const option of water.options) validate(option, 1, 4);
     const out = planFromSpot(prepared, field, { x: 30, y: -120 });

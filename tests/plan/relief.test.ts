@@ -300,7 +300,7 @@ describe('an unplayable ball', () => {
       byDistance(at) + (lie === Lie.bunker ? cost : 0);
 
     it('stays in it for one stroke, aside or on the line', () => {
-      for (const kind of ['lateral', 'line', 'both'] as const) {
+      for (const kind of ['lateral', 'line', 'all'] as const) {
         const drop = unplayableRelief(field(bunker, sand(0.3)), spot, Lie.bunker, kind);
         expect(drop.lie).toBe(Lie.bunker);
         expect(drop.penalty).toBe(1);
@@ -360,17 +360,22 @@ describe('relief on offer from a spot', () => {
 
   it('is what the lie and the colour allow', () => {
     // One metre inside the edge, so that a place aside is within reach.
-    expect(kindsAt(-41, -50)).toEqual(['penalty-back-on-line']);
-    expect(kindsAt(41, -50).sort()).toEqual(['penalty-back-on-line', 'penalty-lateral']);
+    expect(kindsAt(-41, -50).sort()).toEqual(['penalty-back-on-line', 'penalty-replay']);
+    expect(kindsAt(41, -50).sort()).toEqual(['penalty-back-on-line', 'penalty-lateral', 'penalty-replay']);
+    // An unplayable ball may be claimed anywhere else (19.1), in a bunker with a way out for two strokes (19.3).
     for (const [x, y] of [
       [-50, -100],
       [50, -100],
-      [0, -50],
+      [0, -100],
+      [25, -120],
     ] as const) {
       expect(kindsAt(x, y).sort()).toEqual(['unplayable-back-on-line', 'unplayable-lateral']);
     }
-    expect(kindsAt(0, -100)).toEqual([]);
-    expect(kindsAt(25, -120)).toEqual([]);
+    expect(kindsAt(0, -50).sort()).toEqual([
+      'unplayable-back-on-line',
+      'unplayable-lateral',
+      'unplayable-outside-bunker',
+    ]);
   });
 
   it('says where the drop is, what it costs and what is left', () => {
@@ -378,6 +383,7 @@ describe('relief on offer from a spot', () => {
     for (const option of reliefOptions(prepared, given, spot, Lie.penaltyRed, 2)) {
       const { spot: drop } = option.aim;
       expect(option.kind).toBe('relief');
+      expect(option.penaltyStrokes).toBe(1);
       expect(option.meanStrokes).toBeCloseTo(1 + byDistance(drop), 1);
       expect(option.standardError).toBe(0);
       expect(option.leave.medianM).toBeCloseTo(toPin(drop), 9);
