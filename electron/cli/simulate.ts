@@ -85,14 +85,6 @@ async function simulate(args: readonly string[]): Promise<void> {
   if (!prepared.ok) throw stopForFaults(courseFile, [prepared.error]);
   const hole = prepared.value;
   const spot = from === undefined ? hole.tee : hole.frame.toSpot(from);
-  for (const [name, lonLat] of [
-    ['from', from],
-    ['aim', aim],
-  ] as const) {
-    if (lonLat !== undefined && !hole.isOnMap(hole.frame.toSpot(lonLat))) {
-      throw stopForFaults(courseFile, [spotOffMap(name, lonLat, holeNumber)]);
-    }
-  }
   for (const warning of player.value.warnings) process.stderr.write(`${playerFile}: ${faultLine(warning)}\n`);
   const wantedSwing = optionalText(values, 'swing');
   const spreadIndex = player.value.spreads.findIndex(
@@ -111,6 +103,14 @@ async function simulate(args: readonly string[]): Promise<void> {
         message: `the bag has no such club and swing; it has ${known}.`,
       },
     ]);
+  }
+  for (const [name, lonLat] of [
+    ['from', from],
+    ['aim', aim],
+  ] as const) {
+    if (lonLat !== undefined && !hole.isOnMap(hole.frame.toSpot(lonLat))) {
+      throw stopForFaults(courseFile, [spotOffMap(name, lonLat, holeNumber)]);
+    }
   }
   const target = hole.frame.toSpot(aim);
   const choice = {

@@ -156,7 +156,9 @@ async function takeAttachment(
     return;
   }
   const relax = endWhenStalled(request);
-  const answer = await attachments.take(course, { name, bytes: Number(length), parts: request });
+  // A refusal in the middle must not end the connection on which it is to be answered.
+  const parts = request.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>;
+  const answer = await attachments.take(course, { name, bytes: Number(length), parts });
   relax();
   // What is left of a refused file is read away, so that the browser gets to the answer.
   if (!request.complete) request.resume();

@@ -17,6 +17,7 @@ type Browser = Awaited<ReturnType<typeof startBrowser>>;
 
 async function takeReadmePicture(browser: Browser): Promise<void> {
   const { page, close } = await openWindow(browser, { width: 1180, height: 740 });
+  await page.getByText(/All \d+ holes are worked out/).waitFor({ timeout: 600_000 });
   await showHole(page, README_HOLE);
   mkdirSync(join(README_PICTURE, '..'), { recursive: true });
   await page.screenshot({ path: README_PICTURE });

@@ -48,9 +48,12 @@ describe('an aim in words', () => {
 
   it('is so far beside a landmark where none is on the line', () => {
     const { words } = scene({ patches: [fairway] });
-    // 190 m of 360 m: the aim is 12 m right there, so 22 to 23 m right of the flag.
+    // 190 m of 360 m: 12 m right there is 23 m right at the hole, some 11 m past the edge of a green of 12 m.
     expect(words(12, -170)).toMatch(
-      /^(1\d|2[0-3]) m right of the right edge of the green|^2[23] m right of the flag/u,
+      /^1[012] m right of the right edge of the green, right third of the fairway$/u,
+    );
+    expect(words(-12, -170)).toMatch(
+      /^1[012] m left of the left edge of the green, left third of the fairway$/u,
     );
   });
 

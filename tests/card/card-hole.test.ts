@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { badPlaces } from '../../core/card/bad-places.ts';
 import { cardHole } from '../../core/card/card-hole.ts';
 import { drawnLength, greenDrawing } from '../../core/card/drawing.ts';
+import { bearingOf, makeView, pointAlong, turnOf } from '../../core/card/frame.ts';
 import { greenPlace } from '../../core/card/green-place.ts';
 import { safeSide } from '../../core/card/safe-side.ts';
 import { distanceM } from '../../core/course/ellipsoid.ts';
@@ -72,7 +73,7 @@ describe('the card of a hole', () => {
     expect(places.length).toBeGreaterThan(0);
     const wet = places.find(({ where }) => where === 'Red penalty area left')!;
     expect(wet.share).toBeGreaterThan(0.03);
-    expect(wet.what).toMatch(/^drop (beside|back)[^;]*, one penalty stroke; then \w+/);
+    expect(wet.what).toMatch(/^drop beside where it crossed, one penalty stroke; then \w+/);
     for (const { what, share } of places) {
       expect(what).not.toBe('');
       expect(share).toBeLessThan(0.6);
@@ -103,6 +104,20 @@ describe('the card of a hole', () => {
     };
     expect(middleX('penalty-red')).toBeLessThan(-13);
     expect(middleX('bunker')).toBeGreaterThan(13);
+  });
+});
+
+describe('the view of a card', () => {
+  it('turns play up the page and keeps right on the right', () => {
+    const from = { x: 10, y: -5 };
+    for (const up of [0, 0.7, 2, -2.5]) {
+      const view = makeView(from, up);
+      const ahead = view.toPage(pointAlong(from, up, 100));
+      const right = view.toPage(pointAlong(from, up + Math.PI / 2, 30));
+      expect([ahead.x, ahead.y]).toEqual([expect.closeTo(0, 9), expect.closeTo(100, 9)]);
+      expect([right.x, right.y]).toEqual([expect.closeTo(30, 9), expect.closeTo(0, 9)]);
+      expect(turnOf(up, bearingOf(from, pointAlong(from, up + 0.4, 7)))).toBeCloseTo(0.4, 9);
+    }
   });
 });
 

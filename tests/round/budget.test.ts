@@ -22,6 +22,18 @@ describe('the budget of a round', () => {
     );
   });
 
+  it('rounds up the holes of which most would be cut off', () => {
+    for (let target = 78; target <= 98; target++) {
+      const cut = makeBudget(known, target).holes.map(({ pace, budget }) => ({
+        share: pace! - Math.floor(pace!),
+        isUp: budget > pace!,
+      }));
+      const up = cut.filter(({ isUp }) => isUp).map(({ share }) => share);
+      const down = cut.filter(({ isUp }) => !isUp).map(({ share }) => share);
+      expect(Math.min(1, ...up)).toBeGreaterThanOrEqual(Math.max(0, ...down));
+    }
+  });
+
   it('to beat 90 on a par 70 is a bogey on every hole and one more on the hardest (common practice)', () => {
     const budget = makeBudget(plain, scoreToMeet({ kind: 'beat', score: 90 }, 70));
     expect(budget).toMatchObject({ target: 89, par: 70, allowance: 19 });

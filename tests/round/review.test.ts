@@ -74,7 +74,10 @@ describe('a review with places', () => {
     const record = recordOfPlay(playHole(play, source.hole(2), decide), play.prepared);
     const review = reviewHole(record, planned, play);
     expect(review.followedPlan).toBe(false);
-    expect(review.strokes[0]!.split!.choice).toBeCloseTo(-layUp.lossToBest, 1);
+    const { split, gained } = review.strokes[0]!;
+    expect(split!.choice).toBeCloseTo(-layUp.lossToBest, 1);
+    expect(split!.choice).toBeLessThan(-0.3);
+    expect(split!.choice + split!.execution + split!.luck).toBeCloseTo(gained, 9);
   });
 
   it('with putts counted only, takes them together from where the ball reached the green', () => {
