@@ -1,26 +1,26 @@
-/** The window: bar, holes, map, plan; help beside it; the printed page, unseen until printing. */
+/** The window: bar and room; help beside them; the printed page, unseen until printing. */
 
-import { MapView } from './map/map-view.tsx';
 import { HelpDrawer } from './panels/help-drawer.tsx';
-import { HoleList } from './panels/hole-list.tsx';
-import { SidePanel } from './panels/side-panel.tsx';
 import { TopBar } from './panels/top-bar.tsx';
 import { HoleSheet } from './print/hole-sheet.tsx';
-import { AppContext, type AppTools } from './state/use-app.ts';
+import { ROOMS } from './rooms/rooms.ts';
+import { AppContext, type AppTools, useApp } from './state/use-app.ts';
 
 export function App({ tools }: { readonly tools: AppTools }) {
   return (
     <AppContext.Provider value={tools}>
       <div class="screen">
         <TopBar />
-        <main class="work">
-          <HoleList />
-          <MapView />
-          <SidePanel />
-        </main>
+        <RoomShown />
         <HelpDrawer />
       </div>
       <HoleSheet />
     </AppContext.Provider>
   );
+}
+
+function RoomShown() {
+  const name = useApp((state) => state.view.room);
+  const View = (ROOMS.find((room) => room.name === name) ?? ROOMS[0]!).View;
+  return <View />;
 }

@@ -19,6 +19,7 @@ import { solveHoles } from './state/effects/solve-holes.ts';
 import { initialState } from './state/initial.ts';
 import { reduce } from './state/reduce.ts';
 import { makeStore } from './state/store.ts';
+import { makeUndoDesk, undoOfPlan } from './state/undo-desk.ts';
 import { titleWindow } from './state/effects/title.ts';
 import { startPlanners } from './workers/planner-pool.ts';
 
@@ -35,8 +36,10 @@ async function start(): Promise<void> {
   });
   const place = document.getElementById('window');
   if (place === null) throw new Error('The page has no place for the window.');
-  render(<App tools={{ store, duties: fileDuties(store, host) }} />, place);
-  listenForShortcuts(store, window);
+  const undo = makeUndoDesk();
+  undo.bring('plan', undoOfPlan(store));
+  render(<App tools={{ store, duties: fileDuties(store, host), host, pool, undo }} />, place);
+  listenForShortcuts(store, undo, window);
   titleWindow(store, document);
   solveHoles(store, pool);
   answerQuestions(store, pool);

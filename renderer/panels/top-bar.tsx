@@ -1,6 +1,7 @@
 /** The bar at the top: what is open, undo and redo, units, light, help and print. */
 
-import { redoLabel, undoLabel } from '../state/history.ts';
+import { useLayoutEffect, useState } from 'preact/hooks';
+import { RoomSwitch } from '../rooms/room-switch.tsx';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Choice } from './choice.tsx';
 import { FilePicker } from './file-picker.tsx';
@@ -11,6 +12,7 @@ export function TopBar() {
   return (
     <header class="top-bar">
       <h1 class="brand">Holewright</h1>
+      <RoomSwitch />
       <FilePicker kind="course" />
       <FilePicker kind="player" />
       <div class="spring" />
@@ -23,9 +25,13 @@ export function TopBar() {
 }
 
 function UndoButtons() {
-  const undo = useApp((state) => undoLabel(state.history));
-  const redo = useApp((state) => redoLabel(state.history));
-  const dispatch = useDispatch();
+  const { undo: desk } = useTools();
+  const room = useApp((state) => state.view.room);
+  const [, redraw] = useState(0);
+  useLayoutEffect(() => desk.subscribe(() => redraw((count) => count + 1)), [desk]);
+  const source = desk.of(room);
+  const undo = source?.undoLabel() ?? null;
+  const redo = source?.redoLabel() ?? null;
   const undoTitle = undo === null ? 'Nothing to undo' : `Undo: ${undo} (Ctrl+Z)`;
   const redoTitle = redo === null ? 'Nothing to redo' : `Redo: ${redo} (Ctrl+Shift+Z)`;
   return (
@@ -36,7 +42,7 @@ function UndoButtons() {
         disabled={undo === null}
         title={undoTitle}
         aria-label={undoTitle}
-        onClick={() => dispatch({ type: 'undone' })}
+        onClick={() => source?.undo()}
       >
         <Picture of="undo" />
       </button>
@@ -46,7 +52,7 @@ function UndoButtons() {
         disabled={redo === null}
         title={redoTitle}
         aria-label={redoTitle}
-        onClick={() => dispatch({ type: 'redone' })}
+        onClick={() => source?.redo()}
       >
         <Picture of="redo" />
       </button>

@@ -5,6 +5,7 @@ import type { SolveProgress } from '../../core/plan/model.ts';
 import type { PlayerModel } from '../../core/player/model.ts';
 import type { Fault } from '../../core/result.ts';
 import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
+import type { RoomName } from '../rooms/room.ts';
 import type {
   ComparisonAnswer,
   HelpPage,
@@ -41,6 +42,7 @@ export type FileAction =
 export type Layer = 'showSurface' | 'showBalls' | 'showCarries' | 'showLegend';
 
 export type ViewAction =
+  | { readonly type: 'room-shown'; readonly room: RoomName }
   | { readonly type: 'hole-shown'; readonly hole: number | null }
   | { readonly type: 'units-set'; readonly units: Settings['units'] }
   | { readonly type: 'theme-set'; readonly theme: Settings['theme'] }

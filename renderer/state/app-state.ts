@@ -9,6 +9,7 @@ import type { SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/mo
 import type { PlayerModel } from '../../core/player/model.ts';
 import type { Fault } from '../../core/result.ts';
 import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
+import type { RoomName } from '../rooms/room.ts';
 import type { History } from './history.ts';
 
 export interface AppState {
@@ -61,6 +62,7 @@ export type Notice =
 export type HelpPage = 'guide' | 'numbers' | 'limits';
 
 export interface View {
+  readonly room: RoomName;
   /** Null shows the whole course. */
   readonly hole: number | null;
   /** The direction from tee to green points up the screen; otherwise north does. */

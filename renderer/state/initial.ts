@@ -25,6 +25,7 @@ export function initialState(): AppState {
     courseNotes: [],
     notices: [],
     view: {
+      room: 'plan',
       hole: null,
       holeUp: true,
       showSurface: false,

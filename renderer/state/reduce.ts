@@ -29,6 +29,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'file-changed-on-disk':
     case 'notice-dismissed':
       return reduceFiles(state, action);
+    case 'room-shown':
     case 'hole-shown':
     case 'units-set':
     case 'theme-set':
@@ -176,6 +177,8 @@ function forgetShots(view: View): View {
 function reduceView(state: AppState, action: ViewAction): AppState {
   const { view } = state;
   switch (action.type) {
+    case 'room-shown':
+      return { ...state, history: dropPreview(state.history), view: { ...view, room: action.room } };
     case 'hole-shown':
       if (view.hole === action.hole) return state;
       return {

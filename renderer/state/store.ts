@@ -3,14 +3,16 @@
 import type { Action } from './actions.ts';
 import type { AppState } from './app-state.ts';
 
-export interface Store {
-  readonly state: () => AppState;
-  readonly dispatch: (action: Action) => void;
+export type Store = StoreOf<AppState, Action>;
+
+export interface StoreOf<S, A> {
+  readonly state: () => S;
+  readonly dispatch: (action: A) => void;
   /** Calls `listener` after each change until the returned function is called. */
   readonly subscribe: (listener: () => void) => () => void;
 }
 
-export function makeStore(initial: AppState, reduce: (state: AppState, action: Action) => AppState): Store {
+export function makeStore<S, A>(initial: S, reduce: (state: S, action: A) => S): StoreOf<S, A> {
   let state = initial;
   const listeners = new Set<() => void>();
   return {

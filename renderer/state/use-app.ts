@@ -2,15 +2,21 @@
 
 import { createContext } from 'preact';
 import { useContext, useLayoutEffect, useState } from 'preact/hooks';
+import type { Host } from '../../electron/contract/host.ts';
+import type { PlannerPool } from '../workers/planner-pool.ts';
 import type { Action } from './actions.ts';
 import type { AppState } from './app-state.ts';
 import type { Duties } from './duties.ts';
 import type { Store } from './store.ts';
+import type { UndoDesk } from './undo-desk.ts';
 
 /** The store, and the things that only the outside world can do. */
 export interface AppTools {
   readonly store: Store;
   readonly duties: Duties;
+  readonly host: Host;
+  readonly pool: PlannerPool;
+  readonly undo: UndoDesk;
 }
 
 export const AppContext = createContext<AppTools | null>(null);

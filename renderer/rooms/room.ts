@@ -1,0 +1,12 @@
+/** A room is what fills the window below the bar: planning, the course, the player, the round. */
+
+import type { ComponentType } from 'preact';
+
+export type RoomName = 'plan' | 'course' | 'player' | 'round';
+
+export interface Room {
+  readonly name: RoomName;
+  /** On its button in the bar. */
+  readonly words: string;
+  readonly View: ComponentType;
+}

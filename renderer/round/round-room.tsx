@@ -1,0 +1,3 @@
+import type { Room } from '../rooms/room.ts';
+
+export const roundRoom: Room | null = null;
