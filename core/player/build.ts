@@ -6,10 +6,10 @@
 
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
 import { BagReading, evidenceOf, type ShotGroups } from './bag-laws.ts';
-import { type BagClub, DEFAULT_MARGIN_STROKES, MOST_CLUBS_IN_PLAY, type PlayerDocument } from './format.ts';
+import { type BagClub, DEFAULT_MARGIN_STROKES, type PlayerDocument } from './format.ts';
 import { groupShots } from './group-shots.ts';
+import { clubsInRound, countFault, isInRound, lieEffectsOf } from './in-play.ts';
 import { inferLevel } from './infer-level.ts';
-import { lieEffectsFor } from './lie-effects.ts';
 import { LEAST_SHOTS } from './measured-shot.ts';
 import type { PlayerModel } from './model.ts';
 import { type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
@@ -21,6 +21,8 @@ import type { PartShot } from './short-game.ts';
 export interface BuildSettings {
   /** The day from which the age of shots counts (ISO 8601); by default the day of the newest shot. */
   readonly today?: string;
+  /** With the clubs that stay at home: to look at a bag, not to plan with it. */
+  readonly wholeBag?: boolean;
 }
 
 /** The player that a file describes. Refuses a bag that cannot be planned with, and a player of unknown level. */
@@ -33,12 +35,19 @@ export function buildPlayer(
   const read = readEvidence(document, settings);
   if (!read.ok) return read;
   const { level, evidence, partShots } = read.value;
-  const warnings = [...countClubs(document.bag), ...read.value.warnings];
+  const tooMany = countFault(document.bag);
+  const warnings = [...(tooMany === null ? [] : [tooMany]), ...read.value.warnings];
+  const goesOut = new Set(
+    (settings.wholeBag === true ? document.bag : clubsInRound(document.bag)).map(({ name }) => name),
+  );
   const laws = new BagReading(document.bag, level, evidence, partShots).laws();
-  for (const { faults } of laws) warnings.push(...faults);
+  laws.forEach(({ faults }, i) => {
+    if (goesOut.has(document.bag[i]!.name)) warnings.push(...faults);
+  });
   // Longest first; the posterior follows the same order.
   const sorted = laws
     .flatMap(({ spreads }) => spreads)
+    .filter(({ spread }) => goesOut.has(spread.club.name))
     .sort((a, b) => b.spread.carryMean - a.spread.carryMean);
 
   const putting = readPutting(document, level);
@@ -51,7 +60,7 @@ export function buildPlayer(
     spreads: sorted.map(({ spread }) => spread),
     putting: putting.skill,
     puttingSource: putting.source,
-    lieEffect: lieEffectsFor(level.handicap),
+    lieEffect: lieEffectsOf(document.bag, level.handicap),
     posterior: () => {
       const entries = sorted.map(({ posterior }) => posterior());
       return { entries, drawCount: (entries[0]?.draws.length ?? 0) / SPREAD_WIDTH };
@@ -97,14 +106,11 @@ function checkBag(bag: readonly BagClub[]): readonly Fault[] {
   if (bag.every(({ kind }) => kind === 'putter')) {
     const message = 'The bag holds no club but a putter. Add the clubs that are played.';
     faults.push({ severity: 'error', code: 'no-clubs', where: 'bag', message });
+  } else if (!bag.some((club) => club.kind !== 'putter' && isInRound(club))) {
+    const message = 'No club but a putter is chosen for the round. Choose the clubs that go out.';
+    faults.push({ severity: 'error', code: 'no-clubs', where: 'bag', message });
   }
   return faults;
-}
-
-function countClubs(bag: readonly BagClub[]): Fault[] {
-  if (bag.length <= MOST_CLUBS_IN_PLAY) return [];
-  const message = `The bag holds ${bag.length} clubs; Rule 4.1b allows ${MOST_CLUBS_IN_PLAY} in a round. Take out what stays at home.`;
-  return [{ severity: 'warning', code: 'over-fourteen-clubs', where: 'bag', message }];
 }
 
 /** The level whose presets stand in for what is not measured: the handicap given, else one that fits the carries. */

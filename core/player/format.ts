@@ -46,6 +46,12 @@ const BagClubSchema = v.looseObject({
   loftDeg: number(0, 80),
   lengthM: v.optional(number(0.3, 1.6)),
   swings: v.pipe(v.array(SwingSchema), v.minLength(1), v.maxLength(5)),
+  /** False for a club that stays at home this round. */
+  inRound: v.optional(v.boolean()),
+  /** Lies from which the player leaves it in the bag, beside those that rule it out anyway. */
+  notFrom: v.optional(
+    v.pipe(v.array(v.picklist(['tee', 'fairway', 'rough', 'longRough', 'bunker', 'woods'])), v.maxLength(6)),
+  ),
   stated: v.optional(StatedSchema),
 });
 export type BagClub = v.InferOutput<typeof BagClubSchema>;

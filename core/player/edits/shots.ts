@@ -1,0 +1,24 @@
+/** Changes of the measured shots of a player file. Places are indices into the file's list. */
+
+import { type Result, refuse, succeed } from '../../result.ts';
+import { MOST_SHOTS, type PlayerDocument, type RecordedShot } from '../format.ts';
+
+export function addShots(
+  document: PlayerDocument,
+  shots: readonly RecordedShot[],
+): Result<PlayerDocument, string> {
+  const known = document.shots ?? [];
+  if (known.length + shots.length > MOST_SHOTS)
+    return refuse(
+      `A player file holds ${MOST_SHOTS} shots at most; there is room for ${MOST_SHOTS - known.length}. Take old shots out first.`,
+    );
+  return succeed({ ...document, shots: [...known, ...shots] });
+}
+
+export function replaceShot(document: PlayerDocument, at: number, shot: RecordedShot): PlayerDocument {
+  return { ...document, shots: (document.shots ?? []).map((known, i) => (i === at ? shot : known)) };
+}
+
+export function removeShots(document: PlayerDocument, places: ReadonlySet<number>): PlayerDocument {
+  return { ...document, shots: (document.shots ?? []).filter((_, i) => !places.has(i)) };
+}
