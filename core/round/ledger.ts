@@ -57,9 +57,29 @@ export function holeLedger(
   seed: string,
   peer: Expectation | null = null,
 ): HoleLedger {
+  const steps = holeLedgerSteps(play, plays, seed, peer);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** Plays between two breaths: a few milliseconds. */
+const PLAYS_PER_STEP = 50;
+
+/** The same in steps, for a caller that reports, answers and cancels between them; each yields the plays done. */
+export function* holeLedgerSteps(
+  play: HolePlay,
+  plays: number,
+  seed: string,
+  peer: Expectation | null = null,
+): Generator<number, HoleLedger, void> {
   const source = new LuckSource(seed, play.prepared.hole.number);
   const sums = new Sums(plays);
-  for (let round = 0; round < plays; round++) sums.add(round, playHole(play, source.hole(round)), peer);
+  for (let round = 0; round < plays; round++) {
+    if (round % PLAYS_PER_STEP === 0) yield round;
+    sums.add(round, playHole(play, source.hole(round)), peer);
+  }
   return sums.ledger(play.prepared.hole.number, play.prepared.hole.par, peer !== null);
 }
 

@@ -1,7 +1,7 @@
 /** A played round against its plan: totals, how usual such a round is, and what it is put down to. */
 
 import { chanceOfAtMost } from './distribution.ts';
-import type { RoundDocument } from './format.ts';
+import type { PlannedHoleRecord, RoundDocument } from './format.ts';
 import type { HolePlay, ShotClass } from './play-hole.ts';
 import { type GainParts, type HoleReview, reviewHole } from './review-hole.ts';
 import { FORM_SD_STROKES, holeScores, roundDistribution } from './score-distribution.ts';
@@ -30,10 +30,26 @@ export function reviewRound(
   playOf: (hole: number) => HolePlay | null = () => null,
   formSd = FORM_SD_STROKES,
 ): RoundReview {
-  const plannedOf = (number: number) => round.plan?.holes.find(({ hole }) => hole === number);
-  const holes = round.played.map((played) =>
-    reviewHole(played, plannedOf(played.hole), playOf(played.hole), round.plan?.seed),
+  return reviewOf(
+    round,
+    round.played.map((played) =>
+      reviewHole(played, plannedHole(round, played.hole), playOf(played.hole), round.plan?.seed),
+    ),
+    formSd,
   );
+}
+
+/** What the card said of a hole. */
+export function plannedHole(round: RoundDocument, number: number): PlannedHoleRecord | undefined {
+  return round.plan?.holes.find(({ hole }) => hole === number);
+}
+
+/** The round's review from its holes', in the order in which they were played: for holes that are looked at elsewhere. */
+export function reviewOf(
+  round: RoundDocument,
+  holes: readonly HoleReview[],
+  formSd = FORM_SD_STROKES,
+): RoundReview {
   const known = holes.filter((hole) => hole.expected !== null);
   const judged = holes.filter(({ followedPlan }) => followedPlan !== null);
   return {

@@ -1,8 +1,9 @@
 /** One hole on one card: head, picture, words, boxes to fill in. */
 
 import { GREEN_NOTE, LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../core/card/green-limits.ts';
-import { lengthNumber, lengthWords } from '../../core/card/lengths.ts';
+import { lengthWords } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
+import { cardParagraphs, type Paragraph } from '../../core/card/paragraphs.ts';
 import { drawGreen, drawHole, drawScaleBar, type DrawWishes, type Page } from './card-drawing.ts';
 import { type Box, inset, POINT_PER_MM, printable, type Sheet } from './card-paper.ts';
 
@@ -125,42 +126,6 @@ function drawPicture(page: Page, card: CardHole, box: Box, wishes: DrawWishes): 
     return;
   }
   drawScaleBar(page, box.x + 2, box.y + box.height - foot * 0.42, drawn.scale, wishes);
-}
-
-interface Paragraph {
-  readonly label: string;
-  readonly text: string;
-}
-
-/** What a card says, most needed first: the last go first where the paper has no room. */
-export function cardParagraphs(card: CardHole, extras: CardExtras): readonly Paragraph[] {
-  const { units } = card;
-  const distances = [
-    ...card.carries.map(({ words, side, nearM, farM }) => {
-      const where = side === 'across' ? '' : ` ${side}`;
-      return `${words}${where} ${lengthNumber(nearM, units)}, over ${lengthNumber(farM, units)}`;
-    }),
-    ...(card.runOut === null
-      ? []
-      : [`fairway ends ${lengthNumber(card.runOut.atM, units)}, then ${card.runOut.words}`]),
-  ];
-  const paragraphs: Paragraph[] = [
-    { label: 'Play', text: `${card.club}, carry ${lengthWords(card.carryM, units)}` },
-    { label: 'Aim', text: card.aim },
-  ];
-  const add = (label: string, text: string | null | undefined): void => {
-    if (text !== null && text !== undefined && text !== '') paragraphs.push({ label, text });
-  };
-  add('Miss', card.safeSide?.words);
-  add(`From the tee (${units === 'yards' ? 'yd' : 'm'})`, distances.join('; '));
-  add('Leaves', card.leave.words);
-  add('Hole', card.green?.words);
-  add('Budget', card.budget?.words);
-  add('Wind', extras.wind);
-  add('Remember', extras.reminder);
-  for (const { where, share, what } of card.badPlaces) add(`${where}, ${Math.round(100 * share)} %`, what);
-  add('Why', card.reason);
-  return paragraphs;
 }
 
 function drawWords(page: Page, card: CardHole, words: Box, sheet: Sheet, extras: CardExtras): void {

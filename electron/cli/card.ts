@@ -9,6 +9,7 @@ import type { Course } from '../../core/course/model.ts';
 import type { PlayerModel } from '../../core/player/model.ts';
 import { faultLine } from '../../core/result.ts';
 import { departuresOf, departureWords } from '../../core/round/departures.ts';
+import { roundFigures, type RoundFigures } from '../../core/round/figures.ts';
 import {
   EXIT,
   optionalText,
@@ -25,7 +26,6 @@ import { cardPdf } from './card-pdf.ts';
 import { readCourse, readPlayer } from './inputs.ts';
 import { percent } from './plan-report.ts';
 import { solveRound } from './round-pool.ts';
-import { roundFigures, type RoundFigures } from './round-report.ts';
 import type { RoundTask } from './round-task.ts';
 
 const USAGE = `usage: npm run --silent card -- --course FILE --player FILE --to FILE.pdf [--paper a4|letter|a6] [--style plain|ink-saving|large-print]

@@ -1,56 +1,12 @@
 /** A round's odds, budgets and ledger, as figures for JSON and in words for a terminal. */
 
-import { makeBudget, type RoundBudget } from '../../core/round/budget.ts';
 import { departuresOf, departureWords } from '../../core/round/departures.ts';
 import { meanOf, type ScoreDistribution, varianceOf } from '../../core/round/distribution.ts';
-import { LEDGER_WORDS, type RoundLedger, roundLedger } from '../../core/round/ledger.ts';
-import { type HoleChoices, playToTarget } from '../../core/round/play-to-target.ts';
+import type { RoundFigures } from '../../core/round/figures.ts';
+import { LEDGER_WORDS, type RoundLedger } from '../../core/round/ledger.ts';
 import { recommendedOf, type RoundHole } from '../../core/round/round-hole.ts';
-import { holeScores, roundOdds, type RoundOdds } from '../../core/round/score-distribution.ts';
-import type { TargetPlan } from '../../core/round/play-to-target.ts';
 import { columns, percent } from './plan-report.ts';
 import { lengthWords, type LengthUnit } from './units.ts';
-
-export interface RoundFigures {
-  readonly target: number;
-  readonly odds: RoundOdds;
-  readonly scores: readonly ScoreDistribution[];
-  readonly budget: RoundBudget;
-  readonly ledger: RoundLedger | null;
-  readonly choices: readonly HoleChoices[];
-  readonly playing: TargetPlan;
-}
-
-export function roundFigures(holes: readonly RoundHole[], target: number, formSd?: number): RoundFigures {
-  const scores = holes.map(({ plan }) => holeScores(recommendedOf(plan)));
-  const choices = holes.map(
-    ({ hole, par, plan }): HoleChoices => ({
-      hole,
-      par,
-      options: plan.options
-        .filter(({ kind }) => kind === 'shot')
-        .map((option) => ({ id: option.id, scores: holeScores(option) })),
-    }),
-  );
-  const ledgers = holes.flatMap(({ ledger }) => (ledger === null ? [] : [ledger]));
-  return {
-    target,
-    odds: roundOdds(scores, target, formSd),
-    scores,
-    budget: makeBudget(
-      holes.map(({ hole, par, strokeIndex }, i) => ({
-        hole,
-        par,
-        scores: scores[i]!,
-        ...(strokeIndex === null ? {} : { strokeIndex }),
-      })),
-      target,
-    ),
-    ledger: ledgers.length === holes.length && holes.length > 0 ? roundLedger(ledgers) : null,
-    choices,
-    playing: playToTarget(choices, { kind: 'score', target }, formSd),
-  };
-}
 
 /** Departures that a terminal shows. */
 const MOST_DEPARTURES = 8;

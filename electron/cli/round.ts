@@ -1,6 +1,7 @@
 /** `npm run --silent round`: the odds of a score of N or fewer, hole budgets, and where strokes go. */
 
 import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
+import { roundFigures } from '../../core/round/figures.ts';
 import { FORM_SD_STROKES } from '../../core/round/score-distribution.ts';
 import { levelName, type PlayerLevel } from '../../core/player/presets.ts';
 import { faultLine } from '../../core/result.ts';
@@ -15,7 +16,7 @@ import {
   wholeNumber,
 } from './command.ts';
 import { readCourse, readPlayer } from './inputs.ts';
-import { roundDocument, roundFigures, roundReport } from './round-report.ts';
+import { roundDocument, roundReport } from './round-report.ts';
 import { solveRound } from './round-pool.ts';
 import type { RoundTask } from './round-task.ts';
 import { PROGRAM_VERSION } from './version.ts';

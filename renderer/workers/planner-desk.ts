@@ -35,7 +35,7 @@ const ROUGH_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [24], dr
 /** Samples per option while something is being dragged. */
 const ROUGH_SAMPLES = 128;
 
-interface Solved {
+export interface Solved {
   readonly hole: number;
   readonly rough: boolean;
   /** Names the field without the tee, which the field does not depend on. */
@@ -44,17 +44,17 @@ interface Solved {
   readonly field: StrokesField;
 }
 
-interface Opened {
+export interface Opened {
   readonly course: Course;
   readonly player: PlayerModel;
 }
 
 export class PlannerDesk implements PlannerApi {
-  private opened: Opened | null = null;
+  protected opened: Opened | null = null;
   private readonly solved = new Map<string, Solved>();
   private readonly queue: SolveQueue<SolveProgress, Result<Solved, Fault>>;
 
-  constructor(means: QueueMeans) {
+  constructor(protected readonly means: QueueMeans) {
     this.queue = new SolveQueue(means);
   }
 
@@ -198,8 +198,15 @@ export class PlannerDesk implements PlannerApi {
   }
 
   surface(resultKey: string, cellM: number): Promise<StrokesSurface | null> {
-    const known = this.solved.get(solvedKey(resultKey, false)) ?? this.solved.get(solvedKey(resultKey, true));
-    return Promise.resolve(known === undefined ? null : strokesSurface(known.field, cellM));
+    const known = this.solvedOf(resultKey);
+    return Promise.resolve(known === null ? null : strokesSurface(known.field, cellM));
+  }
+
+  /** The hole in full where it is there, else its quick answer. */
+  protected solvedOf(resultKey: string): Solved | null {
+    return (
+      this.solved.get(solvedKey(resultKey, false)) ?? this.solved.get(solvedKey(resultKey, true)) ?? null
+    );
   }
 
   private about<T>(
@@ -210,10 +217,8 @@ export class PlannerDesk implements PlannerApi {
       spot: { readonly x: number; readonly y: number },
     ) => T,
   ): Promise<T | null> {
-    const known =
-      this.solved.get(solvedKey(question.resultKey, false)) ??
-      this.solved.get(solvedKey(question.resultKey, true));
-    if (known === undefined) return Promise.resolve(null);
+    const known = this.solvedOf(question.resultKey);
+    if (known === null) return Promise.resolve(null);
     const { prepared, field } = known;
     return Promise.resolve(answer(prepared, field, prepared.frame.toSpot(question.ball)));
   }

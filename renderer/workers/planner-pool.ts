@@ -7,15 +7,8 @@ import { proxy, type Remote, wrap } from 'comlink';
 import type { Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
 import type { Fault, Result } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
-import type {
-  HoleTask,
-  OwnShot,
-  PlannerApi,
-  ShotPicture,
-  ShotRequest,
-  SpotQuestion,
-  Unfinished,
-} from './planner-api.ts';
+import type { RoundApi } from './round-api.ts';
+import type { HoleTask, OwnShot, ShotPicture, ShotRequest, SpotQuestion, Unfinished } from './planner-api.ts';
 
 const MOST_WORKERS = 4;
 
@@ -36,19 +29,21 @@ export interface PlannerPool {
   compare(hole: number, question: SpotQuestion, a: ShotRequest, b: ShotRequest): Promise<Comparison | null>;
   paint(hole: number, question: SpotQuestion, shot: ShotRequest, balls: number): Promise<ShotPicture | null>;
   surface(hole: number, resultKey: string, cellM: number): Promise<StrokesSurface | null>;
+  /** The worker that holds this hole, for what a round asks of it. */
+  deskOf(hole: number): Remote<RoundApi>;
 }
 
 /** Starts the workers; `broken` is told when one of them cannot go on. */
 export function startPlanners(broken: (message: string) => void): PlannerPool {
   const count = Math.max(1, Math.min(MOST_WORKERS, navigator.hardwareConcurrency));
-  const desks: Remote<PlannerApi>[] = Array.from({ length: count }, () => {
+  const desks: Remote<RoundApi>[] = Array.from({ length: count }, () => {
     const worker = new Worker(new URL('./planner-worker.ts', import.meta.url), { type: 'module' });
     worker.addEventListener('error', (event) =>
       broken(event.message || 'A calculation could not be started.'),
     );
-    return wrap<PlannerApi>(worker);
+    return wrap<RoundApi>(worker);
   });
-  const deskOf = (hole: number): Remote<PlannerApi> => desks[hole % count]!;
+  const deskOf = (hole: number): Remote<RoundApi> => desks[hole % count]!;
   return {
     workers: count,
     async open(courseText, playerText) {
@@ -66,5 +61,6 @@ export function startPlanners(broken: (message: string) => void): PlannerPool {
     compare: (hole, question, a, b) => deskOf(hole).compare(question, a, b),
     paint: (hole, question, shot, balls) => deskOf(hole).paint(question, shot, balls),
     surface: (hole, resultKey, cellM) => deskOf(hole).surface(resultKey, cellM),
+    deskOf,
   };
 }

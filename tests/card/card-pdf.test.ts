@@ -11,7 +11,7 @@ import { LARGEST_GREEN_SCALE } from '../../core/card/green-limits.ts';
 import type { CardHole } from '../../core/card/model.ts';
 import { preparationSheet } from '../../core/card/preparation.ts';
 import { PLAY_LINE_WIDTH, SCALE_BAR_WIDTH } from '../../electron/cli/card-drawing.ts';
-import { cardParagraphs } from '../../electron/cli/card-page.ts';
+import { cardParagraphs } from '../../core/card/paragraphs.ts';
 import { PAPERS, POINT_PER_MM, printable, sheetFor, STYLES } from '../../electron/cli/card-paper.ts';
 import { cardPdf } from '../../electron/cli/card-pdf.ts';
 import { box, disc, flatCourse, wood } from '../plan/synthetic.ts';

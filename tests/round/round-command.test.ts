@@ -8,7 +8,8 @@ import { Ajv } from 'ajv';
 import { describe, expect, it, vi } from 'vitest';
 import type { RoundHole } from '../../core/round/round-hole.ts';
 import type { Option } from '../../core/plan/model.ts';
-import { roundDocument, roundFigures, roundReport } from '../../electron/cli/round-report.ts';
+import { roundFigures } from '../../core/round/figures.ts';
+import { roundDocument, roundReport } from '../../electron/cli/round-report.ts';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
 import { oddsSchemaText } from './odds-schema.ts';
 

@@ -1,0 +1,94 @@
+/** Asks a worker, whenever target or plans change, what to play from each tee to reach the target. */
+
+import type { Aim } from '../../../core/round/aim.ts';
+import { playingHandicap, strokesReceived, ALLOWANCE } from '../../../core/round/handicap.ts';
+import type { ScoreDistribution } from '../../../core/round/distribution.ts';
+import { scoreToMeet } from '../../../core/round/target.ts';
+import { latestWins } from '../../workers/latest-wins.ts';
+import { afterChanges, reasonText } from '../../state/effects/follow.ts';
+import type { AppState } from '../../state/app-state.ts';
+import type { AppTools } from '../../state/use-app.ts';
+import { parOf, ratingOf, roundHoles, targetOf, tryableChoices } from '../state/planned-holes.ts';
+import type { RoundState } from '../state/round-state.ts';
+import type { RoundStore } from '../state/use-round.ts';
+
+/** What is played for, or why it cannot be told yet. */
+export type AimNow =
+  | { readonly aim: Aim; readonly key: string }
+  | { readonly aim: null; readonly missing: 'holes' | 'opponent' };
+
+/** Over all holes of the course. */
+export function aimNow(app: AppState, state: RoundState): AimNow {
+  const course = app.course?.value;
+  const { ready, all } = roundHoles(app);
+  if (course === undefined || ready.length === 0 || ready.length < all.length)
+    return { aim: null, missing: 'holes' };
+  const { wishes } = state;
+  const player = app.player?.value ?? null;
+  const base = `${ready.map(({ result }) => result.key).join('|')}/${wishes.formSd}/${wishes.game}`;
+  switch (wishes.game) {
+    case 'score': {
+      const target = scoreToMeet(targetOf(wishes, course, player), parOf(course.holes));
+      return { aim: { kind: 'score', target }, key: `${base}/${target}` };
+    }
+    case 'stableford': {
+      const handicap = playingHandicap(
+        player?.handicap ?? 18,
+        ratingOf(wishes, course),
+        ALLOWANCE.stableford,
+      );
+      const received = strokesReceived(
+        handicap,
+        all.map(({ strokeIndex }) => strokeIndex),
+      );
+      const target = wishes.points ?? 2 * all.length;
+      return { aim: { kind: 'stableford', target, received }, key: `${base}/${target}/${handicap}` };
+    }
+    case 'match': {
+      const opponent = ready.flatMap(({ hole }): ScoreDistribution[] => {
+        const scores = state.ledgers[hole]?.answer.peerScores ?? null;
+        return scores === null ? [] : [scores];
+      });
+      if (opponent.length < ready.length) return { aim: null, missing: 'opponent' };
+      const rating = ratingOf(wishes, course);
+      const own = playingHandicap(player?.handicap ?? 18, rating, ALLOWANCE.matchPlay);
+      const theirs = playingHandicap(
+        wishes.peerHandicap ?? player?.handicap ?? 18,
+        rating,
+        ALLOWANCE.matchPlay,
+      );
+      const received = strokesReceived(
+        own - theirs,
+        all.map(({ strokeIndex }) => strokeIndex),
+      );
+      const ledgers = ready.map(({ hole }) => state.ledgers[hole]?.key ?? '').join('|');
+      return { aim: { kind: 'match', opponent, received }, key: `${base}/${own}/${theirs}/${ledgers}` };
+    }
+  }
+}
+
+export function followPlaying({ store, pool }: Pick<AppTools, 'store' | 'pool'>, round: RoundStore): void {
+  let asked: string | null = null;
+  const asking = latestWins<{ readonly key: string; readonly aim: Aim }>(
+    async ({ key, aim }) => {
+      const choices = tryableChoices(roundHoles(store.state()));
+      const { formSd } = round.state().wishes;
+      const answer = await pool.deskOf(0).playTo({ choices, aim, formSd });
+      round.dispatch({ type: 'playing-answered', key, answer });
+    },
+    (reason) => {
+      asked = null;
+      store.dispatch({ type: 'trouble-met', title: 'A calculation stopped', message: reasonText(reason) });
+    },
+  );
+  const look = (): void => {
+    const app = store.state();
+    if (app.view.room !== 'round') return;
+    const now = aimNow(app, round.state());
+    if (now.aim === null || now.key === asked) return;
+    asked = now.key;
+    asking.ask(now);
+  };
+  afterChanges(store, look);
+  round.subscribe(() => queueMicrotask(look));
+}

@@ -1,0 +1,62 @@
+/** How a panel of the room reads the room's own state. The state outlives the room's being shown. */
+
+import { useLayoutEffect, useState } from 'preact/hooks';
+import { makeStore, type StoreOf } from '../../state/store.ts';
+import { type AppTools, useApp, useTools } from '../../state/use-app.ts';
+import { followLedgers } from '../effects/follow-ledgers.ts';
+import { followPlaying } from '../effects/follow-playing.ts';
+import { outlookOf, type Outlook, roundHoles, type RoundHoles } from './planned-holes.ts';
+import { FIRST_ROUND, reduceRound, type RoundAction, type RoundState } from './round-state.ts';
+
+export type RoundStore = StoreOf<RoundState, RoundAction>;
+
+const stores = new WeakMap<AppTools['store'], RoundStore>();
+
+/** The room's store, made and set to work when it is first asked for. */
+export function roundStoreOf(tools: AppTools): RoundStore {
+  const known = stores.get(tools.store);
+  if (known !== undefined) return known;
+  const made = makeStore(FIRST_ROUND, reduceRound);
+  stores.set(tools.store, made);
+  followLedgers(tools, made);
+  followPlaying(tools, made);
+  return made;
+}
+
+export function useStore<S, A, T>(store: StoreOf<S, A>, select: (state: S) => T): T {
+  const [, redraw] = useState(0);
+  const value = select(store.state());
+  useLayoutEffect(() => {
+    let seen = value;
+    const look = (): void => {
+      const now = select(store.state());
+      if (Object.is(now, seen)) return;
+      seen = now;
+      redraw((count) => count + 1);
+    };
+    look();
+    return store.subscribe(look);
+  });
+  return value;
+}
+
+export function useRound<T>(select: (state: RoundState) => T): T {
+  return useStore(roundStoreOf(useTools()), select);
+}
+
+export function useRoundDispatch(): (action: RoundAction) => void {
+  return roundStoreOf(useTools()).dispatch;
+}
+
+export function useRoundHoles(): RoundHoles {
+  return useApp(roundHoles);
+}
+
+/** Null until the first hole is worked out. */
+export function useOutlook(): Outlook | null {
+  const holes = useRoundHoles();
+  const wishes = useRound((state) => state.wishes);
+  const course = useApp((state) => state.course?.value ?? null);
+  const player = useApp((state) => state.player?.value ?? null);
+  return outlookOf(holes, wishes, course, player);
+}

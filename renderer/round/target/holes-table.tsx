@@ -1,0 +1,122 @@
+/** Hole by hole: par, index, budget, what the plan expects and how often the budget is met, and what to hit. */
+
+import { chanceOfAtMost, meanOf } from '../../../core/round/distribution.ts';
+import { recommendedOf } from '../../../core/round/round-hole.ts';
+import { OddsBar, OddsKey } from '../../panels/odds-bar.tsx';
+import { shotPhrase } from '../../panels/shot-words.ts';
+import { lengthNumber, lengthText, strokesText, unitShort } from '../../state/measures.ts';
+import { useApp, useDispatch } from '../../state/use-app.ts';
+import { type Outlook, parOf, type RoundHoles } from '../state/planned-holes.ts';
+
+interface Props {
+  readonly outlook: Outlook;
+  readonly holes: RoundHoles;
+}
+
+export function HolesTable({ outlook, holes }: Props) {
+  const units = useApp((state) => state.settings.units);
+  const dispatch = useDispatch();
+  const isWhole = holes.ready.length === holes.all.length;
+  const sum = holes.ready.reduce((total, { result }) => total + result.lengthM, 0);
+  return (
+    <section aria-label="Hole by hole" class="table-box">
+      <div class="table-head">
+        <h3>Hole by hole</h3>
+        <OddsKey />
+      </div>
+      <table class="plain-table holes-table">
+        <thead>
+          <tr>
+            <th scope="col">Hole</th>
+            <th scope="col" class="number">
+              Par
+            </th>
+            <th scope="col" class="number">
+              Index
+            </th>
+            <th scope="col" class="number">
+              {unitShort(units)}
+            </th>
+            <th scope="col">From the tee</th>
+            <th scope="col" class="number">
+              Budget
+            </th>
+            <th scope="col" class="number">
+              Expected
+            </th>
+            <th scope="col" class="number">
+              Budget met
+            </th>
+            <th scope="col">Odds, %</th>
+            <th scope="col">Play for</th>
+          </tr>
+        </thead>
+        <tbody>
+          {holes.ready.map((hole, i) => {
+            const option = recommendedOf(hole.plan);
+            const scores = outlook.scores[i]!;
+            const budget = outlook.budget.holes[i]!;
+            return (
+              <tr key={hole.hole}>
+                <th scope="row">
+                  <button
+                    type="button"
+                    class="link-button"
+                    title={`Show hole ${hole.hole} in the plan`}
+                    onClick={() => {
+                      dispatch({ type: 'hole-shown', hole: hole.hole });
+                      dispatch({ type: 'room-shown', room: 'plan' });
+                    }}
+                  >
+                    {hole.hole}
+                  </button>
+                </th>
+                <td class="number">{hole.par}</td>
+                <td class="number">{hole.strokeIndex ?? '–'}</td>
+                <td class="number">{lengthNumber(hole.result.lengthM, units)}</td>
+                <td>
+                  {shotPhrase(option)} <span class="faint">{lengthText(option.carryM, units)}</span>
+                </td>
+                <td class="number">
+                  <strong>{isWhole ? budget.budget : '…'}</strong>
+                </td>
+                <td class="number">{strokesText(meanOf(scores))}</td>
+                <td class="number">
+                  {isWhole ? `${Math.round(100 * chanceOfAtMost(scores, budget.budget))} %` : '…'}
+                </td>
+                <td class="odds-cell">
+                  <OddsBar odds={option.parOdds} />
+                </td>
+                <td class="words-cell">{isWhole ? budget.words.replace(/\.$/u, '') : ''}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">Sum</th>
+            <td class="number">{parOf(holes.ready)}</td>
+            <td />
+            <td class="number">{lengthNumber(sum, units)}</td>
+            <td />
+            <td class="number">
+              <strong>
+                {isWhole ? outlook.budget.holes.reduce((total, { budget }) => total + budget, 0) : '…'}
+              </strong>
+            </td>
+            <td class="number">{outlook.odds.expected.toFixed(1)}</td>
+            <td />
+            <td />
+            <td />
+          </tr>
+        </tfoot>
+      </table>
+      {isWhole && !outlook.budget.possible && (
+        <p class="warning">
+          No round that these odds allow comes out at {outlook.target}; the budget is a wish. Choose a target
+          nearer to the expected score.
+        </p>
+      )}
+    </section>
+  );
+}
