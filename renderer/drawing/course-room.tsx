@@ -1,3 +1,46 @@
-import type { Room } from '../rooms/room.ts';
+/** Drawing the course: what can be drawn, the map, and what is known of the things on it. */
 
-export const courseRoom: Room | null = null;
+import '../styles/drawing.css';
+import { useState } from 'preact/hooks';
+import type { Room } from '../rooms/room.ts';
+import { useRoomKeys } from './room-keys.ts';
+import { DrawingMap } from './map/drawing-map.tsx';
+import { FeatureList } from './panels/feature-list.tsx';
+import { DrawnHoles } from './panels/drawn-holes.tsx';
+import { KindPalette } from './panels/kind-palette.tsx';
+import { RoomPanel } from './panels/room-panel.tsx';
+import { ShortcutSheet } from './panels/shortcut-sheet.tsx';
+import { Choice } from '../panels/choice.tsx';
+
+export const courseRoom: Room | null = { name: 'course', words: 'Course', View: CourseView };
+
+type Listed = 'holes' | 'features';
+
+function CourseView() {
+  const [listed, setListed] = useState<Listed>('holes');
+  const [keysShown, showKeys] = useState(false);
+  useRoomKeys(() => showKeys(true));
+  return (
+    <main class="drawing">
+      <div class="drawing-side">
+        <KindPalette />
+        <div class="drawing-lists">
+          <Choice
+            label="What is listed"
+            name="drawing-listed"
+            value={listed}
+            entries={[
+              ['holes', 'Holes'],
+              ['features', 'All that is drawn'],
+            ]}
+            choose={setListed}
+          />
+          {listed === 'holes' ? <DrawnHoles /> : <FeatureList />}
+        </div>
+      </div>
+      <DrawingMap showKeys={() => showKeys(true)} />
+      <RoomPanel />
+      {keysShown && <ShortcutSheet close={() => showKeys(false)} />}
+    </main>
+  );
+}

@@ -1,0 +1,94 @@
+/** The course room's own store and what it can do; one for each window, kept while other rooms are shown. */
+
+import type { EditableDocument } from '../../core/course/document.ts';
+import type { EditResult } from '../../core/course/edits/edit.ts';
+import { makeStore, type StoreOf } from '../state/store.ts';
+import type { UndoSource } from '../state/undo-desk.ts';
+import type { AppTools } from '../state/use-app.ts';
+import type { DrawingAction } from './actions.ts';
+import { followReport } from './checks/follow-report.ts';
+import { type DrawingState, emptyDrawing, mayEdit, type Said } from './drawing-state.ts';
+import { type FileKeeper, keepFile } from './files/file-keeper.ts';
+import type { DrawingStage } from './map/drawing-stage.ts';
+import { reduceDrawing } from './reduce-drawing.ts';
+
+export type DrawingStore = StoreOf<DrawingState, DrawingAction>;
+
+export interface DrawingDesk {
+  readonly store: DrawingStore;
+  readonly files: FileKeeper;
+  /** The map while it is on screen. */
+  readonly stage: { current: DrawingStage | null };
+  /** Makes an edit of the document as it is now and takes it in, or says why not. True where it was taken in. */
+  readonly attempt: (make: (document: EditableDocument) => EditResult, select?: 'touched') => boolean;
+  readonly say: (words: string, tone?: Said['tone']) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+}
+
+const desks = new WeakMap<AppTools['store'], DrawingDesk>();
+
+/** The window's desk, set up when the room is shown for the first time. */
+export function deskOf(tools: AppTools): DrawingDesk {
+  const known = desks.get(tools.store);
+  if (known !== undefined) return known;
+  const desk = setUp(tools);
+  desks.set(tools.store, desk);
+  return desk;
+}
+
+function setUp(tools: AppTools): DrawingDesk {
+  const store = makeStore(emptyDrawing(), reduceDrawing);
+  const desk: DrawingDesk = {
+    store,
+    files: keepFile(tools, store),
+    stage: { current: null },
+    attempt: (make, select) => attempt(store, make, select),
+    say: (words, tone = 'news') => store.dispatch({ type: 'said', said: { tone, words } }),
+    undo: () => {
+      if (store.state().sketch.length > 0) store.dispatch({ type: 'place-taken-back' });
+      else if (mayEdit(store.state())) store.dispatch({ type: 'undone' });
+    },
+    redo: () => {
+      if (mayEdit(store.state())) store.dispatch({ type: 'redone' });
+    },
+  };
+  tools.undo.bring('course', undoOf(desk));
+  followReport(store);
+  return desk;
+}
+
+function attempt(
+  store: DrawingStore,
+  make: (document: EditableDocument) => EditResult,
+  select: 'touched' | undefined,
+): boolean {
+  const state = store.state();
+  if (!mayEdit(state)) {
+    const { file } = state;
+    const words = file?.access.may === 'look' ? file.access.words : 'Open or begin a course first.';
+    store.dispatch({ type: 'said', said: { tone: 'refusal', words } });
+    return false;
+  }
+  if (state.history.drag !== null) store.dispatch({ type: 'drag-ended' });
+  const made = make(store.state().history.document);
+  if (!made.ok) {
+    store.dispatch({ type: 'said', said: { tone: 'refusal', words: made.error.message } });
+    return false;
+  }
+  store.dispatch({ type: 'edited', edit: made.value, ...(select === undefined ? {} : { select: true }) });
+  return true;
+}
+
+function undoOf({ store, undo, redo }: DrawingDesk): UndoSource {
+  return {
+    undoLabel: () => {
+      const { sketch, history } = store.state();
+      return sketch.length > 0 ? 'Last place drawn' : (history.past.at(-1)?.name ?? null);
+    },
+    redoLabel: () => store.state().history.future[0]?.name ?? null,
+    undo,
+    redo,
+    subscribe: store.subscribe,
+  };
+}

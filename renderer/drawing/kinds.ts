@@ -1,0 +1,55 @@
+/** The things that can be drawn: what each is called on its button, how it is drawn, which key takes it up. */
+
+import type { FeatureKind } from '../../core/course/feature-kind.ts';
+
+export type DrawnAs = 'area' | 'line' | 'point';
+
+export interface KindCard {
+  readonly kind: FeatureKind;
+  /** On the button. */
+  readonly words: string;
+  /** Pressed while the map has the focus. */
+  readonly key: string;
+  readonly drawnAs: DrawnAs;
+  /** Whether it belongs to the hole that is being worked on. */
+  readonly ofHole: boolean;
+}
+
+/** In the order in which a hole is mapped. */
+export const KIND_CARDS: readonly KindCard[] = [
+  { kind: 'hole', words: 'Line of play', key: 'l', drawnAs: 'line', ofHole: true },
+  { kind: 'fairway', words: 'Fairway', key: 'f', drawnAs: 'area', ofHole: true },
+  { kind: 'green', words: 'Green', key: 'g', drawnAs: 'area', ofHole: true },
+  { kind: 'hole-position', words: 'Hole position', key: 'h', drawnAs: 'point', ofHole: true },
+  { kind: 'tee', words: 'Tee area', key: 't', drawnAs: 'area', ofHole: true },
+  { kind: 'tee-marker', words: 'Tee marker', key: 'm', drawnAs: 'point', ofHole: true },
+  { kind: 'bunker', words: 'Bunker', key: 'b', drawnAs: 'area', ofHole: true },
+  { kind: 'rough', words: 'Rough', key: 'r', drawnAs: 'area', ofHole: false },
+  { kind: 'long-rough', words: 'Long rough', key: 'n', drawnAs: 'area', ofHole: false },
+  { kind: 'woods', words: 'Woods', key: 'w', drawnAs: 'area', ofHole: false },
+  { kind: 'tree', words: 'Single tree', key: 'e', drawnAs: 'point', ofHole: false },
+  { kind: 'penalty-red', words: 'Water, red', key: 'd', drawnAs: 'area', ofHole: false },
+  { kind: 'penalty-yellow', words: 'Water, yellow', key: 'y', drawnAs: 'area', ofHole: false },
+  { kind: 'path', words: 'Path', key: 'p', drawnAs: 'line', ofHole: false },
+  { kind: 'out-of-bounds', words: 'Out of bounds', key: 'o', drawnAs: 'area', ofHole: false },
+  { kind: 'boundary', words: 'Course edge', key: 'u', drawnAs: 'area', ofHole: false },
+  { kind: 'ground-level', words: 'Ground level', key: 'v', drawnAs: 'point', ofHole: false },
+];
+
+const BY_KIND = new Map(KIND_CARDS.map((card) => [card.kind, card]));
+const BY_KEY = new Map(KIND_CARDS.map((card) => [card.key, card]));
+
+export function cardOf(kind: FeatureKind): KindCard {
+  const card = BY_KIND.get(kind);
+  if (card === undefined) throw new Error(`no button draws the kind ${kind}`);
+  return card;
+}
+
+export function cardOfKey(key: string): KindCard | undefined {
+  return BY_KEY.get(key.toLowerCase());
+}
+
+/** Fewest places that make the thing. */
+export function fewestPlaces(drawnAs: DrawnAs): number {
+  return drawnAs === 'area' ? 3 : drawnAs === 'line' ? 2 : 1;
+}

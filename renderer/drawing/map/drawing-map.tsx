@@ -1,0 +1,103 @@
+/** The map of the course room with what lies on it: zoom, measures, what to do next, what stands in the way. */
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Notices } from '../../panels/notices.tsx';
+import { Picture } from '../../panels/pictograms.tsx';
+import { ScaleBar } from '../../map/scale-bar.tsx';
+import { usePageTheme } from '../../state/use-page-theme.ts';
+import { Banners } from '../panels/banners.tsx';
+import { DrawingLine } from '../panels/drawing-line.tsx';
+import { EmptyCourse } from '../panels/empty-course.tsx';
+import { useDesk, useDrawing } from '../use-drawing.ts';
+import { DrawingStage } from './drawing-stage.ts';
+
+export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
+  const desk = useDesk();
+  const theme = usePageTheme();
+  const themeNow = useRef(theme);
+  themeNow.current = theme;
+  const place = useRef<HTMLDivElement>(null);
+  const [metresPerPixel, setMetresPerPixel] = useState(1);
+  const hasFile = useDrawing(({ file }) => file !== null);
+  const catching = useDrawing((state) => state.catching);
+  const stage = (): DrawingStage | null => desk.stage.current;
+  useEffect(() => {
+    if (place.current === null) return undefined;
+    const shown = new DrawingStage(place.current, desk, () => themeNow.current, {
+      zoomed: setMetresPerPixel,
+    });
+    desk.stage.current = shown;
+    return () => {
+      desk.stage.current = null;
+      shown.destroy();
+    };
+  }, [desk]);
+  useEffect(() => desk.stage.current?.repaint(), [desk, theme]);
+  return (
+    <div class="map-area">
+      <div
+        class="map drawing-map"
+        ref={place}
+        tabIndex={0}
+        role="application"
+        aria-label="Map to draw on. Arrow keys move the cross-hair, Enter places, Escape stops; ? lists all keys."
+      />
+      <div class="map-controls">
+        <div class="map-zoom" role="group" aria-label="Zoom">
+          <button
+            type="button"
+            class="icon-button"
+            aria-label="Zoom in"
+            title="Zoom in (+)"
+            onClick={() => stage()?.zoomBy(0.5)}
+          >
+            <Picture of="plus" />
+          </button>
+          <button
+            type="button"
+            class="icon-button"
+            aria-label="Zoom out"
+            title="Zoom out (−)"
+            onClick={() => stage()?.zoomBy(-0.5)}
+          >
+            <Picture of="minus" />
+          </button>
+          <button
+            type="button"
+            class="icon-button"
+            aria-label="Show it whole"
+            title="Show it whole (0)"
+            onClick={() => stage()?.fit()}
+          >
+            <Picture of="fit" />
+          </button>
+        </div>
+        <div class="map-switches" role="group" aria-label="How drawing works">
+          <label
+            class="switch"
+            title="New places catch on corners and sides nearby (K). Hold Ctrl to leave it out once."
+          >
+            <input
+              type="checkbox"
+              checked={catching}
+              onChange={(event) =>
+                desk.store.dispatch({ type: 'catching-set', on: event.currentTarget.checked })
+              }
+            />
+            Catch on neighbours
+          </label>
+          <button type="button" class="link-button" onClick={showKeys}>
+            Keys
+          </button>
+        </div>
+      </div>
+      <DrawingLine />
+      <div class="map-measures">
+        <ScaleBar metresPerPixel={metresPerPixel} />
+      </div>
+      <Banners />
+      {!hasFile && <EmptyCourse />}
+      <Notices />
+    </div>
+  );
+}

@@ -1,0 +1,163 @@
+/** Paints what is no ground: lines of play, paths drawn as lines, tee markers, hole positions, ground levels. */
+
+import { PATH_WIDTH_M } from '../../../core/course/defaults.ts';
+import { propertiesOf } from '../../../core/course/document.ts';
+import { Lie } from '../../../core/ground/lies.ts';
+import type { Spot } from '../../../core/plan/model.ts';
+import type { Brush, Painter } from '../../map/canvas-layer.ts';
+import type { Palette } from '../../map/palette.ts';
+import type { Shape } from '../shapes.ts';
+import { pathOf } from './drawn-grounds.ts';
+import type { SketchColours } from './sketch-colours.ts';
+
+/** Below this many pixels in a metre levels and names are left out. */
+const DETAIL_SCALE = 0.7;
+
+export function marksPainter(
+  shapes: readonly Shape[],
+  palette: Palette,
+  colours: SketchColours,
+  hole: number | null,
+): Painter {
+  return (brush) => {
+    for (const shape of shapes) {
+      if (shape.kind === 'path' && shape.type === 'LineString') paintPath(brush, shape, palette);
+      if (shape.kind === undefined) paintUnknown(brush, shape, colours);
+    }
+    for (const shape of shapes) {
+      if (shape.kind === 'hole') paintPlayLine(brush, shape, colours, shape.hole === hole);
+    }
+    for (const shape of shapes) {
+      switch (shape.kind) {
+        case 'tee-marker':
+          paintTeeMarker(brush, spotOf(shape), colours);
+          break;
+        case 'hole-position':
+          paintHolePosition(brush, spotOf(shape), colours);
+          break;
+        case 'ground-level':
+          if (brush.scale >= DETAIL_SCALE) paintLevel(brush, shape, colours);
+          break;
+        default:
+          break;
+      }
+    }
+  };
+}
+
+function spotOf({ paths }: Shape): Spot {
+  return { x: paths[0]!.xy[0]!, y: paths[0]!.xy[1]! };
+}
+
+function paintPath(brush: Brush, shape: Shape, palette: Palette): void {
+  brush.metres((context) => {
+    context.strokeStyle = palette.ground[Lie.path];
+    context.lineWidth = Math.max(PATH_WIDTH_M, 1.5 / brush.scale);
+    context.lineJoin = 'round';
+    context.stroke(pathOf(shape));
+  });
+}
+
+function paintUnknown(brush: Brush, shape: Shape, colours: SketchColours): void {
+  if (shape.type === 'Point') {
+    const [x, y] = brush.place(spotOf(shape));
+    brush.context.strokeStyle = colours.ink;
+    brush.context.strokeRect(x - 3, y - 3, 6, 6);
+    return;
+  }
+  brush.metres((context) => {
+    context.setLineDash([3 / brush.scale, 3 / brush.scale]);
+    context.strokeStyle = colours.ink;
+    context.lineWidth = 1 / brush.scale;
+    context.stroke(pathOf(shape));
+  });
+}
+
+function paintPlayLine(brush: Brush, shape: Shape, colours: SketchColours, isCurrent: boolean): void {
+  brush.metres((context) => {
+    const path = pathOf(shape);
+    context.lineJoin = 'round';
+    context.strokeStyle = colours.casing;
+    context.lineWidth = (isCurrent ? 4.5 : 3) / brush.scale;
+    context.stroke(path);
+    context.strokeStyle = colours.playLine;
+    context.lineWidth = (isCurrent ? 2.2 : 1.2) / brush.scale;
+    context.setLineDash([8 / brush.scale, 5 / brush.scale]);
+    context.stroke(path);
+  });
+  const [x, y] = brush.place(spotOf(shape));
+  const { context } = brush;
+  context.beginPath();
+  context.arc(x, y, 10, 0, 2 * Math.PI);
+  context.fillStyle = isCurrent ? colours.playLine : colours.casing;
+  context.fill();
+  context.strokeStyle = colours.playLine;
+  context.lineWidth = 1.5;
+  context.stroke();
+  context.fillStyle = isCurrent ? colours.casing : colours.playLine;
+  context.font = '600 12px "Liberation Sans", Arial, sans-serif';
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  context.fillText(String(shape.hole ?? '?'), x, y + 0.5);
+}
+
+/** Two dots side by side, as markers stand on a tee. */
+function paintTeeMarker({ context, place }: Brush, spot: Spot, colours: SketchColours): void {
+  const [x, y] = place(spot);
+  for (const dx of [-4, 4]) {
+    context.beginPath();
+    context.arc(x + dx, y, 3.2, 0, 2 * Math.PI);
+    context.fillStyle = colours.playLine;
+    context.fill();
+    context.strokeStyle = colours.casing;
+    context.lineWidth = 1.4;
+    context.stroke();
+  }
+}
+
+function paintHolePosition({ context, place }: Brush, spot: Spot, colours: SketchColours): void {
+  const [x, y] = place(spot);
+  for (const [style, width] of [
+    [colours.casing, 4],
+    [colours.playLine, 1.8],
+  ] as const) {
+    context.beginPath();
+    context.moveTo(x, y);
+    context.lineTo(x, y - 15);
+    context.lineTo(x + 9, y - 12);
+    context.lineTo(x, y - 9);
+    context.strokeStyle = style;
+    context.lineWidth = width;
+    context.lineJoin = 'round';
+    context.stroke();
+  }
+  context.beginPath();
+  context.arc(x, y, 2.2, 0, 2 * Math.PI);
+  context.fillStyle = colours.playLine;
+  context.fill();
+}
+
+function paintLevel(brush: Brush, shape: Shape, colours: SketchColours): void {
+  const { context } = brush;
+  const [x, y] = brush.place(spotOf(shape));
+  if (x < -40 || y < -20 || x > brush.width + 40 || y > brush.height + 20) return;
+  context.strokeStyle = colours.ink;
+  context.lineWidth = 1;
+  context.beginPath();
+  context.moveTo(x - 3, y);
+  context.lineTo(x + 3, y);
+  context.moveTo(x, y - 3);
+  context.lineTo(x, y + 3);
+  context.stroke();
+  if (brush.scale < 2 * DETAIL_SCALE) return;
+  const height = Number.parseFloat(String(propertiesOf(shape.feature)['ele']));
+  if (!Number.isFinite(height)) return;
+  context.font = '10px "Liberation Sans", Arial, sans-serif';
+  context.textAlign = 'left';
+  context.textBaseline = 'middle';
+  context.lineWidth = 2.5;
+  context.strokeStyle = colours.halo;
+  context.strokeText(height.toFixed(1), x + 5, y);
+  context.fillStyle = colours.ink;
+  context.fillText(height.toFixed(1), x + 5, y);
+}

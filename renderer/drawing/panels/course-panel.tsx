@@ -1,0 +1,55 @@
+/** The course as a whole: what it says of itself, its file, its kept copies, a new one. */
+
+import { setCourse } from '../../../core/course/edits/set-course.ts';
+import { mayEdit } from '../drawing-state.ts';
+import { useDesk, useDrawing } from '../use-drawing.ts';
+import { KeptCopies } from './kept-copies.tsx';
+import { NewCourseForm } from './new-course-form.tsx';
+import { ValueField } from './value-field.tsx';
+
+export function CoursePanel() {
+  const token = useDrawing(({ file }) => file?.entry.token ?? null);
+  return (
+    <>
+      {token !== null && (
+        <>
+          <CourseWords />
+          <KeptCopies key={token} token={token} />
+        </>
+      )}
+      <details class="panel-part" open={token === null}>
+        <summary>Begin another course</summary>
+        <NewCourseForm />
+      </details>
+    </>
+  );
+}
+
+function CourseWords() {
+  const desk = useDesk();
+  const editable = useDrawing(mayEdit);
+  const header = useDrawing(({ history }) => history.document.holewright);
+  const name = useDrawing(({ file }) => file?.entry.name ?? '');
+  const count = useDrawing(({ history }) => history.document.features.length);
+  const shown = (key: string): string => (typeof header[key] === 'string' ? header[key] : '');
+  return (
+    <div class="panel-part">
+      <h2>The course</h2>
+      <ValueField
+        name="Name"
+        value={shown('courseName')}
+        disabled={!editable}
+        take={(courseName) => desk.attempt((document) => setCourse(document, { courseName }))}
+      />
+      <ValueField
+        name="Notes"
+        value={shown('notes')}
+        disabled={!editable}
+        take={(notes) => desk.attempt((document) => setCourse(document, { notes }))}
+      />
+      <p class="faint">
+        {name}: {count} things drawn
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,230 @@
+/** The hole that is worked on: its card, its tees, what it still lacks. */
+
+import { type DocumentFeature, type EditableDocument, propertiesOf } from '../../../core/course/document.ts';
+import { renumberHoles } from '../../../core/course/edits/renumber-holes.ts';
+import { reorderHoles } from '../../../core/course/edits/reorder-holes.ts';
+import { setProperties } from '../../../core/course/edits/set-properties.ts';
+import { courseOf } from '../../../core/course/document.ts';
+import { type TeeLength, teeLengths } from '../../../core/course/hole-lengths.ts';
+import { lengthText, signedText, inUnits, unitShort } from '../../state/measures.ts';
+import { remember } from '../../state/remember.ts';
+import { useApp } from '../../state/use-app.ts';
+import { mayEdit } from '../drawing-state.ts';
+import { typedValue } from '../fields.ts';
+import { holesShown, lineOfHole } from '../selectors.ts';
+import { useDesk, useDrawing } from '../use-drawing.ts';
+import { MissingList } from './missing-list.tsx';
+import { ValueField } from './value-field.tsx';
+
+export function HolePanel() {
+  const hole = useDrawing((state) => (state.file === null ? null : state.hole));
+  const line = useDrawing(({ history, hole: number }) =>
+    number === null ? undefined : lineOfHole(history.document, number),
+  );
+  const completeness = useDrawing(
+    ({ report }) => report?.completeness.holes.find((one) => one.hole === hole) ?? null,
+  );
+  if (hole === null) {
+    return (
+      <div class="panel-part">
+        <h2>No hole yet</h2>
+        <p>Open a course in the bar above, or begin one under “Course”.</p>
+      </div>
+    );
+  }
+  return (
+    <>
+      <div class="panel-part">
+        <h2>Hole {hole}</h2>
+        {line === undefined ? (
+          <p>
+            Draw its line of play first: from the rearmost tee, over each bend, to the middle of the green.
+            Then green, tee and fairway.
+          </p>
+        ) : (
+          <HoleCard hole={hole} line={line} />
+        )}
+      </div>
+      {line !== undefined && <Tees hole={hole} />}
+      <div class="panel-part">
+        <h3>Still missing</h3>
+        {completeness === null && line === undefined ? (
+          <MissingList missing={[]} hole={hole} empty="The line of play, to begin with." />
+        ) : (
+          <MissingList
+            missing={completeness?.missing ?? []}
+            hole={hole}
+            empty={completeness === null ? 'Looking …' : 'Nothing: the hole is complete.'}
+          />
+        )}
+      </div>
+      <CourseMissing />
+    </>
+  );
+}
+
+function HoleCard({ hole, line }: { readonly hole: number; readonly line: DocumentFeature }) {
+  const desk = useDesk();
+  const editable = useDrawing(mayEdit);
+  const numbers = useDrawing(({ history, hole: number }) => holesShown(history.document, number));
+  const properties = propertiesOf(line);
+  const shown = (key: string): string => {
+    const value = properties[key];
+    return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
+  };
+  const write =
+    (key: 'name' | 'par' | 'handicap', numeric: boolean) =>
+    (text: string): boolean =>
+      desk.attempt((document) =>
+        setProperties(document, [line.id], {
+          [key]: typedValue({ key, words: '', numeric }, text, 'metres'),
+        }),
+      );
+  const move = (by: number): void => {
+    const index = numbers.indexOf(hole);
+    const other = numbers[index + by];
+    if (other === undefined) return;
+    const order = numbers.with(index, other).with(index + by, hole);
+    if (desk.attempt((document) => reorderHoles(document, order)))
+      desk.store.dispatch({ type: 'hole-chosen', hole: other });
+  };
+  return (
+    <>
+      <ValueField name="Name" value={shown('name')} disabled={!editable} take={write('name', false)} />
+      <div class="field-row">
+        <ValueField
+          name="Par"
+          value={shown('par')}
+          numeric
+          disabled={!editable}
+          choices={['3', '4', '5']}
+          take={write('par', true)}
+        />
+        <ValueField
+          name="Stroke index"
+          value={shown('handicap')}
+          numeric
+          disabled={!editable}
+          take={write('handicap', true)}
+        />
+      </div>
+      <div class="field-row">
+        <ValueField
+          name="Number"
+          value={String(hole)}
+          numeric
+          disabled={!editable}
+          take={(text) => {
+            const to = Number(text);
+            const done = desk.attempt((document) => renumberHoles(document, new Map([[hole, to]])));
+            if (done) desk.store.dispatch({ type: 'hole-chosen', hole: to });
+            return done;
+          }}
+        />
+        <div class="act-buttons">
+          <button
+            type="button"
+            class="small-button"
+            disabled={!editable || numbers[0] === hole}
+            onClick={() => move(-1)}
+          >
+            Play earlier
+          </button>
+          <button
+            type="button"
+            class="small-button"
+            disabled={!editable || numbers.at(-1) === hole}
+            onClick={() => move(1)}
+          >
+            Play later
+          </button>
+        </div>
+      </div>
+    </>
+  );
+}
+
+const teesOf = remember((document: EditableDocument, hole: number): readonly TeeLength[] => {
+  const course = courseOf(document);
+  const found = course.ok ? course.value.holes.find(({ number }) => number === hole) : undefined;
+  return found === undefined ? [] : teeLengths(document, found);
+});
+
+function Tees({ hole }: { readonly hole: number }) {
+  const desk = useDesk();
+  // a drag is left out: reading the whole course at each move would hold it up
+  const document = useDrawing(({ history }) => history.drag?.start ?? history.document);
+  const units = useApp((state) => state.settings.units);
+  const editable = useDrawing(mayEdit);
+  const tees = teesOf(document, hole);
+  return (
+    <div class="panel-part">
+      <h3>Tees</h3>
+      <table class="tee-table">
+        <thead>
+          <tr>
+            <th scope="col">Tee</th>
+            <th scope="col" class="number">
+              On the map
+            </th>
+            <th scope="col" class="number">
+              On the card
+            </th>
+            <th scope="col" class="number">
+              Differs
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {tees.map(({ tee, feature, lengthM, cardLengthM, differenceM }) => (
+            <tr key={feature ?? tee}>
+              <th scope="row">
+                {feature === undefined ? (
+                  <span class="faint">start of the line</span>
+                ) : (
+                  <button
+                    type="button"
+                    class="link-button"
+                    onClick={() => desk.store.dispatch({ type: 'selected', ids: [feature], show: 'chosen' })}
+                  >
+                    {tee}
+                  </button>
+                )}
+              </th>
+              <td class="number">{lengthText(lengthM, units)}</td>
+              <td class="number">{cardLengthM === undefined ? '–' : lengthText(cardLengthM, units)}</td>
+              <td class="number">
+                {differenceM === undefined
+                  ? ''
+                  : `${signedText(inUnits(differenceM, units), 0)} ${unitShort(units)}`}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <button
+        type="button"
+        class="small-button"
+        disabled={!editable}
+        onClick={() => {
+          desk.store.dispatch({ type: 'mode-set', mode: { do: 'draw', kind: 'tee-marker' } });
+          desk.stage.current?.element.focus({ preventScroll: true });
+        }}
+      >
+        Add a tee marker
+      </button>
+    </div>
+  );
+}
+
+function CourseMissing() {
+  const missing = useDrawing(({ report }) => report?.completeness.course ?? NOTHING);
+  if (missing.length === 0) return null;
+  return (
+    <div class="panel-part">
+      <h3>For the whole course</h3>
+      <MissingList missing={missing} hole={null} empty="" />
+    </div>
+  );
+}
+const NOTHING: readonly never[] = [];

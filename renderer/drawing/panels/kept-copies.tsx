@@ -1,0 +1,84 @@
+/** Earlier good versions that the host kept, to go back to. */
+
+import { useState } from 'preact/hooks';
+import { openDocumentText } from '../../../core/course/document.ts';
+import type { KeptCopy } from '../../../electron/contract/host.ts';
+import { useTools } from '../../state/use-app.ts';
+import { becomes, differenceOf } from '../files/recover.ts';
+import { mayEdit } from '../drawing-state.ts';
+import { useDesk, useDrawing } from '../use-drawing.ts';
+
+type Listed =
+  | 'not asked'
+  | 'asking'
+  | { readonly copies: readonly KeptCopy[] }
+  | { readonly trouble: string };
+
+export function KeptCopies({ token }: { readonly token: string }) {
+  const { host } = useTools();
+  const [listed, setListed] = useState<Listed>('not asked');
+  const look = async (): Promise<void> => {
+    setListed('asking');
+    const answer = await host.copies(token);
+    setListed(answer.ok ? { copies: answer.value } : { trouble: answer.message });
+  };
+  return (
+    <details
+      class="panel-part"
+      onToggle={(event) => {
+        if (event.currentTarget.open) void look();
+      }}
+    >
+      <summary>Earlier versions</summary>
+      {(listed === 'asking' || listed === 'not asked') && <p class="faint">Looking …</p>}
+      {typeof listed === 'object' && 'trouble' in listed && <p class="field-trouble">{listed.trouble}</p>}
+      {typeof listed === 'object' && 'copies' in listed && <Copies token={token} copies={listed.copies} />}
+    </details>
+  );
+}
+
+function Copies({ token, copies }: { readonly token: string; readonly copies: readonly KeptCopy[] }) {
+  const { host } = useTools();
+  const desk = useDesk();
+  const editable = useDrawing(mayEdit);
+  const goBack = async ({ keptAt }: KeptCopy): Promise<void> => {
+    const answer = await host.openCopy(token, keptAt);
+    if (!answer.ok) {
+      desk.say(answer.message, 'refusal');
+      return;
+    }
+    const opened = openDocumentText(answer.value.text);
+    if (!opened.ok) {
+      desk.say(`That version cannot be read: ${opened.error[0]?.message ?? ''}`, 'refusal');
+      return;
+    }
+    const target = opened.value.document;
+    const difference = differenceOf(desk.store.state().history.document, target);
+    if (difference.added + difference.changed + difference.removed === 0 && !difference.header) {
+      desk.say('That version is the same as what is on the map.');
+      return;
+    }
+    const done = desk.attempt((document) => becomes(document, target, `Go back to ${timeText(keptAt)}`));
+    if (done)
+      desk.say(`This is the course as it was at ${timeText(keptAt)}. Undo brings the later one back.`);
+  };
+  if (copies.length === 0) {
+    return <p class="faint">None yet: a copy is kept each time a version is saved over, a minute apart.</p>;
+  }
+  return (
+    <ul class="plain-list">
+      {copies.map((copy) => (
+        <li key={copy.keptAt} class="copy-line">
+          <span>{timeText(copy.keptAt)}</span>
+          <button type="button" class="small-button" disabled={!editable} onClick={() => void goBack(copy)}>
+            Go back to it
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function timeText(at: number): string {
+  return new Date(at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'medium' });
+}

@@ -1,0 +1,193 @@
+/** Drawing: places one after the other, then the thing they make. */
+
+import {
+  type EditableDocument,
+  geometryOf,
+  holeOf,
+  kindOf,
+  propertiesOf,
+} from '../../core/course/document.ts';
+import { addFeature, type NewFeature } from '../../core/course/edits/add-feature.ts';
+import { cutHole } from '../../core/course/edits/cut-hole.ts';
+import { cutInTwo } from '../../core/course/edits/cut-in-two.ts';
+import { distanceM } from '../../core/course/ellipsoid.ts';
+import type { FeatureKind } from '../../core/course/feature-kind.ts';
+import type { LonLat } from '../../core/course/model.ts';
+import { samePosition } from '../../core/course/positions.ts';
+import type { Geometry } from '../../core/course/schema.ts';
+import type { DrawingDesk } from './desk.ts';
+import { CHOOSING, type DrawingState, type Mode } from './drawing-state.ts';
+import { cardOf, type DrawnAs, fewestPlaces } from './kinds.ts';
+
+/** What the places drawn in this mode make; null where nothing is drawn. */
+export function sketchedAs(mode: Mode): DrawnAs | null {
+  switch (mode.do) {
+    case 'draw':
+      return cardOf(mode.kind).drawnAs;
+    case 'cut':
+      return 'line';
+    case 'hollow':
+      return 'area';
+    case 'choose':
+    case 'point':
+      return null;
+  }
+}
+
+/** A click or Enter at a place: a point is done, a place on the first or last one ends a shape, others lengthen it. */
+export function placeAt(desk: DrawingDesk, at: LonLat, nearM: number): void {
+  const { mode, sketch } = desk.store.state();
+  const drawnAs = sketchedAs(mode);
+  if (drawnAs === null) return;
+  if (drawnAs === 'point') {
+    desk.store.dispatch({ type: 'place-added', at });
+    finishSketch(desk);
+    return;
+  }
+  const last = sketch.at(-1);
+  const enough = sketch.length >= fewestPlaces(drawnAs);
+  const isOn = (place: LonLat | undefined): boolean =>
+    place !== undefined && (samePosition(place, at) || distanceM(place, at) <= nearM);
+  if (enough && (isOn(last) || (drawnAs === 'area' && isOn(sketch[0])))) {
+    finishSketch(desk);
+    return;
+  }
+  if (isOn(last)) return;
+  desk.store.dispatch({ type: 'place-added', at });
+}
+
+/** Makes the thing of the places drawn. Where it is refused the places stay, to be put right. */
+export function finishSketch(desk: DrawingDesk): void {
+  const state = desk.store.state();
+  const { mode, sketch } = state;
+  const drawnAs = sketchedAs(mode);
+  if (drawnAs === null || sketch.length === 0) return;
+  const fewest = fewestPlaces(drawnAs);
+  if (sketch.length < fewest) {
+    const left = fewest - sketch.length;
+    desk.say(`${left} more ${left === 1 ? 'place is' : 'places are'} needed, or press Escape.`, 'refusal');
+    return;
+  }
+  switch (mode.do) {
+    case 'draw': {
+      const hole = holeForNew(state, mode.kind);
+      const taken = desk.attempt(
+        (document) => addFeature(document, newFeature(document, state, mode.kind)),
+        'touched',
+      );
+      if (taken && mode.kind === 'hole') desk.store.dispatch({ type: 'hole-chosen', hole });
+      if (!taken && drawnAs !== 'point') return;
+      break;
+    }
+    case 'cut':
+      if (!desk.attempt((document) => cutInTwo(document, mode.feature, sketch), 'touched')) return;
+      desk.store.dispatch({ type: 'mode-set', mode: CHOOSING });
+      break;
+    case 'hollow':
+      if (!desk.attempt((document) => cutHole(document, mode.feature, { outline: sketch }), 'touched'))
+        return;
+      desk.store.dispatch({ type: 'mode-set', mode: CHOOSING });
+      break;
+    case 'choose':
+    case 'point':
+      return;
+  }
+  const { said } = desk.store.state();
+  desk.store.dispatch({ type: 'sketch-dropped' });
+  const name = desk.store.state().history.past.at(-1)?.name;
+  if (said?.tone === 'refusal') desk.store.dispatch({ type: 'said', said });
+  else if (name !== undefined) desk.say(`${name}: done.`);
+}
+
+/** Escape: first the places, then the drawing. */
+export function dropSketch({ store }: DrawingDesk): void {
+  const { sketch, mode } = store.state();
+  if (sketch.length > 0) store.dispatch({ type: 'sketch-dropped' });
+  else if (mode.do !== 'choose') store.dispatch({ type: 'mode-set', mode: CHOOSING });
+  else store.dispatch({ type: 'selected', ids: [] });
+}
+
+function newFeature(document: EditableDocument, state: DrawingState, kind: FeatureKind): NewFeature {
+  const hole = holeForNew(state, kind);
+  const properties = firstProperties(document, state, kind, hole);
+  return {
+    kind,
+    geometry: geometryFor(state.sketch, cardOf(kind).drawnAs),
+    ...(hole === null ? {} : { hole }),
+    properties,
+  };
+}
+
+/** The hole worked on; a line of play goes to the next number that has none. */
+export function holeForNew(state: DrawingState, kind: FeatureKind): number | null {
+  if (!cardOf(kind).ofHole) return null;
+  const hole = state.hole ?? 1;
+  if (kind !== 'hole') return hole;
+  const lines = new Set(
+    state.history.document.features.filter((feature) => kindOf(feature) === 'hole').map(holeOf),
+  );
+  if (!lines.has(hole)) return hole;
+  let next = 1;
+  while (lines.has(next)) next++;
+  return next;
+}
+
+/** Names and heights that a thing starts with, so that nothing has to be asked before it is there. */
+function firstProperties(
+  document: EditableDocument,
+  state: DrawingState,
+  kind: FeatureKind,
+  hole: number | null,
+): Readonly<Record<string, unknown>> {
+  const alike = document.features.filter((feature) => kindOf(feature) === kind);
+  const names = (features: typeof alike): string[] =>
+    features.map((feature) => propertiesOf(feature)['name']).filter((name) => typeof name === 'string');
+  const ofHole = names(alike.filter((feature) => holeOf(feature) === hole));
+  switch (kind) {
+    case 'tee-marker':
+      return { name: firstFree([...new Set(names(alike))], ofHole, 'Tee') };
+    case 'hole-position':
+      return { name: firstFree(['Middle', 'Front', 'Back'], ofHole, 'Position') };
+    case 'ground-level':
+      return { ele: nearestLevel(alike, state.sketch[0]!) };
+    default:
+      return {};
+  }
+}
+
+function firstFree(usual: readonly string[], taken: readonly string[], word: string): string {
+  const free = usual.find((name) => !taken.includes(name));
+  if (free !== undefined) return free;
+  let number = 1;
+  while (taken.includes(`${word} ${number}`)) number++;
+  return `${word} ${number}`;
+}
+
+/** The height of the nearest level, to be corrected; 0 for the first. */
+function nearestLevel(levels: readonly EditableDocument['features'][number][], at: LonLat): number {
+  let best = 0;
+  let least = Infinity;
+  for (const level of levels) {
+    const geometry = geometryOf(level);
+    const height = Number.parseFloat(String(propertiesOf(level)['ele']));
+    if (geometry?.type !== 'Point' || !Number.isFinite(height)) continue;
+    const [lon, lat] = geometry.coordinates;
+    const distance = distanceM([lon, lat], at);
+    if (distance >= least) continue;
+    least = distance;
+    best = height;
+  }
+  return best;
+}
+
+function geometryFor(places: readonly LonLat[], drawnAs: DrawnAs): Geometry {
+  const positions = places.map(([lon, lat]): [number, number] => [lon, lat]);
+  switch (drawnAs) {
+    case 'point':
+      return { type: 'Point', coordinates: positions[0]! };
+    case 'line':
+      return { type: 'LineString', coordinates: positions };
+    case 'area':
+      return { type: 'Polygon', coordinates: [[...positions, positions[0]!]] };
+  }
+}
