@@ -113,25 +113,42 @@ function planeFit(levels: readonly Level[], x: number, y: number): Gradient | nu
 
 /** The field seen from a hole position at (x, y): a surface with the hole at its origin. */
 export function surfaceAround(field: SlopeField, x: number, y: number): GreenSurface {
-  const { grid } = field;
-  const read = (values: Float32Array, dx: number, dy: number): number => {
+  const { grid, east, north } = field;
+  const right = grid.columns > 1 ? 1 : 0;
+  const up = grid.rows > 1 ? grid.columns : 0;
+  // Both parts are asked for at the same place one after the other: the second is kept.
+  let lastX = NaN;
+  let lastY = NaN;
+  let lastNorth = 0;
+  const riseEast = (dx: number, dy: number): number => {
     const u = Math.min(grid.columns - 1, Math.max(0, (x + dx - grid.west) / grid.cellM - 0.5));
     const v = Math.min(grid.rows - 1, Math.max(0, (y + dy - grid.south) / grid.cellM - 0.5));
     const column = Math.min(Math.max(0, grid.columns - 2), Math.floor(u));
     const row = Math.min(Math.max(0, grid.rows - 2), Math.floor(v));
-    const right = grid.columns > 1 ? 1 : 0;
-    const up = grid.rows > 1 ? grid.columns : 0;
     const i = row * grid.columns + column;
     const fu = u - column;
     const fv = v - row;
+    const near = (1 - fu) * (1 - fv);
+    const beside = fu * (1 - fv);
+    const above = (1 - fu) * fv;
+    const across = fu * fv;
+    lastX = dx;
+    lastY = dy;
+    lastNorth =
+      near * north[i]! +
+      beside * north[i + right]! +
+      above * north[i + up]! +
+      across * north[i + up + right]!;
     return (
-      (1 - fv) * ((1 - fu) * values[i]! + fu * values[i + right]!) +
-      fv * ((1 - fu) * values[i + up]! + fu * values[i + up + right]!)
+      near * east[i]! + beside * east[i + right]! + above * east[i + up]! + across * east[i + up + right]!
     );
   };
   return {
     isLevel: false,
-    riseEast: (dx, dy) => read(field.east, dx, dy),
-    riseNorth: (dx, dy) => read(field.north, dx, dy),
+    riseEast,
+    riseNorth: (dx, dy) => {
+      if (dx !== lastX || dy !== lastY) riseEast(dx, dy);
+      return lastNorth;
+    },
   };
 }

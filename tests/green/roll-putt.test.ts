@@ -23,6 +23,10 @@ describe('a rolling ball', () => {
     }
   });
 
+  it('is pulled down a slope by 5/7 of what slides down it (solid sphere, I = 2/5 m r²)', () => {
+    expect(SLOPE_PULL_MPS2).toBeCloseTo(9.80665 / (1 + 2 / 5), 9);
+  });
+
   it('straight up and down a plane goes for v² / 2(a ± 5/7 g sin)', () => {
     const a = rollDeceleration(10);
     const slope = 0.03;
