@@ -13,7 +13,7 @@ import {
   undo,
 } from './history.ts';
 import { NO_ANSWERS } from './initial.ts';
-import { fileNotes } from './selectors.ts';
+import { currentHole, fileNotes, settledWorkKey, workKey } from './selectors.ts';
 
 export function reduce(state: AppState, action: Action): AppState {
   switch (action.type) {
@@ -78,7 +78,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         sameFile && document.value.holes.some((known) => known.number === state.view.hole)
           ? state.view.hole
           : null;
-      return {
+      const next: AppState = {
         ...state,
         course: document,
         courseNotes: [],
@@ -91,6 +91,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         notices: withoutNoticesOf(state.notices, document.entry.token),
         settings: { ...state.settings, lastCourse: document.entry.token },
       };
+      return sameFile ? keepingWhatHolds(state, next) : next;
     }
     case 'player-opened': {
       const { document } = action;
@@ -138,6 +139,24 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
     case 'notice-dismissed':
       return { ...state, notices: state.notices.filter((notice) => notice.id !== action.id) };
   }
+}
+
+/** Holes that a new version of the course leaves as they were keep their plans; so does the one on screen its answers. */
+function keepingWhatHolds(before: AppState, next: AppState): AppState {
+  const work: Record<number, HoleWork> = {};
+  for (const hole of next.course?.value.holes ?? []) {
+    const known = before.work[hole.number];
+    // what was under way is stopped by the workers and begins anew
+    const isDone = known?.status === 'ready' || known?.status === 'failed';
+    if (known !== undefined && isDone && known.key === settledWorkKey(next, hole)) work[hole.number] = known;
+  }
+  const shownBefore = currentHole(before);
+  const shownNow = currentHole(next);
+  const isSame =
+    shownBefore !== null && shownNow !== null && workKey(before, shownBefore) === workKey(next, shownNow);
+  return isSame
+    ? { ...next, work, answers: before.answers, view: { ...before.view, hole: next.view.hole } }
+    : { ...next, work };
 }
 
 function withNotice(state: AppState, make: (id: number) => Notice): AppState {

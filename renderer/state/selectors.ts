@@ -13,6 +13,7 @@ import {
   type ShotId,
 } from './app-state.ts';
 import { shown, situationOfHole } from './history.ts';
+import { holeContent } from './hole-content.ts';
 import { remember } from './remember.ts';
 
 export function currentHole(state: AppState): Hole | null {
@@ -81,8 +82,9 @@ export function workKey(state: AppState, hole: Hole): string {
 function keyFor(state: AppState, hole: Hole, position: string | LonLat | null): string {
   const tee = teeOf(hole, shown(state.history).teeName).name;
   const at = positionOf(hole, position).at;
-  const files = `${state.course?.revision ?? ''}/${state.player?.revision ?? ''}`;
-  return `${files}/${hole.number}/${tee}/${at[0].toFixed(8)},${at[1].toFixed(8)}/${state.seed}`;
+  // what the hole depends on, not the file's revision: an edit elsewhere on the course changes nothing here
+  const content = state.course === null ? '' : holeContent(state.course.value, hole.number);
+  return `${content}/${state.player?.revision ?? ''}/${hole.number}/${tee}/${at[0].toFixed(8)},${at[1].toFixed(8)}/${state.seed}`;
 }
 
 /** Work on the situation as taken, leaving a drag out: only that is worth the full effort. */

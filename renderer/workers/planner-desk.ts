@@ -19,6 +19,7 @@ import type { PlayerModel } from '../../core/player/model.ts';
 import { parsePlayerText } from '../../core/player/parse.ts';
 import { type Fault, refuse, type Result, succeed } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
+import { holeContent } from '../state/hole-content.ts';
 import type {
   HoleTask,
   OwnShot,
@@ -40,6 +41,8 @@ export interface Solved {
   readonly rough: boolean;
   /** Names the field without the tee, which the field does not depend on. */
   readonly fieldKey: string;
+  /** Names what of the course it was worked out from. */
+  readonly content: string;
   readonly prepared: PreparedHole;
   readonly field: StrokesField;
 }
@@ -47,6 +50,7 @@ export interface Solved {
 export interface Opened {
   readonly course: Course;
   readonly player: PlayerModel;
+  readonly playerText: string;
 }
 
 export class PlannerDesk implements PlannerApi {
@@ -60,13 +64,14 @@ export class PlannerDesk implements PlannerApi {
 
   open(courseText: string, playerText: string): Promise<Result<null, readonly Fault[]>> {
     this.queue.cancelAll();
-    this.solved.clear();
+    // A new version of the course leaves most holes as they were: their keys name what they depend on.
+    if (this.opened?.playerText !== playerText) this.solved.clear();
     this.opened = null;
     const course = parseCourseText(courseText);
     if (!course.ok) return Promise.resolve(course);
     const player = parsePlayerText(playerText);
     if (!player.ok) return Promise.resolve(player);
-    this.opened = { course: course.value, player: player.value };
+    this.opened = { course: course.value, player: player.value, playerText };
     return Promise.resolve(succeed(null));
   }
 
@@ -101,16 +106,20 @@ export class PlannerDesk implements PlannerApi {
     yield { stage: 'reading the ground', done: 0, total: 1 };
     const prepared = this.prepare(opened, task);
     if (!prepared.ok) return prepared;
-    const fieldKey = fieldKeyOf(task);
+    const content = holeContent(opened.course, hole);
+    const fieldKey = `${content}/${fieldKeyOf(task)}`;
     const field =
       this.knownField(fieldKey) ??
       (yield* solveStrokes(prepared.value, rough ? ROUGH_SETTINGS : DEFAULT_SETTINGS));
-    return succeed({ hole, rough, fieldKey, prepared: prepared.value, field });
+    return succeed({ hole, rough, fieldKey, content, prepared: prepared.value, field });
   }
 
   private prepare(opened: Opened, task: HoleTask): Result<PreparedHole, Fault> {
     const { position } = task;
-    const known = [...this.solved.values()].find((solved) => solved.hole === task.hole)?.prepared;
+    const content = holeContent(opened.course, task.hole);
+    const known = [...this.solved.values()].find(
+      (solved) => solved.hole === task.hole && solved.content === content,
+    )?.prepared;
     if (known?.teeName === task.teeName && known.seed === task.seed && typeof position !== 'string') {
       // Only the hole position is another: the ground need not be drawn again, which counts while it is dragged.
       const pin = known.frame.toSpot(position);

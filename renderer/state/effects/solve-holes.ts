@@ -14,8 +14,8 @@ const CHECK_AFTER_MS = 1500;
 export function solveHoles(store: Store, pool: PlannerPool): () => void {
   let openFor: string | null = null;
   let hurried: number | null = null;
-  /** Keys of the work that the pool has been given, by hole. */
-  const given = new Map<number, string>();
+  /** The work that the pool has been given, by hole. */
+  const given = new Map<number, HoleTask>();
 
   const openFiles = (state: AppState): boolean => {
     const { course, player } = state;
@@ -39,7 +39,7 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
 
   const start = async (task: HoleTask): Promise<void> => {
     const { hole, key } = task;
-    given.set(hole, key);
+    given.set(hole, task);
     store.dispatch({ type: 'work-started', hole, key });
     try {
       const answer = await pool.solve(task, (progress) =>
@@ -59,7 +59,8 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
       } as const;
       store.dispatch({ type: 'work-failed', hole, key, fault });
     }
-    if (given.get(hole) === key) given.delete(hole);
+    // the same work may have been given anew after other files were opened
+    if (given.get(hole) === task) given.delete(hole);
   };
 
   return afterChanges(store, (state) => {
@@ -71,7 +72,7 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
     for (const hole of inOrder(state)) {
       const key = settledWorkKey(state, hole);
       const work = state.work[hole.number];
-      const under = given.get(hole.number);
+      const under = given.get(hole.number)?.key;
       if (under !== undefined && (under !== key || work?.status === 'stopped')) {
         pool.cancel(hole.number, under);
         given.delete(hole.number);

@@ -102,6 +102,56 @@ describe('files', () => {
   });
 });
 
+describe('another version of the open course', () => {
+  const finished = (): AppState => {
+    const state = after(opened);
+    const results = [1, 2].map((hole) => resultFor(state, hole));
+    return results.reduce(
+      (next, result) =>
+        [
+          { type: 'work-started', hole: result.hole, key: result.key } as const,
+          { type: 'work-finished', result } as const,
+        ].reduce<AppState>(reduce, next),
+      state,
+    );
+  };
+  const withHole2 = (par: string): OpenDocument<Course> => {
+    const edited = smallCourse();
+    for (const feature of edited.features as { properties: Record<string, unknown> | null }[]) {
+      if (feature.properties?.['golf'] === 'hole' && feature.properties['ref'] === '2')
+        feature.properties = { ...feature.properties, par };
+    }
+    return { ...openDocument('course-token', 'r2'), value: mustParse(edited) };
+  };
+
+  it('keeps the plans of holes that it leaves as they were, and drops those of the others', () => {
+    const state = reduce(finished(), { type: 'course-opened', document: withHole2('4') });
+    expect(Object.keys(state.work)).toEqual(['1']);
+    expect(currentResult(state)?.hole).toBe(1);
+  });
+
+  it('keeps the answers on screen with the plan, and drops them with it', () => {
+    const answer = { hole: 1, resultKey: 'k', ball: [4, 52] as const, rough: false };
+    const { teePlan: plan } = resultFor(after(opened), 1);
+    const answered = reduce(finished(), { type: 'plan-arrived', answer: { ...answer, plan } });
+    const same = reduce(answered, { type: 'course-opened', document: withHole2('4') });
+    expect(same.answers.plan).not.toBeNull();
+    const second = reduce(reduce(answered, { type: 'hole-shown', hole: 2 }), {
+      type: 'plan-arrived',
+      answer: { ...answer, hole: 2, plan },
+    });
+    const other = reduce(second, { type: 'course-opened', document: withHole2('4') });
+    expect(other.view.hole).toBe(2);
+    expect(other.answers.plan).toBeNull();
+  });
+
+  it('begins work that was under way anew', () => {
+    const key = settledWorkKey(after(opened), course.holes[0]!);
+    const started = after(opened, { type: 'work-started', hole: 1, key });
+    expect(reduce(started, { type: 'course-opened', document: withHole2('4') }).work).toEqual({});
+  });
+});
+
 describe('view', () => {
   it('never compares a shot with itself', () => {
     const state = after(

@@ -3,7 +3,8 @@ import type { SolveProgress } from '../../../core/plan/model.ts';
 import type { HoleTask } from '../../../renderer/workers/planner-api.ts';
 import { PlannerDesk } from '../../../renderer/workers/planner-desk.ts';
 import { progressShare } from '../../../renderer/workers/progress-share.ts';
-import { smallCourseText, smallPlayerText } from '../small-course.ts';
+import { area, square } from '../../course/builders.ts';
+import { smallCourse, smallCourseText, smallPlayerText } from '../small-course.ts';
 
 const means = {
   // Each look at the clock is a slice's length: one step at a time, and every step reported now and then.
@@ -151,5 +152,23 @@ describe('a desk', () => {
     const under = desk.solve(task(), quiet);
     await desk.open(smallCourseText(), smallPlayerText());
     expect(await under).toEqual({ ok: false, error: { why: 'cancelled' } });
+  });
+
+  it('keeps what it has worked out where a new version of the course leaves the hole as it was', async () => {
+    const desk = await openDesk();
+    const result = await solved(desk, task({ rough: true }));
+    const course = smallCourse();
+    const far = { ...course, features: [...course.features, area({ golf: 'bunker' }, square(900, 900, 5))] };
+    await desk.open(JSON.stringify(far), smallPlayerText());
+    const question = { resultKey: 'pond', rough: true, ball: result.tee, strokesTaken: 0 };
+    expect(await desk.plan(question)).not.toBeNull();
+    // the same place on the green, but with another bunker beside it: worked out anew, not taken over
+    const near = { ...course, features: [...course.features, area({ golf: 'bunker' }, square(0, 100, 14))] };
+    await desk.open(JSON.stringify(near), smallPlayerText());
+    const again = await solved(desk, task({ key: 'bunker', rough: true }));
+    const fresh = await openDesk();
+    await fresh.open(JSON.stringify(near), smallPlayerText());
+    expect(again.teePlan).toEqual((await solved(fresh, task({ key: 'bunker', rough: true }))).teePlan);
+    expect(again.teePlan.expectedStrokes).not.toBe(result.teePlan.expectedStrokes);
   });
 });

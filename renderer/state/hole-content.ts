@@ -1,0 +1,165 @@
+/**
+ * Names what a hole's plan depends on, so that an edit elsewhere on the course leaves the plan as it is: the hole
+ * itself and every feature that can reach its raster (core/ground/rasterise.ts). When in doubt a feature counts.
+ */
+
+import { metresPerDegree } from '../../core/course/degree-lengths.ts';
+import type { Area, Course, GroundLevel, Hole, LonLat, Tree } from '../../core/course/model.ts';
+
+/** The raster reaches 80 m beyond line, tees and positions; a free hole position lies on the green, well within. */
+const GROUND_REACH_M = 80;
+/** Room for the difference between degrees reckoned flat here and the raster's tangent plane. */
+const SLACK_M = 10;
+/** Levels bear on places within 120 m of them (core/ground/elevation.ts) and knots stand up to 20 m outside. */
+const LEVEL_REACH_M = 120 + 20;
+/** Where each square of this side holds a level, none farther off bears on anything: its diagonal is below 120 m. */
+const LEVEL_SQUARE_M = 80;
+
+interface Extent {
+  readonly west: number;
+  readonly south: number;
+  readonly east: number;
+  readonly north: number;
+}
+
+const known = new WeakMap<Course, Map<number, string>>();
+
+/** The same for two courses whose hole of this number is planned alike; empty where the course has no such hole. */
+export function holeContent(course: Course, number: number): string {
+  let contents = known.get(course);
+  if (contents === undefined) {
+    contents = new Map();
+    known.set(course, contents);
+  }
+  const before = contents.get(number);
+  if (before !== undefined) return before;
+  const hole = course.holes.find((one) => one.number === number);
+  const content = hole === undefined ? '' : contentOf(course, hole);
+  contents.set(number, content);
+  return content;
+}
+
+function contentOf(course: Course, hole: Hole): string {
+  const own = extentOf([
+    ...hole.line,
+    ...hole.tees.map(({ at }) => at),
+    ...hole.positions.map(({ at }) => at),
+  ]);
+  const ground = widened(own, GROUND_REACH_M + SLACK_M);
+  const digest = new Digest();
+  digest.add(holeText(hole));
+  for (const area of course.areas) {
+    // a hole's own green is played to wherever it lies, and out of bounds begins outside every boundary
+    const always = area.kind === 'boundary' || (area.kind === 'green' && area.hole === hole.number);
+    if (always || overlap(areaExtent(area), ground)) digest.add(areaDigest(area));
+  }
+  for (const tree of course.trees) {
+    const extent = widened(extentOf([tree.at]), tree.crownRadiusM);
+    if (overlap(extent, ground)) digest.add(treeText(tree));
+  }
+  for (const level of levelsFor(course.levels, own)) digest.add(levelText(level));
+  return digest.text();
+}
+
+/** The levels that can bear on the hole; all of them where part of it lies far from any. */
+function levelsFor(levels: readonly GroundLevel[], own: Extent): readonly GroundLevel[] {
+  const reach = widened(own, GROUND_REACH_M + SLACK_M + LEVEL_REACH_M);
+  const near = levels.filter(({ at }) => overlap(extentOf([at]), reach));
+  return near.length === levels.length || isCovered(widened(own, GROUND_REACH_M + SLACK_M + 20), near)
+    ? near
+    : levels;
+}
+
+function isCovered(extent: Extent, levels: readonly GroundLevel[]): boolean {
+  const { eastM, northM } = metresPerDegree((extent.south + extent.north) / 2);
+  const columns = Math.max(1, Math.ceil(((extent.east - extent.west) * eastM) / LEVEL_SQUARE_M));
+  const rows = Math.max(1, Math.ceil(((extent.north - extent.south) * northM) / LEVEL_SQUARE_M));
+  const held = new Set<number>();
+  for (const { at } of levels) {
+    const column = Math.floor(((at[0] - extent.west) / (extent.east - extent.west)) * columns);
+    const row = Math.floor(((at[1] - extent.south) / (extent.north - extent.south)) * rows);
+    if (column >= 0 && column < columns && row >= 0 && row < rows) held.add(row * columns + column);
+  }
+  return held.size === columns * rows;
+}
+
+function extentOf(places: readonly LonLat[]): Extent {
+  let west = Infinity;
+  let south = Infinity;
+  let east = -Infinity;
+  let north = -Infinity;
+  for (const [lon, lat] of places) {
+    west = Math.min(west, lon);
+    east = Math.max(east, lon);
+    south = Math.min(south, lat);
+    north = Math.max(north, lat);
+  }
+  return { west, south, east, north };
+}
+
+function widened({ west, south, east, north }: Extent, metres: number): Extent {
+  const { eastM, northM } = metresPerDegree((south + north) / 2);
+  const lon = metres / eastM;
+  const lat = metres / northM;
+  return { west: west - lon, south: south - lat, east: east + lon, north: north + lat };
+}
+
+function overlap(a: Extent, b: Extent): boolean {
+  return a.west <= b.east && a.east >= b.west && a.south <= b.north && a.north >= b.south;
+}
+
+const extents = new WeakMap<Area, Extent>();
+
+function areaExtent(area: Area): Extent {
+  const before = extents.get(area);
+  if (before !== undefined) return before;
+  const extent = extentOf(area.rings[0] ?? []);
+  extents.set(area, extent);
+  return extent;
+}
+
+const digests = new WeakMap<Area, string>();
+
+function areaDigest(area: Area): string {
+  const before = digests.get(area);
+  if (before !== undefined) return before;
+  const digest = new Digest();
+  digest.add(`${area.kind} ${area.hole ?? ''} ${JSON.stringify(area.canopy ?? null)}`);
+  digest.add(JSON.stringify(area.rings));
+  const text = digest.text();
+  digests.set(area, text);
+  return text;
+}
+
+/** Without the place in the file's list, which says nothing of the ground; a name shows in the plan's words. */
+function holeText({ featureIndex: _index, tees, positions, ...rest }: Hole): string {
+  const marks = [...tees, ...positions].map(({ name, at }) => [name, at]);
+  return JSON.stringify([rest, marks, tees.length]);
+}
+
+function treeText({ at, crownRadiusM, canopy }: Tree): string {
+  return JSON.stringify([at, crownRadiusM, canopy]);
+}
+
+function levelText({ at, elevationM }: GroundLevel): string {
+  return JSON.stringify([at, elevationM]);
+}
+
+/** Two FNV-1a hashes of 32 bits from different starts (Fowler, Noll, Vo 1991): 64 bits, so that no two holes meet by chance. */
+class Digest {
+  private a = 0x811c9dc5;
+  private b = 0x1b873593;
+
+  add(text: string): void {
+    for (let i = 0; i <= text.length; i++) {
+      // the end of a text counts as a character of its own
+      const code = i === text.length ? 0x10ffff : text.charCodeAt(i);
+      this.a = Math.imul(this.a ^ code, 0x01000193);
+      this.b = Math.imul(this.b ^ code, 0x01000193) ^ (this.b >>> 15);
+    }
+  }
+
+  text(): string {
+    return (this.a >>> 0).toString(16).padStart(8, '0') + (this.b >>> 0).toString(16).padStart(8, '0');
+  }
+}
