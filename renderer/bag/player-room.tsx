@@ -1,3 +1,100 @@
-import type { Room } from '../rooms/room.ts';
+/** The player: bag, measured shots, what they say, and how sure that is. */
 
-export const playerRoom: Room | null = null;
+import '../styles/bag.css';
+import { useLayoutEffect } from 'preact/hooks';
+import type { Room } from '../rooms/room.ts';
+import { useApp, useTools } from '../state/use-app.ts';
+import { ClubList } from './club/club-list.tsx';
+import { ClubsPage } from './club/clubs-page.tsx';
+import { NewPlayer } from './new-player.tsx';
+import { PersonCard, WhoseNumbers } from './person-card.tsx';
+import { RoomNotices } from './room-notices.tsx';
+import { PAGES, type Page } from './state/bag-state.ts';
+import { useBag, useDesk } from './state/use-bag.ts';
+
+export const playerRoom: Room | null = { name: 'player', words: 'Player', View: PlayerView };
+
+const PAGE_WORDS: Readonly<Partial<Record<Page, string>>> = {
+  clubs: 'Clubs',
+};
+
+function PlayerView() {
+  const { undo } = useTools();
+  const desk = useDesk();
+  const hasFile = useBag((state) => state.file !== null);
+  const making = useBag((state) => state.making);
+  const hasPlayer = useApp((state) => state.player !== null);
+  const filesKnown = useApp((state) => state.files !== null);
+  useLayoutEffect(() => undo.bring('player', desk.undoSource), [undo, desk]);
+  useLayoutEffect(() => {
+    const pressed = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 's') return;
+      event.preventDefault();
+      // A field that is being typed in takes its text first.
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      void desk.save();
+    };
+    window.addEventListener('keydown', pressed);
+    return () => window.removeEventListener('keydown', pressed);
+  }, [desk]);
+  if (making || (!hasPlayer && filesKnown))
+    return (
+      <main class="bag-room single">
+        <NewPlayer />
+      </main>
+    );
+  if (!hasFile)
+    return (
+      <main class="bag-room single">
+        <p class="faint" role="status">
+          Reading the player …
+        </p>
+      </main>
+    );
+  return (
+    <main class="bag-room">
+      <aside class="bag-side" aria-label="Player and bag">
+        <PersonCard />
+        <ClubList />
+      </aside>
+      <div class="bag-main">
+        <RoomNotices />
+        <WhoseNumbers />
+        <PageTabs />
+        <PageShown />
+      </div>
+    </main>
+  );
+}
+
+function PageTabs() {
+  const desk = useDesk();
+  const shown = useBag((state) => state.page);
+  return (
+    <nav class="page-tabs" aria-label="Pages of the player">
+      {PAGES.filter((page) => PAGE_WORDS[page] !== undefined).map((page) => (
+        <button
+          key={page}
+          type="button"
+          aria-current={page === shown ? 'page' : undefined}
+          onClick={() => desk.store.dispatch({ type: 'page-shown', page })}
+        >
+          {PAGE_WORDS[page]}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+function PageShown() {
+  const page = useBag((state) => state.page);
+  switch (page) {
+    case 'clubs':
+    case 'distances':
+    case 'shots':
+    case 'short':
+    case 'field':
+    case 'players':
+      return <ClubsPage />;
+  }
+}

@@ -1,0 +1,70 @@
+/** A field for a number that takes a decimal comma as well as a point, and says at once what it does not take. */
+
+import { useId, useState } from 'preact/hooks';
+
+interface Props {
+  readonly name: string;
+  /** Null shows an empty field. */
+  readonly value: number | null;
+  readonly unit?: string;
+  readonly least: number;
+  readonly most: number;
+  readonly decimals: number;
+  /** Only where an empty field has a meaning. */
+  readonly clear?: () => void;
+  readonly take: (value: number) => void;
+  readonly disabled?: boolean;
+  readonly placeholder?: string;
+}
+
+export function NumberField(props: Props) {
+  const { name, value, unit, least, most, decimals, clear, take, disabled, placeholder } = props;
+  const id = useId();
+  const [fault, setFault] = useState<string | null>(null);
+  const shown = value === null ? '' : String(Number(value.toFixed(decimals)));
+  return (
+    <span class="bag-field">
+      <label for={id}>{name}</label>
+      <span class="bag-number">
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          value={shown}
+          placeholder={placeholder ?? ''}
+          disabled={disabled ?? false}
+          aria-invalid={fault !== null}
+          aria-describedby={fault === null ? undefined : `${id}-fault`}
+          onChange={(event) => {
+            const text = event.currentTarget.value.trim();
+            if (text === '' && clear !== undefined) {
+              setFault(null);
+              clear();
+              return;
+            }
+            const typed = readTyped(text);
+            if (typed === null || typed < least || typed > most) {
+              setFault(`${name} is a number from ${least} to ${most}.`);
+              return;
+            }
+            setFault(null);
+            take(typed);
+          }}
+        />
+        {unit !== undefined && <span class="bag-unit">{unit}</span>}
+      </span>
+      {fault !== null && (
+        <span class="field-fault" id={`${id}-fault`} role="alert">
+          {fault}
+        </span>
+      )}
+    </span>
+  );
+}
+
+/** `12,5` and `12.5` alike; null where it is no number. */
+export function readTyped(text: string): number | null {
+  const plain = text.trim().replace(',', '.').replace('−', '-');
+  if (!/^[+-]?(?:\d+\.?\d*|\.\d+)$/u.test(plain)) return null;
+  return Number(plain);
+}

@@ -1,0 +1,325 @@
+/**
+ * What the room does with the world outside its state: reads the open player, claims the file, writes unsaved work
+ * into the journal, saves, makes new files, keeps the estimates in step. One desk serves a window for its whole life,
+ * so that leaving the room loses nothing.
+ */
+
+import { type PlayerDocument, playerText } from '../../../core/player/format.ts';
+import type { Result } from '../../../core/result.ts';
+import type { HostAnswer, OpenedFile } from '../../../electron/contract/host.ts';
+import { afterChanges } from '../../state/effects/follow.ts';
+import { makeStore, type StoreOf } from '../../state/store.ts';
+import type { AppTools } from '../../state/use-app.ts';
+import type { UndoSource } from '../../state/undo-desk.ts';
+import { type BagReport, modelOf } from '../work/bag-report.ts';
+import { type BagOffice, openOffice } from '../work/bag-office.ts';
+import { type BagState, EMPTY_BAG, type OpenBag } from './bag-state.ts';
+import { findUnsaved, type JournalKeeper, keepJournal } from './journal-keeper.ts';
+import { type BagAction, isUnsaved, reduceBag } from './reduce-bag.ts';
+
+export type BagStore = StoreOf<BagState, BagAction>;
+
+export interface BagDesk {
+  readonly store: BagStore;
+  readonly office: BagOffice;
+  /** Takes a change as one step of undo; a refusal is shown. Equal marks in a row make one step. */
+  readonly edit: (
+    label: string,
+    change: (document: PlayerDocument) => Result<PlayerDocument, string>,
+    mark?: string,
+  ) => boolean;
+  readonly save: () => Promise<void>;
+  /** Saves over what somebody else has saved meanwhile. */
+  readonly saveOver: () => Promise<void>;
+  /** A copy in the workspace under a name of its own, opened at once. */
+  readonly saveCopy: () => Promise<void>;
+  readonly create: (document: PlayerDocument) => Promise<boolean>;
+  readonly takeFound: () => Promise<void>;
+  readonly dropFound: () => Promise<void>;
+  /** The file as it is on disk, unsaved changes given up. */
+  readonly readAgain: () => Promise<void>;
+  readonly stopEstimate: () => void;
+  readonly resumeEstimate: () => void;
+  readonly undoSource: UndoSource;
+}
+
+const desks = new WeakMap<AppTools['store'], BagDesk>();
+
+export function bagDeskOf(tools: AppTools): BagDesk {
+  const known = desks.get(tools.store);
+  if (known !== undefined) return known;
+  const desk = openDesk(tools);
+  desks.set(tools.store, desk);
+  return desk;
+}
+
+function openDesk(tools: AppTools): BagDesk {
+  const { host, store: app } = tools;
+  const store = makeStore(EMPTY_BAG, reduceBag);
+  const office = openOffice();
+  const journal = keepJournal(store, host);
+  const tellApp = (opened: OpenedFile, document: PlayerDocument, report: BagReport): void => {
+    if (!report.model.ok) return;
+    app.dispatch({
+      type: 'player-opened',
+      document: { ...opened, value: modelOf(report.model.value, document) },
+    });
+  };
+  followOpenPlayer(tools, store, office, journal);
+  keepEstimates(store, office);
+
+  const trouble = (message: string): void => store.dispatch({ type: 'refused', message });
+  const saveOn = async (baseRevision: string): Promise<void> => {
+    const { file } = store.state();
+    if (file === null || file.access.may !== 'write' || file.saving) return;
+    store.dispatch({ type: 'save-begun' });
+    const document = file.history.present;
+    const ended = await saveDocument(tools, file, document, baseRevision, office, journal);
+    if (store.state().file?.entry.token !== file.entry.token) return;
+    if (ended.ok) {
+      store.dispatch({ type: 'save-ended', saved: { document, revision: ended.revision } });
+      store.dispatch({ type: 'said', words: `${file.entry.name} is saved.` });
+      tellApp(
+        { entry: { ...file.entry, modifiedAt: Date.now() }, text: ended.text, revision: ended.revision },
+        document,
+        ended.report,
+      );
+      journal.settle();
+      return;
+    }
+    store.dispatch({ type: 'save-ended', saved: null });
+    if (ended.revisionOnDisk !== null)
+      store.dispatch({ type: 'changed-on-disk', revision: ended.revisionOnDisk });
+    trouble(ended.message);
+  };
+
+  const create = async (document: PlayerDocument): Promise<boolean> => {
+    const report = await office.report(document);
+    if (!report.ok || !report.value.model.ok) {
+      const faults = report.ok ? (report.value.model.ok ? [] : report.value.model.error) : report.error;
+      trouble(faults.map(({ where, message }) => `${where}: ${message}`).join(' '));
+      return false;
+    }
+    const made = await host.create('player', fileNameFor(document.name), playerText(document));
+    if (!made.ok) {
+      trouble(made.message);
+      return false;
+    }
+    const files = await host.list();
+    if (files.ok) app.dispatch({ type: 'files-listed', files: files.value });
+    tellApp(made.value, document, report.value);
+    return true;
+  };
+
+  return {
+    store,
+    office,
+    edit: (label, change, mark) => {
+      const { file } = store.state();
+      if (file === null || file.access.may !== 'write') return false;
+      const changed = change(file.history.present);
+      if (!changed.ok) {
+        trouble(changed.error);
+        return false;
+      }
+      store.dispatch({ type: 'edited', document: changed.value, label, mark: mark ?? null });
+      return true;
+    },
+    save: () => saveOn(store.state().file?.revision ?? ''),
+    saveOver: () => saveOn(store.state().file?.changedOnDisk ?? store.state().file?.revision ?? ''),
+    saveCopy: async () => {
+      const document = store.state().file?.history.present;
+      if (document !== undefined) await create({ ...document, name: copyName(document.name) });
+    },
+    create,
+    takeFound: async () => {
+      const found = store.state().file?.found;
+      if (found === undefined || found === null) return;
+      store.dispatch({ type: 'edited', document: found.document, label: 'take up unsaved work', mark: null });
+      store.dispatch({ type: 'found', found: null });
+      await journal.clearOthers(found);
+    },
+    dropFound: async () => {
+      const found = store.state().file?.found;
+      if (found === undefined || found === null) return;
+      store.dispatch({ type: 'found', found: null });
+      await journal.clearOthers(found);
+    },
+    readAgain: async () => {
+      const { file } = store.state();
+      if (file === null) return;
+      const answer = await host.open(file.entry.token);
+      if (!answer.ok) {
+        trouble(answer.message);
+        return;
+      }
+      const read = await office.readPlayer(answer.value.text);
+      if (!read.ok) {
+        trouble(read.error.map(({ where, message }) => `${where}: ${message}`).join(' '));
+        return;
+      }
+      const { document, report } = read.value;
+      const { entry, revision } = answer.value;
+      store.dispatch({ type: 'opened', entry, revision, document, report, access: file.access });
+      journal.settle();
+      tellApp(answer.value, document, report);
+    },
+    stopEstimate: () => {
+      office.stop();
+      store.dispatch({ type: 'estimate-stopped' });
+    },
+    resumeEstimate: () => store.dispatch({ type: 'estimate-begun' }),
+    undoSource: {
+      undoLabel: () => store.state().file?.history.past.at(-1)?.label ?? null,
+      redoLabel: () => store.state().file?.history.future[0]?.label ?? null,
+      undo: () => store.dispatch({ type: 'undone' }),
+      redo: () => store.dispatch({ type: 'redone' }),
+      subscribe: store.subscribe,
+    },
+  };
+}
+
+/** Follows the player that the window has open: reads it, claims it, looks for unsaved work. */
+function followOpenPlayer(
+  { store: app, host }: AppTools,
+  store: BagStore,
+  office: BagOffice,
+  journal: JournalKeeper,
+): void {
+  let under: string | null = null;
+  const look = async (): Promise<void> => {
+    const { player } = app.state();
+    const { file } = store.state();
+    if (player === null) return;
+    const { entry, revision, text } = player;
+    const isSame = file?.entry.token === entry.token;
+    if (isSame && file.revision === revision) return;
+    const key = `${entry.token}/${revision}`;
+    if (under === key) return;
+    under = key;
+    if (isSame && isUnsaved(file)) {
+      store.dispatch({ type: 'changed-on-disk', revision });
+      return;
+    }
+    const read = await office.readPlayer(text);
+    if (under !== key || !read.ok) return;
+    if (file !== null && !isSame) {
+      await journal.flush();
+      if (file.access.may === 'write') void host.release(file.entry.token);
+    }
+    const { document, report } = read.value;
+    const access = isSame ? file.access : ({ may: 'wait' } as const);
+    store.dispatch({ type: 'opened', entry, revision, document, report, access });
+    journal.settle();
+    if (isSame && access.may === 'write') return;
+    await claimFile(host, store, entry, revision);
+  };
+  afterChanges(app, () => void look());
+}
+
+async function claimFile(
+  host: AppTools['host'],
+  store: BagStore,
+  entry: OpenBag['entry'],
+  revision: string,
+): Promise<void> {
+  const still = (): boolean => store.state().file?.entry.token === entry.token;
+  if (entry.readOnly) {
+    store.dispatch({ type: 'access-known', access: { may: 'read', why: 'demo' } });
+    return;
+  }
+  const claim = await host.claim(entry.token);
+  if (!still()) {
+    if (claim.ok && claim.value.isHeld) void host.release(entry.token);
+    return;
+  }
+  if (!claim.ok) {
+    store.dispatch({ type: 'access-known', access: { may: 'read', why: 'refused', message: claim.message } });
+    return;
+  }
+  if (!claim.value.isHeld) {
+    const { holder } = claim.value;
+    store.dispatch({ type: 'access-known', access: { may: 'read', why: 'held', holder } });
+    return;
+  }
+  store.dispatch({ type: 'access-known', access: { may: 'write' } });
+  const found = await findUnsaved(host, entry.token, revision);
+  if (found !== null && still()) store.dispatch({ type: 'found', found });
+}
+
+/** Works out the present content's report whenever there is none; only the latest content counts. */
+function keepEstimates(store: BagStore, office: BagOffice): void {
+  let under: PlayerDocument | null = null;
+  const look = (): void => {
+    const { file } = store.state();
+    if (file === null) return;
+    const { present } = file.history;
+    const { estimate } = file;
+    if (estimate.work === 'stopped') {
+      under = null;
+      return;
+    }
+    if (estimate.of === present || under !== null) return;
+    under = present;
+    if (estimate.work !== 'busy') store.dispatch({ type: 'estimate-begun' });
+    void office.report(present).then((report) => {
+      if (under !== present) return;
+      under = null;
+      if (store.state().file?.history.present === present)
+        store.dispatch(
+          report.ok
+            ? { type: 'estimate-done', of: present, report: report.value }
+            : { type: 'estimate-refused', of: present, faults: report.error },
+        );
+      else queueMicrotask(look);
+    });
+  };
+  store.subscribe(() => queueMicrotask(look));
+}
+
+type Saved =
+  | { readonly ok: true; readonly revision: string; readonly text: string; readonly report: BagReport }
+  | { readonly ok: false; readonly message: string; readonly revisionOnDisk: string | null };
+
+async function saveDocument(
+  { host }: AppTools,
+  { entry }: OpenBag,
+  document: PlayerDocument,
+  baseRevision: string,
+  office: BagOffice,
+  journal: JournalKeeper,
+): Promise<Saved> {
+  const report = await office.report(document);
+  const faults = report.ok ? (report.value.model.ok ? null : report.value.model.error) : report.error;
+  if (faults !== null || !report.ok)
+    return {
+      ok: false,
+      revisionOnDisk: null,
+      message: `Nothing was saved: ${(faults ?? []).map(({ where, message }) => `${where}: ${message}`).join(' ')}`,
+    };
+  const text = playerText(document);
+  const upTo = await journal.flush();
+  const answer: HostAnswer<{ readonly revision: string }> = await host.save({
+    token: entry.token,
+    text,
+    baseRevision,
+    ...(upTo === null ? {} : { journalUpTo: upTo }),
+  });
+  if (answer.ok) return { ok: true, revision: answer.value.revision, text, report: report.value };
+  return { ok: false, message: answer.message, revisionOnDisk: answer.revisionOnDisk ?? null };
+}
+
+/** A name for the file, free of what file systems do not like. */
+function fileNameFor(name: string): string {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/gu, '')
+    .toLowerCase()
+    .slice(0, 60);
+  return plain === '' ? 'player' : plain;
+}
+
+function copyName(name: string): string {
+  return `${name.slice(0, 110)}, copy`;
+}

@@ -1,0 +1,115 @@
+/** The worker's own work: reports kept by content, and one open table at a time. */
+
+import { type ReadProgress, readShotsInSteps } from '../../../core/player/csv/read-shots.ts';
+import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
+import type { PlayerDocument } from '../../../core/player/format.ts';
+import { parsePlayerDocumentText } from '../../../core/player/parse.ts';
+import { type Fault, refuse, type Result, succeed } from '../../../core/result.ts';
+import type { BagApi, ReadPlayer, TableAnswer } from './bag-api.ts';
+import { type BagReport, reportOn } from './bag-report.ts';
+import {
+  emptyTable,
+  MOST_TABLE_BYTES,
+  openTable,
+  type OpenTable,
+  textOfBytes,
+  textsInColumn,
+  tooManyBytes,
+} from './read-table.ts';
+import { recentDrifts } from './recent-drift.ts';
+
+/** Reports that are kept: enough for a while of undoing and redoing. */
+const MOST_KEPT = 12;
+
+export class BagClerk implements BagApi {
+  private readonly kept = new Map<string, Result<BagReport, readonly Fault[]>>();
+  private table: string | null = null;
+  /** Counts up when reading is to end; a reader that finds another number stops. */
+  private reading = 0;
+
+  /** `turn` resolves after other messages have been heard. */
+  constructor(private readonly turn: () => Promise<void>) {}
+
+  async readPlayer(text: string): Promise<Result<ReadPlayer, readonly Fault[]>> {
+    const parsed = parsePlayerDocumentText(text);
+    if (!parsed.ok) return parsed;
+    const { document } = parsed.value;
+    const report = await this.report(document);
+    return report.ok ? succeed({ document, report: report.value }) : report;
+  }
+
+  report(document: PlayerDocument): Promise<Result<BagReport, readonly Fault[]>> {
+    const key = JSON.stringify(document);
+    const known = this.kept.get(key);
+    const report = known ?? reportOn(document);
+    // The latest used goes last, the first one goes when there are too many.
+    this.kept.delete(key);
+    this.kept.set(key, report);
+    for (const oldest of this.kept.keys()) {
+      if (this.kept.size <= MOST_KEPT) break;
+      this.kept.delete(oldest);
+    }
+    return Promise.resolve(report);
+  }
+
+  drifts(document: PlayerDocument): Promise<Readonly<Record<'yards' | 'metres', readonly string[]>>> {
+    return Promise.resolve(recentDrifts(document));
+  }
+
+  async openTable(
+    source: File | string,
+    name: string,
+    document: PlayerDocument,
+  ): Promise<Result<OpenTable, Fault>> {
+    this.reading++;
+    this.table = null;
+    let text: string;
+    let doubt: string | null = null;
+    if (typeof source === 'string') text = source;
+    else {
+      if (source.size > MOST_TABLE_BYTES) return refuse(tooManyBytes(name, source.size));
+      ({ text, doubt } = textOfBytes(new Uint8Array(await source.arrayBuffer())));
+    }
+    const opened = openTable(text, document);
+    if (!opened.ok) return refuse({ ...opened.error, where: name });
+    this.table = text;
+    const { doubts } = opened.value;
+    return succeed({ ...opened.value, doubts: doubt === null ? doubts : [doubt, ...doubts] });
+  }
+
+  closeTable(): Promise<void> {
+    this.reading++;
+    this.table = null;
+    return Promise.resolve();
+  }
+
+  texts(mapping: ShotMapping, column: number): Promise<readonly string[]> {
+    return Promise.resolve(this.table === null ? [] : textsInColumn(this.table, mapping, column));
+  }
+
+  async readTable(
+    mapping: ShotMapping,
+    document: PlayerDocument,
+    report: (progress: ReadProgress) => void,
+  ): Promise<TableAnswer> {
+    if (this.table === null) return emptyTable();
+    const own = ++this.reading;
+    const steps = readShotsInSteps(this.table, mapping, {
+      bag: document.bag,
+      existing: document.shots ?? [],
+    });
+    for (let block = 0; ; block++) {
+      const step = steps.next();
+      if (step.done === true) return step.value;
+      if (block % 4 !== 3) continue;
+      report(step.value);
+      await this.turn();
+      if (own !== this.reading) return refuse('cancelled');
+    }
+  }
+
+  cancelTable(): Promise<void> {
+    this.reading++;
+    return Promise.resolve();
+  }
+}
