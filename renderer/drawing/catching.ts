@@ -1,7 +1,8 @@
 /** Places that catch on what is drawn already, so that neighbours share corners and sides exactly. */
 
-import type { EditableDocument, FeatureId } from '../../core/course/document.ts';
+import { type EditableDocument, type FeatureId, kindOf } from '../../core/course/document.ts';
 import { makeSnapIndex, snap, type SnapIndex } from '../../core/course/edits/snap.ts';
+import type { FeatureKind } from '../../core/course/feature-kind.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import { roundLonLat } from '../../core/course/positions.ts';
 import { remember } from '../state/remember.ts';
@@ -12,10 +13,19 @@ const REACH_PX = 10;
 
 const NONE: readonly FeatureId[] = [];
 
-const indexOf = remember(
-  (document: EditableDocument, without: readonly FeatureId[]): SnapIndex =>
-    makeSnapIndex(document, new Set(without)),
-);
+/** Points and lines of play are no edges: an area drawn round a marker must not be pulled into it. */
+const NO_EDGES: ReadonlySet<FeatureKind | undefined> = new Set<FeatureKind>([
+  'hole',
+  'tee-marker',
+  'hole-position',
+  'ground-level',
+  'tree',
+]);
+
+const indexOf = remember((document: EditableDocument, without: readonly FeatureId[]): SnapIndex => {
+  const left = document.features.filter((feature) => NO_EDGES.has(kindOf(feature)));
+  return makeSnapIndex(document, new Set([...without, ...left.map(({ id }) => id)]));
+});
 
 export interface Catching {
   readonly metresPerPixel: number;

@@ -132,9 +132,9 @@ function areaDigest(area: Area): string {
 }
 
 /** Without the place in the file's list, which says nothing of the ground; a name shows in the plan's words. */
-function holeText({ featureIndex: _index, tees, positions, ...rest }: Hole): string {
-  const marks = [...tees, ...positions].map(({ name, at }) => [name, at]);
-  return JSON.stringify([rest, marks, tees.length]);
+function holeText({ tees, positions, number, name, par, strokeIndex, line }: Hole): string {
+  const marks = [...tees, ...positions].map((mark) => [mark.name, mark.at]);
+  return JSON.stringify([number, name, par, strokeIndex, line, marks, tees.length]);
 }
 
 function treeText({ at, crownRadiusM, canopy }: Tree): string {

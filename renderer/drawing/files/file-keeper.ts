@@ -89,7 +89,7 @@ class Keeper {
     tools.store.subscribe(follow);
     store.subscribe(() => this.changed());
     tools.host.watch(({ token, change }) => {
-      if (token === this.token() && change === 'changed') this.tell({ onDisk: { revision: null } });
+      if (token === this.token() && change === 'changed') void this.lookAtDisk(token);
       if (token === this.token() && change === 'removed') {
         this.tell({
           trouble:
@@ -98,6 +98,17 @@ class Keeper {
       }
     });
     follow();
+  }
+
+  /** News of an own save may come after the next one, so the file itself says whether somebody else wrote it. */
+  private async lookAtDisk(token: string): Promise<void> {
+    await this.saving;
+    const answer = await this.tools.host.open(token);
+    const file = this.file();
+    if (!answer.ok || file?.entry.token !== token) return;
+    const { revision } = answer.value;
+    if (revision === file.baseRevision || this.own.has(revision)) return;
+    this.tell({ onDisk: { revision } });
   }
 
   private file(): EditedFile | null {

@@ -12,6 +12,8 @@ import type { SketchColours } from './sketch-colours.ts';
 
 /** Below this many pixels in a metre levels and names are left out. */
 const DETAIL_SCALE = 0.7;
+/** From the start of a line to its number, screen pixels. */
+const NUMBER_PX = 20;
 
 export function marksPainter(
   shapes: readonly Shape[],
@@ -85,7 +87,13 @@ function paintPlayLine(brush: Brush, shape: Shape, colours: SketchColours, isCur
     context.setLineDash([8 / brush.scale, 5 / brush.scale]);
     context.stroke(path);
   });
-  const [x, y] = brush.place(spotOf(shape));
+  const [startX, startY] = brush.place(spotOf(shape));
+  const { xy } = shape.paths[0]!;
+  const [nextX, nextY] = brush.place({ x: xy[2]!, y: xy[3]! });
+  const away = Math.max(1, Math.hypot(nextX - startX, nextY - startY));
+  // behind the start, so that the tee stays to be seen
+  const x = startX - (NUMBER_PX * (nextX - startX)) / away;
+  const y = startY - (NUMBER_PX * (nextY - startY)) / away;
   const { context } = brush;
   context.beginPath();
   context.arc(x, y, 10, 0, 2 * Math.PI);

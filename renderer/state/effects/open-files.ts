@@ -96,9 +96,7 @@ function followDisk(store: Store, host: Host): void {
   host.watch((change) => {
     const { course, player } = store.state();
     const open = [course?.entry, player?.entry].find((entry) => entry?.token === change.token);
-    if (open !== undefined && change.change === 'changed') {
-      store.dispatch({ type: 'file-changed-on-disk', entry: open });
-    }
+    if (open !== undefined && change.change === 'changed') void tellIfOther(store, host, open);
     if (open !== undefined && change.change === 'removed') {
       tellTrouble(
         store,
@@ -108,6 +106,16 @@ function followDisk(store: Store, host: Host): void {
     }
     if (change.change !== 'changed') void listFiles(store, host);
   });
+}
+
+/** News of an own save may come after the next one: only a file that is not what the window has was written by others. */
+async function tellIfOther(store: Store, host: Host, entry: FileEntry): Promise<void> {
+  const answer = await host.open(entry.token);
+  const { course, player } = store.state();
+  const open = [course, player].find((document) => document?.entry.token === entry.token);
+  const isKnown =
+    open === undefined || open === null || (answer.ok && answer.value.revision === open.revision);
+  if (!isKnown) store.dispatch({ type: 'file-changed-on-disk', entry });
 }
 
 function tellTrouble(store: Store, title: string, message: string): void {

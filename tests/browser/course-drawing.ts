@@ -1,0 +1,87 @@
+/** Draws in the course room as a hand would, and counts what the hand does. */
+
+import type { Page } from 'playwright-core';
+
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Counts every click and every key. */
+export class Hand {
+  clicks = 0;
+  keys = 0;
+
+  constructor(readonly page: Page) {}
+
+  /** Shares of the map's width and height, from its upper left corner. */
+  async at({ x, y }: Spot): Promise<Spot> {
+    const box = await this.page.locator('.drawing-map').boundingBox();
+    if (box === null) throw new Error('no map on the screen');
+    return { x: box.x + x * box.width, y: box.y + y * box.height };
+  }
+
+  async click(spot: Spot): Promise<void> {
+    const at = await this.at(spot);
+    this.clicks++;
+    await this.page.mouse.move(at.x, at.y);
+    await this.page.mouse.click(at.x, at.y);
+  }
+
+  async drag(from: Spot, to: Spot, drop = true): Promise<void> {
+    const start = await this.at(from);
+    const end = await this.at(to);
+    this.clicks++;
+    await this.page.mouse.move(start.x, start.y);
+    await this.page.mouse.down();
+    await this.page.mouse.move(end.x, end.y, { steps: 8 });
+    if (drop) await this.page.mouse.up();
+  }
+
+  async press(...keys: readonly string[]): Promise<void> {
+    for (const key of keys) {
+      this.keys++;
+      await this.page.keyboard.press(key);
+    }
+  }
+
+  async type(text: string): Promise<void> {
+    this.keys += text.length;
+    await this.page.keyboard.type(text);
+  }
+
+  async button(name: string | RegExp): Promise<void> {
+    this.clicks++;
+    await this.page.getByRole('button', { name, exact: typeof name === 'string' }).click();
+  }
+
+  /** Takes up a kind by its button, clicks its places and ends it with Enter where it takes more than one. */
+  async draw(kind: string, places: readonly Spot[]): Promise<void> {
+    this.clicks++;
+    await this.page.locator('.kind-palette').getByRole('button', { name: kind, exact: true }).click();
+    for (const place of places) await this.click(place);
+    if (places.length > 1) await this.press('Enter');
+  }
+}
+
+/** Corners of a ring round a place, shares of the map. */
+export function ring(centre: Spot, across: number, along: number, corners: number): Spot[] {
+  return Array.from({ length: corners }, (_, i) => {
+    const angle = (2 * Math.PI * i) / corners;
+    return { x: centre.x + across * Math.sin(angle), y: centre.y - along * Math.cos(angle) };
+  });
+}
+
+export async function openCourseRoom(page: Page): Promise<void> {
+  await page.locator('.room-switch').getByRole('button', { name: 'Course', exact: true }).click();
+  await page.locator('.drawing-map').waitFor();
+}
+
+/** Resolves when the disk has all that is drawn. */
+export async function savedByItself(page: Page): Promise<void> {
+  await page.locator('[data-save="saved"]').waitFor({ timeout: 20_000 });
+}
+
+export async function showPanel(page: Page, panel: 'chosen' | 'hole' | 'checks' | 'course'): Promise<void> {
+  await page.locator(`input[name="drawing-panel"][value="${panel}"]`).check();
+}
