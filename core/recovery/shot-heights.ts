@@ -1,0 +1,47 @@
+/** A shot as recoveries see it: how high it is along its way, and how much that varies. */
+
+import type { Conditions } from '../conditions/conditions.ts';
+import { carryFactorAt, flightOf, heightAt, windAngle } from '../flight/flight-table.ts';
+import type { ShotSpread } from '../player/model.ts';
+
+export interface RecoveryShot {
+  readonly club: string;
+  readonly swing: ShotSpread['swing'];
+  /** Solid strikes from the lie, on the day, for the direction asked for: metres. */
+  readonly carryM: (bearing: number) => number;
+  readonly carrySd: number;
+  readonly directionMean: number;
+  readonly directionSd: number;
+  /** Height above the start of a shot of that carry, metres along its way. */
+  readonly heightAt: (carryM: number, alongM: number, bearing: number) => number;
+}
+
+/** Standard deviation of a height that is not the carry's doing, as a share of the height. Common practice, no source. */
+export const HEIGHT_SD_SHARE = 0.12;
+
+/** From the player's spread (as the lie has changed it) and the flight of the day. */
+export function recoveryShot(spread: ShotSpread, conditions: Conditions): RecoveryShot {
+  const table = flightOf(spread.club, spread.swing, spread.carryMean, conditions);
+  return {
+    club: spread.club.name,
+    swing: spread.swing,
+    carryM: (bearing) => spread.carryMean * carryFactorAt(table, windAngle(conditions, bearing)),
+    carrySd: spread.carrySd,
+    directionMean: spread.directionMean,
+    directionSd: spread.directionSd,
+    heightAt: (carryM, alongM, bearing) => heightAt(table, carryM, alongM, windAngle(conditions, bearing)),
+  };
+}
+
+/** Mean height at a distance and its standard deviation, from the spread of carry and of launch, metres. */
+export function heightThere(
+  shot: RecoveryShot,
+  bearing: number,
+  alongM: number,
+): { readonly mean: number; readonly sd: number } {
+  const carry = shot.carryM(bearing);
+  const mean = shot.heightAt(carry, alongM, bearing);
+  const long = shot.heightAt(carry + shot.carrySd, alongM, bearing);
+  const short = shot.heightAt(Math.max(1, carry - shot.carrySd), alongM, bearing);
+  return { mean, sd: Math.hypot((long - short) / 2, HEIGHT_SD_SHARE * mean) };
+}

@@ -1,0 +1,45 @@
+/**
+ * What kinds of tree do to a ball, in leaf and bare. Common practice, no source: no measurements of balls in crowns are
+ * known to us. A crown of density k lets through exp(-k L) of the balls that pass L metres of it.
+ */
+
+import type { Season } from '../conditions/conditions.ts';
+
+/** Dense broadleaf (oak, beech, lime), light broadleaf (birch, willow, ash), conifer (pine, spruce, fir, evergreen). */
+export const TREE_KINDS = ['broadleaf', 'light-broadleaf', 'conifer'] as const;
+export type TreeKind = (typeof TREE_KINDS)[number];
+
+interface Crown {
+  readonly leafPerM: number;
+  /** Twigs and branches alone, as a share of the crown in leaf. */
+  readonly bareShare: number;
+  /** Trunk's diameter at breast height as a share of the tree's height. */
+  readonly trunkShare: number;
+}
+
+const CROWNS: Readonly<Record<TreeKind, Crown>> = {
+  broadleaf: { leafPerM: 0.2, bareShare: 0.4, trunkShare: 0.035 },
+  'light-broadleaf': { leafPerM: 0.1, bareShare: 0.35, trunkShare: 0.022 },
+  conifer: { leafPerM: 0.18, bareShare: 1, trunkShare: 0.025 },
+};
+
+/** Density of a crown, per metre. */
+export function crownDensity(kind: TreeKind, season: Season): number {
+  const { leafPerM, bareShare } = CROWNS[kind];
+  return season === 'bare' ? leafPerM * bareShare : leafPerM;
+}
+
+/** A density that the map gives (for trees in leaf), on a day of `season`. */
+export function seasonalDensity(densityPerM: number, kind: TreeKind, season: Season): number {
+  return season === 'bare' ? densityPerM * CROWNS[kind].bareShare : densityPerM;
+}
+
+/** Chance that a ball gets through `lengthM` metres of crown. */
+export function lightShare(densityPerM: number, lengthM: number): number {
+  return Math.exp(-densityPerM * lengthM);
+}
+
+/** Radius of the trunk of a tree of that height, metres. */
+export function trunkRadiusM(kind: TreeKind, heightM: number): number {
+  return (CROWNS[kind].trunkShare * heightM) / 2;
+}
