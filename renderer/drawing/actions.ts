@@ -4,6 +4,7 @@ import type { EditableDocument, FeatureId } from '../../core/course/document.ts'
 import type { Edit } from '../../core/course/edits/edit.ts';
 import type { VertexAddress } from '../../core/course/edits/shape.ts';
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
+import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import type { CourseReport } from './checks/course-report.ts';
 import type { Cursor, EditedFile, Mode, PanelName, Said } from './drawing-state.ts';
@@ -37,6 +38,8 @@ export type LookAction =
   | { readonly type: 'hole-chosen'; readonly hole: number | null }
   | { readonly type: 'kind-shown'; readonly kind: FeatureKind; readonly on: boolean }
   | { readonly type: 'feature-shown'; readonly id: FeatureId; readonly on: boolean }
+  /** Another place becomes the middle of the map's flat frame; for a course of which nothing is drawn. */
+  | { readonly type: 'frame-moved'; readonly frame: LocalFrame }
   | { readonly type: 'catching-set'; readonly on: boolean }
   | { readonly type: 'panel-shown'; readonly panel: PanelName }
   | { readonly type: 'said'; readonly said: Said | null };

@@ -45,6 +45,7 @@ export function reduceDrawing(state: DrawingState, action: DrawingAction): Drawi
     case 'hole-chosen':
     case 'kind-shown':
     case 'feature-shown':
+    case 'frame-moved':
     case 'catching-set':
     case 'panel-shown':
     case 'said':
@@ -176,6 +177,8 @@ function reduceLook(state: DrawingState, action: LookAction): DrawingState {
       return { ...state, hiddenKinds: toggled(state.hiddenKinds, action.kind, !action.on) };
     case 'feature-shown':
       return { ...state, hiddenFeatures: toggled(state.hiddenFeatures, action.id, !action.on) };
+    case 'frame-moved':
+      return { ...state, frame: action.frame };
     case 'catching-set':
       return { ...state, catching: action.on };
     case 'panel-shown':

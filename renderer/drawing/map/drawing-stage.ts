@@ -40,6 +40,7 @@ export class DrawingStage {
   private frameRequest = 0;
   private fitted: string | null = null;
   private pointedOut: Shape | null = null;
+  private preview: readonly Shape[] = [];
   private basePainter: Painter | null = null;
   /** Share of the drawing's colour over a picture. */
   private cover = 1;
@@ -159,6 +160,12 @@ export class DrawingStage {
     this.soon();
   }
 
+  /** What an import would bring. */
+  showPreview(shapes: readonly Shape[]): void {
+    this.preview = shapes;
+    this.soon();
+  }
+
   showBase(painter: Painter | null, cover: number): void {
     this.basePainter = painter;
     this.cover = cover;
@@ -205,6 +212,7 @@ export class DrawingStage {
               ? null
               : { at: toSpot(cursor.at), by: cursor.by, caught: cursor.caught !== null },
           pointedOut,
+          preview: this.preview,
         },
         colours,
       ),
@@ -213,10 +221,10 @@ export class DrawingStage {
   }
 
   private fitOnce(state: DrawingState): void {
-    const key = state.file?.entry.token ?? '';
+    const key = `${state.file?.entry.token ?? ''} ${state.frame.origin.join()}`;
     if (key === this.fitted) return;
     this.fitted = key;
-    this.fit();
+    if (this.preview.length === 0) this.fit();
     this.tellZoom();
   }
 

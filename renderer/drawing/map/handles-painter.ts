@@ -22,6 +22,8 @@ export interface HandleScene {
   } | null;
   /** A place that a fault is about. */
   readonly pointedOut: Shape | null;
+  /** Outlines of what an import would bring. */
+  readonly preview: readonly Shape[];
 }
 
 /** Corners nearer to each other than this have no handle for the side between them, screen pixels. */
@@ -31,6 +33,7 @@ const EDGE_PX = 12;
 
 export function handlesPainter(scene: HandleScene, colours: SketchColours): Painter {
   return (brush) => {
+    for (const shape of scene.preview) outline(brush, shape, colours.line, colours, 1.6);
     if (scene.pointedOut !== null) outline(brush, scene.pointedOut, colours.fault, colours, 5);
     for (const shape of scene.chosen) outline(brush, shape, colours.line, colours, 2.4);
     if (scene.handles) for (const shape of scene.chosen) paintHandles(brush, shape, scene.corner, colours);

@@ -3,6 +3,8 @@
 import { setCourse } from '../../../core/course/edits/set-course.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { ExportPart } from '../export/export-part.tsx';
+import { ImportPanel } from '../import/import-panel.tsx';
 import { KeptCopies } from './kept-copies.tsx';
 import { NewCourseForm } from './new-course-form.tsx';
 import { ValueField } from './value-field.tsx';
@@ -14,6 +16,8 @@ export function CoursePanel() {
       {token !== null && (
         <>
           <CourseWords />
+          <ImportPanel />
+          <ExportPart />
           <KeptCopies key={token} token={token} />
         </>
       )}
