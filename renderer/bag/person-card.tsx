@@ -36,7 +36,7 @@ export function PersonCard() {
           }}
         />
       </span>
-      <div class="field-row">
+      <div class="bag-row">
         <NumberField
           name="Handicap"
           value={document.handicap ?? null}

@@ -9,6 +9,8 @@ import { ClubsPage } from './club/clubs-page.tsx';
 import { NewPlayer } from './new-player.tsx';
 import { PersonCard, WhoseNumbers } from './person-card.tsx';
 import { RoomNotices } from './room-notices.tsx';
+import { ShortPage } from './short-game/short-page.tsx';
+import { ShotsPage } from './shots/shots-page.tsx';
 import { PAGES, type Page } from './state/bag-state.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
 
@@ -16,6 +18,8 @@ export const playerRoom: Room | null = { name: 'player', words: 'Player', View: 
 
 const PAGE_WORDS: Readonly<Partial<Record<Page, string>>> = {
   clubs: 'Clubs',
+  shots: 'Shots',
+  short: 'Short game and putting',
 };
 
 function PlayerView() {
@@ -89,10 +93,12 @@ function PageTabs() {
 function PageShown() {
   const page = useBag((state) => state.page);
   switch (page) {
+    case 'shots':
+      return <ShotsPage />;
+    case 'short':
+      return <ShortPage />;
     case 'clubs':
     case 'distances':
-    case 'shots':
-    case 'short':
     case 'field':
     case 'players':
       return <ClubsPage />;

@@ -160,7 +160,8 @@ function addOnlyDistance(shape: CsvShape, columns: ColumnRule[], taken: Set<numb
   doubts.push('No column holds the carry. Choose one, or no shot can be used.');
 }
 
-function ruleFor(shape: CsvShape, field: ColumnField, index: number): ColumnRule {
+/** The rule that a column's own name and units speak for, once it is known what it holds. */
+export function ruleFor(shape: CsvShape, field: ColumnField, index: number): ColumnRule {
   const header = shape.header[index]!.slice(0, 120);
   const word = unitOf(shape, index);
   const isLength = ['carry', 'total', 'intended', 'offline'].includes(field);

@@ -96,7 +96,7 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
         />
       )}
       {!isPutter && (
-        <fieldset class="checks">
+        <fieldset class="bag-checks">
           <legend>Swings</legend>
           {SWING_WORDS.map(([swing, words]) => (
             <label key={swing} class="switch">
@@ -116,7 +116,7 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
         </fieldset>
       )}
       {!isPutter && (
-        <fieldset class="checks">
+        <fieldset class="bag-checks">
           <legend>Used from</legend>
           {LIES_TO_CHOOSE.map((lie) => {
             const off = club.notFrom ?? [];

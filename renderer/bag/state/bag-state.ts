@@ -1,6 +1,7 @@
 /** What the player's room knows: the open file with its unsaved changes, its estimates, and what is on show. */
 
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
+import type { PreviewRow } from '../../../core/player/csv/preview.ts';
 import type { ReadProgress, ShotTable } from '../../../core/player/csv/read-shots.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
 import type { Swing } from '../../../core/player/model.ts';
@@ -22,6 +23,8 @@ export interface BagState {
   /** What was done, for those who do not see it. */
   readonly said: string | null;
   readonly intake: Intake | null;
+  /** Cells of shots that are being typed, row by row. */
+  readonly typed: readonly (readonly string[])[];
   /** True while a new player is being made up. */
   readonly making: boolean;
 }
@@ -84,7 +87,11 @@ export interface Intake {
   readonly mapping: ShotMapping | null;
   /** Every name in the column of clubs. */
   readonly names: readonly string[];
+  /** The first rows as they would be read. */
+  readonly preview: readonly PreviewRow[];
   readonly fault: string | null;
+  /** Shots that the player has already are added once more. */
+  readonly withDuplicates: boolean;
 }
 
 export const EMPTY_BAG: BagState = {
@@ -94,5 +101,6 @@ export const EMPTY_BAG: BagState = {
   refusal: null,
   said: null,
   intake: null,
+  typed: [],
   making: false,
 };

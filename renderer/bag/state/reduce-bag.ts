@@ -42,6 +42,7 @@ export type BagAction =
   | { readonly type: 'refused'; readonly message: string | null }
   | { readonly type: 'said'; readonly words: string | null }
   | { readonly type: 'intake'; readonly intake: Intake | null }
+  | { readonly type: 'typed'; readonly rows: readonly (readonly string[])[] }
   | { readonly type: 'making'; readonly on: boolean };
 
 export function reduceBag(state: BagState, action: BagAction): BagState {
@@ -60,6 +61,8 @@ export function reduceBag(state: BagState, action: BagAction): BagState {
       return { ...state, said: action.words };
     case 'intake':
       return { ...state, intake: action.intake };
+    case 'typed':
+      return { ...state, typed: action.rows };
     case 'making':
       return { ...state, making: action.on, refusal: null };
     case 'edited':
@@ -89,6 +92,7 @@ function opened(state: BagState, action: Extract<BagAction, { type: 'opened' }>)
     },
     shown: kept,
     intake: isSame ? state.intake : null,
+    typed: isSame ? state.typed : [],
     refusal: null,
     making: false,
   };

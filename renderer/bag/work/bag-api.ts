@@ -1,6 +1,7 @@
 /** What the room's worker does. Everything that crosses is plain data. */
 
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
+import type { PreviewRow } from '../../../core/player/csv/preview.ts';
 import type { ReadProgress, ShotTable } from '../../../core/player/csv/read-shots.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
 import type { Fault, Result } from '../../../core/result.ts';
@@ -23,6 +24,8 @@ export interface BagApi {
   /** Holds the table until another is opened or it is closed. */
   openTable(source: File | string, name: string, document: PlayerDocument): Promise<Result<OpenTable, Fault>>;
   closeTable(): Promise<void>;
+  /** The first rows of the open table as they would be read. */
+  preview(mapping: ShotMapping, document: PlayerDocument): Promise<readonly PreviewRow[]>;
   /** Texts in a column of the open table. */
   texts(mapping: ShotMapping, column: number): Promise<readonly string[]>;
   readTable(

@@ -1,5 +1,6 @@
 /** The worker's own work: reports kept by content, and one open table at a time. */
 
+import { type PreviewRow, previewRows } from '../../../core/player/csv/preview.ts';
 import { type ReadProgress, readShotsInSteps } from '../../../core/player/csv/read-shots.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
@@ -20,6 +21,8 @@ import { recentDrifts } from './recent-drift.ts';
 
 /** Reports that are kept: enough for a while of undoing and redoing. */
 const MOST_KEPT = 12;
+/** Rows of a table that are shown before it is read. */
+const MOST_PREVIEWED = 8;
 
 export class BagClerk implements BagApi {
   private readonly kept = new Map<string, Result<BagReport, readonly Fault[]>>();
@@ -81,6 +84,12 @@ export class BagClerk implements BagApi {
     this.reading++;
     this.table = null;
     return Promise.resolve();
+  }
+
+  preview(mapping: ShotMapping, document: PlayerDocument): Promise<readonly PreviewRow[]> {
+    return Promise.resolve(
+      this.table === null ? [] : previewRows(this.table, mapping, document.bag, MOST_PREVIEWED),
+    );
   }
 
   texts(mapping: ShotMapping, column: number): Promise<readonly string[]> {

@@ -9,6 +9,7 @@ export interface BagOffice {
   readonly drifts: BagApi['drifts'];
   readonly openTable: BagApi['openTable'];
   readonly closeTable: BagApi['closeTable'];
+  readonly preview: BagApi['preview'];
   readonly texts: BagApi['texts'];
   readonly readTable: BagApi['readTable'];
   readonly cancelTable: BagApi['cancelTable'];
@@ -31,6 +32,7 @@ export function openOffice(): BagOffice {
     drifts: (document) => clerk().drifts(document),
     openTable: (source, name, document) => clerk().openTable(source, name, document),
     closeTable: () => clerk().closeTable(),
+    preview: (mapping, document) => clerk().preview(mapping, document),
     texts: (mapping, column) => clerk().texts(mapping, column),
     readTable: (mapping, document, report) => clerk().readTable(mapping, document, proxy(report)),
     cancelTable: () => clerk().cancelTable(),

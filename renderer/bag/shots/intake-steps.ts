@@ -1,0 +1,111 @@
+/** What happens to a table of shots on its way in: opened, mapped, read, mended, taken. */
+
+import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
+import { ruleOf } from '../../../core/player/csv/mapping.ts';
+import { mendRows } from '../../../core/player/csv/mend.ts';
+import { rememberSource } from '../../../core/player/csv/sources.ts';
+import { addShots } from '../../../core/player/edits/shots.ts';
+import { succeed } from '../../../core/result.ts';
+import { countText } from '../../state/measures.ts';
+import type { BagDesk } from '../state/bag-desk.ts';
+import type { Intake } from '../state/bag-state.ts';
+
+function patch(desk: BagDesk, change: Partial<Intake>): void {
+  const { intake } = desk.store.state();
+  if (intake !== null) desk.store.dispatch({ type: 'intake', intake: { ...intake, ...change } });
+}
+
+export async function openIntake(desk: BagDesk, source: File | string, name: string): Promise<void> {
+  const { file } = desk.store.state();
+  if (file === null) return;
+  const intake: Intake = {
+    name,
+    stage: { at: 'opening' },
+    table: null,
+    mapping: null,
+    names: [],
+    preview: [],
+    fault: null,
+    withDuplicates: false,
+  };
+  desk.store.dispatch({ type: 'intake', intake });
+  const opened = await desk.office.openTable(source, name, file.history.present);
+  if (!opened.ok) {
+    const { where, message } = opened.error;
+    patch(desk, { stage: { at: 'refused', message: `${where}: ${message}` } });
+    return;
+  }
+  patch(desk, { stage: { at: 'mapping' }, table: opened.value });
+  await setMapping(desk, opened.value.mapping);
+}
+
+/** Takes a mapping on trial: the preview follows, and the names where the column of clubs is another. */
+export async function setMapping(desk: BagDesk, mapping: ShotMapping): Promise<void> {
+  const { intake, file } = desk.store.state();
+  if (intake === null || file === null) return;
+  const before = intake.mapping === null ? undefined : ruleOf(intake.mapping, 'club')?.index;
+  const column = ruleOf(mapping, 'club')?.index;
+  const isMoved =
+    column !== before ||
+    mapping.skipRows !== intake.mapping?.skipRows ||
+    mapping.delimiter !== intake.mapping.delimiter;
+  patch(desk, { mapping, stage: { at: 'mapping' }, fault: null });
+  const preview = await desk.office.preview(mapping, file.history.present);
+  const names = !isMoved
+    ? intake.names
+    : column === undefined
+      ? []
+      : await desk.office.texts(mapping, column);
+  // Another change may have come meanwhile; its own answer follows.
+  if (desk.store.state().intake?.mapping === mapping) patch(desk, { preview, names });
+}
+
+export async function readIntake(desk: BagDesk): Promise<void> {
+  const { intake, file } = desk.store.state();
+  if (intake === null || file === null || intake.mapping === null) return;
+  patch(desk, { stage: { at: 'reading', progress: null }, fault: null });
+  const read = await desk.office.readTable(intake.mapping, file.history.present, (progress) => {
+    if (desk.store.state().intake?.stage.at === 'reading')
+      patch(desk, { stage: { at: 'reading', progress } });
+  });
+  if (read.ok) patch(desk, { stage: { at: 'read', table: read.value } });
+  else if (read.error === 'cancelled') patch(desk, { stage: { at: 'mapping' } });
+  else patch(desk, { stage: { at: 'mapping' }, fault: read.error.message });
+}
+
+export function mendIntake(desk: BagDesk, cells: ReadonlyMap<number, readonly string[]>): void {
+  const { intake, file } = desk.store.state();
+  if (intake?.stage.at !== 'read' || intake.mapping === null || file === null) return;
+  const table = mendRows(intake.stage.table, cells, intake.mapping, file.history.present.bag);
+  patch(desk, { stage: { at: 'read', table } });
+}
+
+/** The shots that would be added as things stand. */
+export function shotsToTake(intake: Intake): number {
+  if (intake.stage.at !== 'read') return 0;
+  const { accepted, duplicates } = intake.stage.table;
+  return accepted.length + (intake.withDuplicates ? duplicates.length : 0);
+}
+
+/** Adds the shots and remembers how the table was read, as one step. */
+export function takeIntake(desk: BagDesk): void {
+  const { intake } = desk.store.state();
+  if (intake?.stage.at !== 'read' || intake.table === null || intake.mapping === null) return;
+  const { table, mapping, name, stage, withDuplicates } = intake;
+  const rows = [...stage.table.accepted, ...(withDuplicates ? stage.table.duplicates : [])];
+  rows.sort((a, b) => a.line - b.line);
+  const shots = rows.map(({ shot }) => shot);
+  const words = countText(shots.length, 'shot', 'shots');
+  const taken = desk.edit(`add ${words} from ${name}`, (document) => {
+    const added = addShots(document, shots);
+    return added.ok ? succeed(rememberSource(added.value, name, table.shape, mapping)) : added;
+  });
+  if (!taken) return;
+  desk.store.dispatch({ type: 'said', words: `${words} added.` });
+  closeIntake(desk);
+}
+
+export function closeIntake(desk: BagDesk): void {
+  desk.store.dispatch({ type: 'intake', intake: null });
+  void desk.office.closeTable();
+}
