@@ -2,7 +2,7 @@
 
 import { normalCdf } from '../random/normal.ts';
 import { heightThere, type RecoveryShot } from './shot-heights.ts';
-import { type TreeGround, treesAlong } from './tree-line.ts';
+import { crownsAlong, type TreeGround } from './tree-line.ts';
 
 export interface Clearance {
   /** Distance of the place that decides, metres. */
@@ -16,12 +16,9 @@ export interface Clearance {
   readonly chance: number;
 }
 
-/** Places at which a stretch of trees is tested, metres apart. */
-const TEST_EVERY_M = 2;
-
 /**
- * The place along `bearing` that is hardest to clear within the shot's carry; null where no tree stands in the way. The
- * top of a stretch is taken over its whole length, which errs to the careful side by a crown's rounding.
+ * The place along `bearing` where the shot is least surely above the crowns, within its carry; null where no crown stands
+ * in the way. Crowns that it passes below are left to `clearanceUnder`.
  */
 export function clearanceOver(
   ground: TreeGround,
@@ -31,18 +28,20 @@ export function clearanceOver(
   shot: RecoveryShot,
 ): Clearance | null {
   let worst: Clearance | null = null;
-  for (const stretch of treesAlong(ground, x, y, bearing, shot.carryM(bearing) + 2 * shot.carrySd)) {
-    for (let at = stretch.fromM; at <= stretch.toM; at += TEST_EVERY_M) {
-      const { mean, sd } = heightThere(shot, bearing, Math.max(0.5, at));
-      const chance = normalCdf((mean - stretch.topM) / Math.max(1e-6, sd));
-      if (worst === null || chance < worst.chance)
-        worst = { atM: Math.max(0.5, at), needsM: stretch.topM, hasM: mean, sdM: sd, chance };
-    }
+  const reach = shot.carryM(bearing) + 2 * shot.carrySd;
+  for (const { atM, topM, baseM } of crownsAlong(ground, x, y, bearing, reach)) {
+    const { mean, sd } = heightThere(shot, bearing, atM);
+    if (mean <= baseM) continue;
+    const chance = normalCdf((mean - topM) / Math.max(1e-6, sd));
+    if (worst === null || chance < worst.chance) worst = { atM, needsM: topM, hasM: mean, sdM: sd, chance };
   }
   return worst;
 }
 
-/** Under the branches: the place where the shot comes nearest to the crown above it, or null where there is none. */
+/**
+ * The place where the shot is least surely below the branches; null where there are none. Crowns that it flies over are
+ * left to `clearanceOver`; `chance` is that of staying below.
+ */
 export function clearanceUnder(
   ground: TreeGround,
   x: number,
@@ -51,26 +50,33 @@ export function clearanceUnder(
   shot: RecoveryShot,
 ): Clearance | null {
   let worst: Clearance | null = null;
-  for (const stretch of treesAlong(ground, x, y, bearing, shot.carryM(bearing))) {
-    for (let at = stretch.fromM; at <= stretch.toM; at += TEST_EVERY_M) {
-      const { mean, sd } = heightThere(shot, bearing, Math.max(0.5, at));
-      const chance = normalCdf((stretch.baseM - mean) / Math.max(1e-6, sd));
-      if (worst === null || chance < worst.chance)
-        worst = { atM: Math.max(0.5, at), needsM: stretch.baseM, hasM: mean, sdM: sd, chance };
-    }
+  for (const { atM, topM, baseM } of crownsAlong(ground, x, y, bearing, shot.carryM(bearing))) {
+    const { mean, sd } = heightThere(shot, bearing, atM);
+    if (mean >= topM) continue;
+    const chance = normalCdf((baseM - mean) / Math.max(1e-6, sd));
+    if (worst === null || chance < worst.chance) worst = { atM, needsM: baseM, hasM: mean, sdM: sd, chance };
   }
   return worst;
 }
 
-/** `needs 14 m at 35 m; your 9-iron has 17 ± 3`; metres, or feet of height and yards of distance. */
+/** Heights below this are told to a tenth, metres. */
+const LOW_M = 5;
+
+/**
+ * `needs 14 m at 35 m; your 9-iron has 17 ± 3`, or `stay below 2.5 m at 12 m; your punch 5-iron has 1.4 ± 0.3`; metres, or
+ * feet of height and yards of distance.
+ */
 export function clearanceWords(
   clearance: Clearance,
   shot: Pick<RecoveryShot, 'club' | 'swing'>,
   units: 'yards' | 'metres',
+  way: 'over' | 'under' = 'over',
 ): string {
-  const height = (metres: number): string => `${Math.round(units === 'yards' ? metres / 0.3048 : metres)}`;
+  const digits = units === 'metres' && clearance.needsM < LOW_M ? 1 : 0;
+  const height = (metres: number): string => (units === 'yards' ? metres / 0.3048 : metres).toFixed(digits);
   const [high, far] = units === 'yards' ? ['ft', 'yd'] : ['m', 'm'];
   const distance = Math.round(units === 'yards' ? clearance.atM / 0.9144 : clearance.atM);
   const club = shot.swing === 'full' ? shot.club : `${shot.swing} ${shot.club}`;
-  return `needs ${height(clearance.needsM)} ${high} at ${distance} ${far}; your ${club} has ${height(clearance.hasM)} ± ${height(clearance.sdM)}`;
+  const asks = way === 'over' ? 'needs' : 'stay below';
+  return `${asks} ${height(clearance.needsM)} ${high} at ${distance} ${far}; your ${club} has ${height(clearance.hasM)} ± ${height(clearance.sdM)}`;
 }

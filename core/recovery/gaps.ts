@@ -53,8 +53,7 @@ export function gapsFor(
   };
   for (let k = -steps; k <= steps; k++) {
     const bearing = ahead + k * SCAN_DEG * DEGREE;
-    const carry = shot.carryM(bearing);
-    const chance = passChance(ground, x, y, bearing, carry, (r) => shot.heightAt(carry, r, bearing));
+    const chance = solidPass(ground, x, y, bearing, shot.carryM(bearing), shot);
     if (chance >= OPEN_CHANCE) first ??= k;
     else close(k - 1);
   }
@@ -80,8 +79,29 @@ export function throughChance(
     const mean = shot.carryM(bearing);
     for (let c = 0; c < CARRY_POINTS; c++) {
       const carry = Math.max(1, mean + shot.carrySd * inverseNormal((c + 0.5) / CARRY_POINTS));
-      sum += passChance(ground, x, y, bearing, carry, (r) => shot.heightAt(carry, r, bearing));
+      sum += solidPass(ground, x, y, bearing, carry, shot);
     }
   }
   return sum / (DIRECTION_POINTS * CARRY_POINTS);
+}
+
+function solidPass(
+  ground: TreeGround,
+  x: number,
+  y: number,
+  bearing: number,
+  carry: number,
+  shot: RecoveryShot,
+): number {
+  const { sideAt } = shot;
+  return passChance(
+    ground,
+    x,
+    y,
+    bearing,
+    carry,
+    (r) => shot.heightAt(carry, r, bearing),
+    1,
+    sideAt === undefined ? null : (r) => sideAt(carry, r),
+  );
 }

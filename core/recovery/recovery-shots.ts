@@ -30,10 +30,12 @@ const BACKWARDS_DEG = 120;
 const NARROWEST_DEG = 2;
 /** Options that get out less often than this are left away. */
 const LEAST_CHANCE = 0.25;
+/** Bearings tried where none is open, degrees apart. */
+const LAST_RESORT_DEG = 10;
 /** Of each shot and way, this many are kept: the likeliest, and those nearest to the line to the hole. */
 const KEPT_PER_WAY = 3;
 
-/** Options from (x, y); `toHole`: bearing in which play goes on, radians clockwise from north. */
+/** Options from (x, y), never none; `toHole`: bearing in which play goes on, radians clockwise from north. */
 export function recoveryOptions(
   ground: TreeGround,
   x: number,
@@ -66,7 +68,33 @@ export function recoveryOptions(
       options.push(...those.slice(0, KEPT_PER_WAY));
     }
   });
-  return options;
+  return options.length > 0 ? options : lastResorts(ground, x, y, toHole, shots);
+}
+
+/** Deep in a wood no bearing is open: of each shot the likeliest way out, for what it is worth. */
+function lastResorts(
+  ground: TreeGround,
+  x: number,
+  y: number,
+  toHole: number,
+  shots: readonly RecoveryShot[],
+): RecoveryOption[] {
+  return shots.map((shot, index) => {
+    let best = { bearing: toHole, throughChance: -1 };
+    for (let degrees = -180; degrees < 180; degrees += LAST_RESORT_DEG) {
+      const bearing = toHole + degrees * DEGREE;
+      const chance = throughChance(ground, x, y, bearing, shot);
+      if (chance > best.throughChance) best = { bearing, throughChance: chance };
+    }
+    return {
+      shot: index,
+      ...best,
+      way: wayOf(best.bearing - toHole),
+      passage: passageOf(ground, x, y, best.bearing, shot),
+      gapDeg: 0,
+      spreadDeg: (2 * shot.directionSd) / DEGREE,
+    };
+  });
 }
 
 /** Likely, and towards the hole. */

@@ -1,7 +1,7 @@
 /** A shot as recoveries see it: how high it is along its way, and how much that varies. */
 
 import type { Conditions } from '../conditions/conditions.ts';
-import { carryFactorAt, flightOf, heightAt, windAngle } from '../flight/flight-table.ts';
+import { carryFactorAt, curveAt, flightOf, heightAt, windAngle } from '../flight/flight-table.ts';
 import type { ShotSpread } from '../player/model.ts';
 
 export interface RecoveryShot {
@@ -14,13 +14,18 @@ export interface RecoveryShot {
   readonly directionSd: number;
   /** Height above the start of a shot of that carry, metres along its way. */
   readonly heightAt: (carryM: number, alongM: number, bearing: number) => number;
+  /** A draw or fade: metres right of the starting line at `alongM`; absent for a straight shot. */
+  readonly sideAt?: (carryM: number, alongM: number) => number;
 }
 
 /** Standard deviation of a height that is not the carry's doing, as a share of the height. Common practice, no source. */
 export const HEIGHT_SD_SHARE = 0.12;
 
-/** From the player's spread (as the lie has changed it) and the flight of the day. */
-export function recoveryShot(spread: ShotSpread, conditions: Conditions): RecoveryShot {
+/**
+ * From the player's spread (as the lie has changed it) and the flight of the day. `curveShare`: how far right of its
+ * starting line the shot lands on purpose, as a share of its carry; a fade of a right-hander is positive.
+ */
+export function recoveryShot(spread: ShotSpread, conditions: Conditions, curveShare = 0): RecoveryShot {
   const table = flightOf(spread.club, spread.swing, spread.carryMean, conditions);
   return {
     club: spread.club.name,
@@ -30,6 +35,11 @@ export function recoveryShot(spread: ShotSpread, conditions: Conditions): Recove
     directionMean: spread.directionMean,
     directionSd: spread.directionSd,
     heightAt: (carryM, alongM, bearing) => heightAt(table, carryM, alongM, windAngle(conditions, bearing)),
+    ...(curveShare === 0
+      ? {}
+      : {
+          sideAt: (carryM: number, alongM: number) => curveAt(table, carryM, alongM, curveShare * carryM),
+        }),
   };
 }
 

@@ -60,6 +60,41 @@ export interface TreeStretch {
 
 const STEP_M = 1;
 
+/** The crown over one place of the line. */
+export interface CrownThere {
+  readonly atM: number;
+  /** Above the ground at the spot, metres. */
+  readonly topM: number;
+  readonly baseM: number;
+  readonly densityPerM: number;
+}
+
+/** Crowns over the line from (x, y) along `bearing`, a metre apart, up to `reachM` or the raster's edge. */
+export function crownsAlong(
+  ground: TreeGround,
+  x: number,
+  y: number,
+  bearing: number,
+  reachM: number,
+): CrownThere[] {
+  const start = elevationOf(ground, cellAt(ground, x, y));
+  const crowns: CrownThere[] = [];
+  for (let r = STEP_M / 2; r < reachM; r += STEP_M) {
+    const cell = cellAt(ground, x + r * Math.sin(bearing), y + r * Math.cos(bearing));
+    if (cell < 0) break;
+    const top = ground.canopyTop[cell]!;
+    if (top === 0) continue;
+    const rise = elevationOf(ground, cell) - start;
+    crowns.push({
+      atM: r,
+      topM: rise + top,
+      baseM: rise + ground.canopyBase[cell]!,
+      densityPerM: ground.canopyDensity[cell]!,
+    });
+  }
+  return crowns;
+}
+
 /** Stretches of canopy from (x, y) along `bearing` up to `reachM`, nearest first. A crown over the spot itself counts. */
 export function treesAlong(
   ground: TreeGround,
@@ -68,51 +103,31 @@ export function treesAlong(
   bearing: number,
   reachM: number,
 ): TreeStretch[] {
-  const start = elevationOf(ground, cellAt(ground, x, y));
   const stretches: TreeStretch[] = [];
-  let open: TreeStretch | null = null;
-  let count = 0;
-  for (let r = STEP_M / 2; r < reachM; r += STEP_M) {
-    const px = x + r * Math.sin(bearing);
-    const py = y + r * Math.cos(bearing);
-    const cell = cellAt(ground, px, py);
-    if (cell < 0) break;
-    const top = ground.canopyTop[cell]!;
-    if (top === 0) {
-      if (open !== null) stretches.push(open);
-      open = null;
+  for (const { atM, topM, baseM, densityPerM } of crownsAlong(ground, x, y, bearing, reachM)) {
+    const last = stretches.at(-1);
+    const toM = atM + STEP_M / 2;
+    if (last === undefined || last.toM < atM - STEP_M) {
+      stretches.push({ fromM: atM - STEP_M / 2, toM, topM, baseM, densityPerM, topAtM: atM });
       continue;
     }
-    const rise = elevationOf(ground, cell) - start;
-    const density = ground.canopyDensity[cell]!;
-    const here = {
-      fromM: r - STEP_M / 2,
-      toM: r + STEP_M / 2,
-      topM: rise + top,
-      baseM: rise + ground.canopyBase[cell]!,
-      densityPerM: density,
-      topAtM: r,
+    const count = Math.round((last.toM - last.fromM) / STEP_M);
+    stretches[stretches.length - 1] = {
+      fromM: last.fromM,
+      toM,
+      topM: Math.max(last.topM, topM),
+      baseM: Math.min(last.baseM, baseM),
+      densityPerM: (last.densityPerM * count + densityPerM) / (count + 1),
+      topAtM: topM > last.topM ? atM : last.topAtM,
     };
-    if (open === null) {
-      open = here;
-      count = 1;
-      continue;
-    }
-    open = {
-      fromM: open.fromM,
-      toM: here.toM,
-      topM: Math.max(open.topM, here.topM),
-      baseM: Math.min(open.baseM, here.baseM),
-      densityPerM: (open.densityPerM * count + density) / (count + 1),
-      topAtM: here.topM > open.topM ? r : open.topAtM,
-    };
-    count += 1;
   }
-  if (open !== null) stretches.push(open);
   return stretches;
 }
 
-/** Chance that a ball with the heights of `heightAt` gets past all crowns, stems and trunks on its way to where it lands. */
+/**
+ * Chance that a ball with the heights of `heightAt` gets past all crowns, stems and trunks on its way to where it lands.
+ * `densityFactor` for the season; `sideAt` for a draw or fade: metres right of `bearing`, the direction in which it starts.
+ */
 export function passChance(
   ground: TreeGround,
   x: number,
@@ -121,15 +136,15 @@ export function passChance(
   carryM: number,
   heightAt: (alongM: number) => number,
   densityFactor = 1,
+  sideAt: ((alongM: number) => number) | null = null,
 ): number {
   const start = elevationOf(ground, cellAt(ground, x, y));
   let passed = 0;
   const dx = Math.sin(bearing);
   const dy = Math.cos(bearing);
   for (let r = STEP_M / 2; r < carryM; r += STEP_M) {
-    const px = x + r * dx;
-    const py = y + r * dy;
-    const cell = cellAt(ground, px, py);
+    const side = sideAt === null ? 0 : sideAt(r);
+    const cell = cellAt(ground, x + r * dx + side * dy, y + r * dy - side * dx);
     if (cell < 0) break;
     const top = ground.canopyTop[cell]!;
     if (top === 0) continue;
@@ -141,7 +156,8 @@ export function passChance(
   for (const trunk of ground.trunks ?? []) {
     const along = (trunk.x - x) * dx + (trunk.y - y) * dy;
     if (along <= 0 || along >= carryM) continue;
-    const aside = Math.abs((trunk.x - x) * dy - (trunk.y - y) * dx);
+    const side = sideAt === null ? 0 : sideAt(along);
+    const aside = Math.abs((trunk.x - x) * dy - (trunk.y - y) * dx - side);
     const foot = elevationOf(ground, cellAt(ground, trunk.x, trunk.y));
     if (aside < trunk.radiusM + BALL_RADIUS_M && start + heightAt(along) - foot < trunk.heightM) return 0;
   }
