@@ -159,6 +159,8 @@ export interface HelpOptions {
   /** The holes of the player as is, where they are known already. */
   readonly known?: readonly ScoreDistribution[];
   readonly onProgress?: (done: number, total: number) => void;
+  /** Told of each improvement as it comes, with the odds of the player as is. */
+  readonly onLine?: (line: HelpLine, now: { readonly chance: number; readonly expected: number }) => void;
   readonly isCancelled?: () => boolean;
 }
 
@@ -168,7 +170,7 @@ export async function whatWouldHelp(
   solve: SolveRound,
   options: HelpOptions = {},
 ): Promise<HelpReport> {
-  const { improvements = IMPROVEMENTS, formSd = FORM_SD_STROKES, onProgress } = options;
+  const { improvements = IMPROVEMENTS, formSd = FORM_SD_STROKES, onProgress, onLine } = options;
   const isCancelled = options.isCancelled ?? (() => false);
   const round = (holes: readonly ScoreDistribution[]) => roundDistribution(holes, formSd);
   const now = round(options.known ?? (await solve(setup, null)));
@@ -179,7 +181,9 @@ export async function whatWouldHelp(
     if (isCancelled()) break;
     const then = round(await solve(change(setup), id));
     const better = chanceOfAtMost(then, target);
-    lines.push({ id, words, chance: better, gain: better - chance, saved: expected - meanOf(then) });
+    const line = { id, words, chance: better, gain: better - chance, saved: expected - meanOf(then) };
+    lines.push(line);
+    onLine?.(line, { chance, expected });
     onProgress?.(i + 1, improvements.length);
   }
   return {

@@ -7,6 +7,10 @@ import { WorkStatus } from '../panels/work-status.tsx';
 import type { Room } from '../rooms/room.ts';
 import { useApp, useTools } from '../state/use-app.ts';
 import type { PageName } from './state/round-state.ts';
+import { AfterPage } from './after/after-page.tsx';
+import { CardsPage } from './cards/cards-page.tsx';
+import { DayPage } from './day/day-page.tsx';
+import { PlayingPage } from './playing/playing-page.tsx';
 import { useOutlook, useRound, useRoundDispatch, useRoundHoles } from './state/use-round.ts';
 import { chanceWords } from './target/odds-panel.tsx';
 import { TargetPage } from './target/target-page.tsx';
@@ -19,7 +23,13 @@ interface Page {
   readonly View: ComponentType;
 }
 
-const PAGES: readonly Page[] = [{ name: 'target', words: 'Target', View: TargetPage }];
+const PAGES: readonly Page[] = [
+  { name: 'target', words: 'Target', View: TargetPage },
+  { name: 'playing', words: 'Playing to it', View: PlayingPage },
+  { name: 'cards', words: 'Cards', View: CardsPage },
+  { name: 'day', words: 'The day', View: DayPage },
+  { name: 'after', words: 'After the round', View: AfterPage },
+];
 
 function RoundView() {
   const page = useRound((state) => state.page);

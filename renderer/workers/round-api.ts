@@ -77,8 +77,8 @@ export interface TryChoices {
 export interface RoundApi extends PlannerApi {
   ledger(task: LedgerTask, report: ShareReport): Promise<Result<LedgerAnswer, Unfinished>>;
   improved(task: ImprovedTask, report: ShareReport): Promise<Result<ScoreDistribution, Unfinished>>;
-  /** Drops ledgers and improvements under way. */
-  cancelRound(): Promise<void>;
+  cancelLedgers(): Promise<void>;
+  cancelImprovements(): Promise<void>;
   playTo(question: PlayingQuestion): Promise<PlayingAnswer>;
   /** The card of a worked-out hole; `chosen` is an option's id, the recommendation by default. */
   card(resultKey: string, units: CardUnits, chosen: string | null): Promise<CardHole | null>;

@@ -45,7 +45,7 @@ import { type QueueMeans, SolveQueue } from './solve-queue.ts';
 /** Enough for averages over whole rounds. */
 const PEER_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [20, 10], draws: 32 };
 /** For differences between two players, both worked out alike with the same luck. */
-const COMPARING_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [20], draws: 32, mostSweeps: 6 };
+const COMPARING_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [24], draws: 16, mostSweeps: 4 };
 const COMPARING_SAMPLES = 1024;
 /** Samples behind the cost of a choice while trying out: an answer at once. */
 const TRYING_SAMPLES = 1024;
@@ -155,8 +155,12 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
     return endOf(ended.finished && this.opened === opened ? ended.value : null);
   }
 
-  cancelRound(): Promise<void> {
+  cancelLedgers(): Promise<void> {
     this.ledgers.cancelAll();
+    return Promise.resolve();
+  }
+
+  cancelImprovements(): Promise<void> {
     this.improvements.cancelAll();
     return Promise.resolve();
   }

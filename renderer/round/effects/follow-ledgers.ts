@@ -57,5 +57,5 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
 /** Stops ledgers under way; those that are done stay. */
 export function stopLedgers({ pool }: Pick<AppTools, 'pool'>, round: RoundStore): void {
   round.dispatch({ type: 'ledgers-stopped', stopped: true });
-  for (let worker = 0; worker < pool.workers; worker++) void pool.deskOf(worker).cancelRound();
+  for (let worker = 0; worker < pool.workers; worker++) void pool.deskOf(worker).cancelLedgers();
 }

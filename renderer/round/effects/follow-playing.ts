@@ -4,6 +4,7 @@ import type { Aim } from '../../../core/round/aim.ts';
 import { playingHandicap, strokesReceived, ALLOWANCE } from '../../../core/round/handicap.ts';
 import type { ScoreDistribution } from '../../../core/round/distribution.ts';
 import { scoreToMeet } from '../../../core/round/target.ts';
+import type { PlayingAnswer } from '../../workers/round-api.ts';
 import { latestWins } from '../../workers/latest-wins.ts';
 import { afterChanges, reasonText } from '../../state/effects/follow.ts';
 import type { AppState } from '../../state/app-state.ts';
@@ -65,6 +66,18 @@ export function aimNow(app: AppState, state: RoundState): AimNow {
       return { aim: { kind: 'match', opponent, received }, key: `${base}/${own}/${theirs}/${ledgers}` };
     }
   }
+}
+
+/** The worker's answer for what is played for now; null while it is not there. Identical for equal states. */
+export function playingNow(app: AppState, state: RoundState): PlayingAnswer | null {
+  const now = aimNow(app, state);
+  return now.aim !== null && state.playing?.key === now.key ? state.playing.answer : null;
+}
+
+/** Why there can be no answer yet; null where there can. */
+export function missingFor(app: AppState, state: RoundState): 'holes' | 'opponent' | null {
+  const now = aimNow(app, state);
+  return now.aim === null ? now.missing : null;
 }
 
 export function followPlaying({ store, pool }: Pick<AppTools, 'store' | 'pool'>, round: RoundStore): void {

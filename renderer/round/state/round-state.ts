@@ -1,5 +1,8 @@
 /** What the round's room knows beside the application's own state: what is wished for, and what the workers answered. */
 
+import type { CardHole } from '../../../core/card/model.ts';
+import type { Option } from '../../../core/plan/model.ts';
+import type { PlayerModel } from '../../../core/player/model.ts';
 import type { PlayerLevel } from '../../../core/player/presets.ts';
 import { FORM_SD_STROKES } from '../../../core/round/score-distribution.ts';
 import type { HelpLine } from '../../../core/round/what-would-help.ts';
@@ -53,6 +56,8 @@ export interface DayWishes {
   readonly windFromDeg: number | null;
   readonly hasRain: boolean;
   readonly hasSun: boolean;
+  /** Stimpmeter reading, feet, as measured today. */
+  readonly greenSpeedFt: number | null;
 }
 
 export const FIRST_WISHES: Wishes = {
@@ -62,7 +67,7 @@ export const FIRST_WISHES: Wishes = {
   paper: { kind: 'a4', style: 'plain', hasGreens: true, hole: null },
   day: {
     ...{ teeOff: '08:40', durationMin: 255, food: '', allergies: '' },
-    ...{ temperatureC: null, windFromDeg: null, hasRain: false, hasSun: false },
+    ...{ temperatureC: null, windFromDeg: null, hasRain: false, hasSun: false, greenSpeedFt: null },
   },
 };
 
@@ -95,6 +100,23 @@ export interface HelpWork {
   readonly lines: readonly HelpLine[];
 }
 
+export interface KeptCard {
+  readonly key: string;
+  readonly card: CardHole;
+}
+
+/** The plan as it was before shots joined the measured ones. */
+export interface PlanBefore {
+  readonly player: PlayerModel;
+  readonly expected: number | null;
+  readonly chance: number | null;
+  readonly holes: readonly {
+    readonly hole: number;
+    readonly option: Option;
+    readonly expected: number;
+  }[];
+}
+
 export interface RoundState {
   readonly page: PageName;
   readonly wishes: Wishes;
@@ -104,6 +126,9 @@ export interface RoundState {
   readonly ledgersStopped: boolean;
   readonly playing: KeptPlaying | null;
   readonly help: HelpWork | null;
+  /** Keyed by hole number. */
+  readonly cards: Readonly<Record<number, KeptCard>>;
+  readonly before: PlanBefore | null;
 }
 
 export const FIRST_ROUND: RoundState = {
@@ -114,6 +139,8 @@ export const FIRST_ROUND: RoundState = {
   ledgersStopped: false,
   playing: null,
   help: null,
+  cards: {},
+  before: null,
 };
 
 export type RoundAction =
@@ -136,7 +163,9 @@ export type RoundAction =
   | { readonly type: 'ledger-dropped'; readonly hole: number }
   | { readonly type: 'ledgers-stopped'; readonly stopped: boolean }
   | { readonly type: 'playing-answered'; readonly key: string; readonly answer: PlayingAnswer }
-  | { readonly type: 'help-changed'; readonly help: HelpWork | null };
+  | { readonly type: 'help-changed'; readonly help: HelpWork | null }
+  | { readonly type: 'plan-remembered'; readonly before: PlanBefore }
+  | { readonly type: 'card-made'; readonly hole: number; readonly key: string; readonly card: CardHole };
 
 export function reduceRound(state: RoundState, action: RoundAction): RoundState {
   switch (action.type) {
@@ -171,6 +200,12 @@ export function reduceRound(state: RoundState, action: RoundAction): RoundState 
       return { ...state, playing: { key: action.key, answer: action.answer } };
     case 'help-changed':
       return { ...state, help: action.help };
+    case 'plan-remembered':
+      return { ...state, before: action.before };
+    case 'card-made': {
+      const { hole, key, card } = action;
+      return { ...state, cards: { ...state.cards, [hole]: { key, card } } };
+    }
   }
 }
 

@@ -3,6 +3,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { makeStore, type StoreOf } from '../../state/store.ts';
 import { type AppTools, useApp, useTools } from '../../state/use-app.ts';
+import { followCards } from '../effects/follow-cards.ts';
 import { followLedgers } from '../effects/follow-ledgers.ts';
 import { followPlaying } from '../effects/follow-playing.ts';
 import { outlookOf, type Outlook, roundHoles, type RoundHoles } from './planned-holes.ts';
@@ -20,6 +21,7 @@ export function roundStoreOf(tools: AppTools): RoundStore {
   stores.set(tools.store, made);
   followLedgers(tools, made);
   followPlaying(tools, made);
+  followCards(tools, made);
   return made;
 }
 

@@ -44,7 +44,7 @@ describe('a desk that serves a round', () => {
 
   it('drops a ledger under way when told to', async () => {
     const under = desk.ledger({ resultKey: 'pond', plays: 100_000, peer: null }, quiet);
-    await desk.cancelRound();
+    await desk.cancelLedgers();
     expect(await under).toEqual({ ok: false, error: { why: 'cancelled' } });
   });
 

@@ -1,0 +1,122 @@
+/** After the round: the card typed in, held against the plan, learned from. */
+
+import { useState } from 'preact/hooks';
+import type { RoundDocument } from '../../../core/round/format.ts';
+import { useApp, useTools } from '../../state/use-app.ts';
+import { positionOf, teeOf } from '../../state/selectors.ts';
+import { plannedHole } from '../../../core/round/review.ts';
+import { useOutlook, useRound } from '../state/use-round.ts';
+import { EntryTable } from './entry-table.tsx';
+import { ExportLine } from './export-line.tsx';
+import { FeedPanel } from './feed-panel.tsx';
+import { FileBar } from './file-bar.tsx';
+import { roundToEnter } from './new-round.ts';
+import { PlacesPanel } from './places-panel.tsx';
+import { ReviewPanel, useReview } from './review-panel.tsx';
+import type { OpenRound } from './round-file.ts';
+import { roundFileDesk, useRoundFiles } from './use-round-file.ts';
+
+export function AfterPage() {
+  const open = useRoundFiles((state) => state.open);
+  return (
+    <>
+      <h2>After the round</h2>
+      {open === null ? <BeginRound /> : <RoundAtHand open={open} />}
+    </>
+  );
+}
+
+function BeginRound() {
+  const tools = useTools();
+  const wishes = useRound((state) => state.wishes);
+  const outlook = useOutlook();
+  const isBusy = useRoundFiles((state) => state.isBusy);
+  const refused = useRoundFiles((state) => state.refused);
+  const { keeper } = roundFileDesk(tools);
+  const begin = (): void => {
+    const document = roundToEnter(tools.store.state(), wishes, outlook, today());
+    void keeper.begin(document, document.name);
+  };
+  return (
+    <>
+      <p>
+        Enter the round from the card you carried: score, putts, tee club and where the tee shot ended. It
+        takes under three minutes by keyboard and is kept in a file of its own, with the plan as it is now.
+      </p>
+      {refused !== null && (
+        <div class="fault-box" role="alert">
+          <strong>{refused.name} could not be opened.</strong>
+          <ul>
+            {refused.faults.map(({ where, message }, i) => (
+              <li key={i}>
+                {where}: {message}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <div class="form-line print-line">
+        <button type="button" class="main-button" disabled={isBusy} onClick={begin}>
+          Enter a round played today
+        </button>
+        <button type="button" class="text-button" onClick={() => void keeper.importFile()}>
+          Bring in a round file
+        </button>
+      </div>
+      <FileBar />
+    </>
+  );
+}
+
+/** The day where the person is, as `2026-04-11`. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function RoundAtHand({ open }: { readonly open: OpenRound }) {
+  const tools = useTools();
+  const { store } = roundFileDesk(tools);
+  const course = useApp((app) => app.course?.value ?? null);
+  const player = useApp((app) => app.player?.value ?? null);
+  const [marked, setMarked] = useState<number | null>(null);
+  const { document: round } = open;
+  const review = useReview(round);
+  const isFixed = open.readOnlyWhy !== null;
+  const change = (label: string, next: RoundDocument): void =>
+    store.dispatch({ type: 'changed', label, document: next });
+  if (course === null) return null;
+  const isSame = course.name === round.course.name;
+  const hole = course.holes.find(({ number }) => number === marked);
+  const planned = marked === null ? undefined : plannedHole(round, marked);
+  return (
+    <>
+      <FileBar />
+      {!isSame && (
+        <p class="warning">
+          This round was played on {round.course.name}; {course.name} is open. Open that course to enter holes
+          and to compare shot by shot.
+        </p>
+      )}
+      {isSame && (
+        <EntryTable
+          {...{ course, player, round, isFixed, marked, change }}
+          mark={(number) => setMarked(number === marked ? null : number)}
+        />
+      )}
+      {isSame && hole !== undefined && (
+        <PlacesPanel
+          key={hole.number}
+          {...{ course, hole, player, round, change }}
+          tee={teeOf(hole, planned?.tee ?? null).at}
+          pin={positionOf(hole, planned?.holePosition ?? null).at}
+          close={() => setMarked(null)}
+        />
+      )}
+      {review !== null && <ReviewPanel review={review} />}
+      <FeedPanel {...{ round, isFixed, change }} />
+      <ExportLine round={round} entry={open.entry} />
+    </>
+  );
+}

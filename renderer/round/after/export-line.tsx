@@ -1,0 +1,65 @@
+/** The round as CSV: to a file where the browser can, else as text to copy. JSON is the round's own file. */
+
+import { useRef, useState } from 'preact/hooks';
+import { holesCsv, shotsCsv } from '../../../core/round/csv.ts';
+import type { RoundDocument } from '../../../core/round/format.ts';
+import type { FileEntry } from '../../../electron/contract/host.ts';
+import { useApp } from '../../state/use-app.ts';
+
+interface Props {
+  readonly round: RoundDocument;
+  readonly entry: FileEntry;
+}
+
+export function ExportLine({ round, entry }: Props) {
+  const info = useApp((app) => app.host);
+  const [text, setText] = useState<string | null>(null);
+  const area = useRef<HTMLTextAreaElement>(null);
+  const give = (what: 'holes' | 'shots'): void => {
+    const csv = what === 'holes' ? holesCsv(round) : shotsCsv(round);
+    // The desktop window lets no download through; its text is copied instead.
+    if (info?.shell === 'loopback') download(`${round.name} ${what}.csv`, csv);
+    setText(csv);
+  };
+  return (
+    <section class="table-box" aria-label="Round as a table">
+      <h3>As a table</h3>
+      <div class="form-line print-line">
+        <button type="button" class="small-button" onClick={() => give('holes')}>
+          CSV, hole by hole
+        </button>
+        <button type="button" class="small-button" onClick={() => give('shots')}>
+          CSV, shot by shot
+        </button>
+        <span class="faint">
+          As JSON: {entry.name} in the workspace {info?.workspaceName ?? ''}.
+        </span>
+      </div>
+      {text !== null && (
+        <>
+          <textarea class="csv-text" readOnly aria-label="CSV text" value={text} ref={area} />
+          <button
+            type="button"
+            class="small-button"
+            onClick={() => {
+              area.current?.select();
+              // Where copying is not allowed the text stands selected.
+              void navigator.clipboard.writeText(text).catch(() => undefined);
+            }}
+          >
+            Select and copy the text
+          </button>
+        </>
+      )}
+    </section>
+  );
+}
+
+function download(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name.replace(/[^\p{L}\p{N} ._-]/gu, '');
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

@@ -1,0 +1,208 @@
+/** Where the shots of one hole ended, clicked on the map in the order in which they were played. */
+
+import { useMemo } from 'preact/hooks';
+import { makeLocalFrame } from '../../../core/course/local-frame.ts';
+import type { Course, Hole } from '../../../core/course/model.ts';
+import { lieOfPlace } from '../../../core/round/place-lie.ts';
+import { LIE_NAMES, type LieName } from '../../../core/ground/lies.ts';
+import type { Spot } from '../../../core/plan/model.ts';
+import type { PlayedHoleRecord, RecordedStroke, RoundDocument } from '../../../core/round/format.ts';
+import { withHole } from '../../../core/round/record.ts';
+import { plannedHole } from '../../../core/round/review.ts';
+import type { PlayerModel } from '../../../core/player/model.ts';
+import { lengthText } from '../../state/measures.ts';
+import { useApp } from '../../state/use-app.ts';
+import { HoleMap, pathOf } from './hole-map.tsx';
+
+interface Props {
+  readonly course: Course;
+  readonly hole: Hole;
+  readonly player: PlayerModel | null;
+  readonly round: RoundDocument;
+  readonly tee: readonly [number, number];
+  readonly pin: readonly [number, number];
+  readonly change: (label: string, round: RoundDocument) => void;
+  readonly close: () => void;
+}
+
+export function PlacesPanel({ course, hole, player, round, tee, pin, change, close }: Props) {
+  const units = useApp((app) => app.settings.units);
+  const played = round.played.find((one) => one.hole === hole.number);
+  const frame = useMemo(
+    () => makeLocalFrame(hole.line[Math.floor(hole.line.length / 2)] ?? tee),
+    [hole, tee],
+  );
+  if (played === undefined) return null;
+  const shots = played.shots ?? [];
+  const planned = plannedHole(round, hole.number);
+  const chosen = planned?.options.find(({ id }) => id === planned.chosen);
+  const clubs = [...new Set((player?.spreads ?? []).map(({ club }) => club.name))];
+  const starts = [tee, ...shots.flatMap(({ to }) => (to === undefined ? [] : [to]))];
+  const put = (next: readonly RecordedStroke[]): void =>
+    change(
+      `places of hole ${hole.number}`,
+      withHole(round, next.length === 0 ? withoutShots(played) : { ...played, shots: [...next] }),
+    );
+  const add = (spot: Spot): void => {
+    const from = starts.at(-1) ?? tee;
+    const isFirst = shots.length === 0;
+    const club = isFirst ? (played.teeClub ?? chosen?.club) : undefined;
+    const [lon, lat] = frame.toLonLat(spot);
+    const aim = isFirst && chosen !== undefined && chosen.club === club ? chosen.aim : pin;
+    const fromLie = isFirst ? 'tee' : shots.at(-1)?.toLie;
+    put([
+      ...shots,
+      {
+        club: club ?? likelyClub(player, distance(frame.toSpot(from), frame.toSpot(pin))),
+        ...(isFirst ? { swing: chosen?.swing ?? ('full' as const) } : {}),
+        from: [from[0], from[1]],
+        ...(fromLie === undefined ? {} : { fromLie }),
+        aim: [aim[0], aim[1]],
+        to: [lon, lat],
+        toLie: lieOfPlace(course, [lon, lat]),
+      },
+    ]);
+  };
+  const alter = (index: number, part: Partial<RecordedStroke>): void =>
+    put(shots.map((shot, i) => (i === index ? { ...shot, ...part } : shot)));
+  return (
+    <section class="places" aria-label={`Places on hole ${hole.number}`}>
+      <HoleMap
+        {...{ course, hole, frame }}
+        also={[frame.toSpot(tee), frame.toSpot(pin)]}
+        label={`Hole ${hole.number}, shot ${shots.length + 1} ended where?`}
+        choose={add}
+      >
+        {(place) => (
+          <>
+            {chosen !== undefined && (
+              <path
+                class="map-plan"
+                d={pathOf([tee, chosen.aim].map((at) => place(frame.toSpot(pair(at)))))}
+              />
+            )}
+            <path class="map-shot" d={pathOf(starts.map((at) => place(frame.toSpot(pair(at)))))} />
+            {starts.map((at, i) => {
+              const [x, y] = place(frame.toSpot(pair(at)));
+              return (
+                <g key={i}>
+                  <circle class="map-ball" cx={x} cy={y} r="4.5" />
+                  <text x={x + 8} y={y + 4}>
+                    {i === 0 ? 'tee' : i}
+                  </text>
+                </g>
+              );
+            })}
+            <Hole at={place(frame.toSpot(pin))} />
+          </>
+        )}
+      </HoleMap>
+      <div class="places-list">
+        <div class="table-head">
+          <h3>Hole {hole.number}: where each shot ended</h3>
+          <button type="button" class="small-button" onClick={close}>
+            Done
+          </button>
+        </div>
+        <p class="faint">
+          Click where shot {shots.length + 1} came to rest (dashed: the plan from the tee). Putts need no
+          places. A tee shot with its place can join the measured shots, if you allow it below.
+        </p>
+        <ol>
+          {shots.map((shot, i) => (
+            <li key={i}>
+              <select
+                aria-label={`Club of shot ${i + 1}`}
+                value={shot.club}
+                onChange={(event) => alter(i, { club: event.currentTarget.value })}
+              >
+                {[...new Set([...clubs, shot.club, 'Putter'])].map((club) => (
+                  <option key={club} value={club}>
+                    {club}
+                  </option>
+                ))}
+              </select>{' '}
+              {lengthText(distanceOf(frame, shot), units)} to{' '}
+              <select
+                aria-label={`Lie after shot ${i + 1}`}
+                value={shot.toLie ?? ''}
+                onChange={(event) => {
+                  const lie = LIE_NAMES.find((name) => name === event.currentTarget.value);
+                  if (lie !== undefined) alter(i, { toLie: lie });
+                }}
+              >
+                {LIE_NAMES.map((name) => (
+                  <option key={name} value={name}>
+                    {LIE_WORDS[name]}
+                  </option>
+                ))}
+              </select>{' '}
+              <label class="switch">
+                <input
+                  type="checkbox"
+                  checked={shot.poor === true}
+                  onChange={(event) => alter(i, { poor: event.currentTarget.checked })}
+                />
+                poor strike
+              </label>
+            </li>
+          ))}
+        </ol>
+        {shots.length > 0 && (
+          <button type="button" class="text-button" onClick={() => put(shots.slice(0, -1))}>
+            Take the last place away
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}
+
+const LIE_WORDS: Readonly<Record<LieName, string>> = {
+  rough: 'rough',
+  fairway: 'fairway',
+  green: 'green',
+  tee: 'tee',
+  bunker: 'sand',
+  longRough: 'long rough',
+  woods: 'trees',
+  path: 'path',
+  penaltyYellow: 'yellow penalty area',
+  penaltyRed: 'red penalty area',
+  outOfBounds: 'out of bounds',
+};
+
+function withoutShots(played: PlayedHoleRecord): PlayedHoleRecord {
+  const rest = { ...played };
+  delete rest.shots;
+  return rest;
+}
+
+function pair(at: readonly [number, number]): [number, number] {
+  return [at[0], at[1]];
+}
+
+function distance(a: Spot, b: Spot): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+function distanceOf(frame: ReturnType<typeof makeLocalFrame>, { from, to }: RecordedStroke): number {
+  return from === undefined || to === undefined
+    ? 0
+    : distance(frame.toSpot(pair(from)), frame.toSpot(pair(to)));
+}
+
+/** The club whose full carry is nearest to what was left. */
+function likelyClub(player: PlayerModel | null, leftM: number): string {
+  const full = (player?.spreads ?? []).filter(({ swing }) => swing === 'full');
+  const nearest = full.reduce<(typeof full)[number] | null>(
+    (best, spread) =>
+      best === null || Math.abs(spread.carryMean - leftM) < Math.abs(best.carryMean - leftM) ? spread : best,
+    null,
+  );
+  return nearest?.club.name ?? 'Putter';
+}
+
+function Hole({ at: [x, y] }: { readonly at: readonly [number, number] }) {
+  return <path d={`M${x} ${y}v-14l9 3.5l-9 3.5`} fill="#b34700" stroke="#111111" stroke-width="1" />;
+}

@@ -1,0 +1,235 @@
+/**
+ * Keeps a round's file: takes it for this window, writes typing into the journal within a third of a second, saves when
+ * typing rests, and tells what stands in the way. What fails stays in the window and is tried again.
+ */
+
+import { type RoundDocument, roundText } from '../../../core/round/format.ts';
+import { parseRoundText } from '../../../core/round/record.ts';
+import type { FileEntry, Host, OpenedFile } from '../../../electron/contract/host.ts';
+import type { StoreOf } from '../../state/store.ts';
+import type { LostTyping, OpenRound, RoundFileAction, RoundFiles } from './round-file.ts';
+
+const WRITE_DOWN_MS = 300;
+const REST_MS = 1500;
+const TRY_AGAIN_MS = 10_000;
+
+type Timer = ReturnType<typeof setTimeout>;
+
+export class RoundKeeper {
+  private writing: Promise<void> = Promise.resolve();
+  private saving: Promise<boolean> | null = null;
+  private journal: string | null = null;
+  private lastNumber = 0;
+  private written: RoundDocument | null = null;
+  private noteTimer: Timer | undefined;
+  private restTimer: Timer | undefined;
+
+  constructor(
+    private readonly host: Host,
+    private readonly store: StoreOf<RoundFiles, RoundFileAction>,
+  ) {
+    store.subscribe(() => this.changed());
+    host.watch(({ token, change }) => {
+      if (token === this.open()?.entry.token && change === 'changed') this.tell({ isChangedOnDisk: true });
+    });
+  }
+
+  private open(): OpenRound | null {
+    return this.store.state().open;
+  }
+
+  private tell(change: Partial<OpenRound>): void {
+    this.store.dispatch({ type: 'told', change });
+  }
+
+  /** Makes a new file for the round and opens it. */
+  async begin(document: RoundDocument, name: string): Promise<void> {
+    await this.leave();
+    this.store.dispatch({ type: 'busy', isBusy: true });
+    const made = await this.host.create('round', name, roundText(document));
+    if (!made.ok) {
+      this.refuse(name, made.message);
+      return;
+    }
+    await this.take(made.value);
+  }
+
+  async openFile(entry: FileEntry): Promise<void> {
+    await this.leave();
+    this.store.dispatch({ type: 'busy', isBusy: true });
+    const opened = await this.host.open(entry.token);
+    if (!opened.ok) this.refuse(entry.name, opened.message);
+    else await this.take(opened.value);
+  }
+
+  async importFile(): Promise<OpenedFile | null> {
+    const brought = await this.host.importFile('round');
+    if (brought.ok) {
+      await this.leave();
+      await this.take(brought.value);
+      return brought.value;
+    }
+    if (brought.failure !== 'cancelled') this.refuse('The file', brought.message);
+    return null;
+  }
+
+  private refuse(name: string, message: string): void {
+    this.store.dispatch({
+      type: 'refused',
+      name,
+      faults: [{ severity: 'error', code: 'round-not-opened', where: name, message }],
+    });
+  }
+
+  private async take({ entry, text, revision }: OpenedFile): Promise<void> {
+    const parsed = parseRoundText(text);
+    if (!parsed.ok) {
+      this.store.dispatch({ type: 'refused', name: entry.name, faults: parsed.error });
+      return;
+    }
+    const document = parsed.value.round;
+    this.journal = null;
+    this.lastNumber = 0;
+    this.written = document;
+    const claim = entry.readOnly ? null : await this.host.claim(entry.token);
+    const readOnlyWhy =
+      claim === null
+        ? 'This file belongs to the program and stays as it is.'
+        : !claim.ok
+          ? claim.message
+          : claim.value.isHeld
+            ? null
+            : 'The round is open in another window or program. Close it there to write in it here.';
+    this.store.dispatch({
+      type: 'opened',
+      open: {
+        ...{ entry, revision, document, readOnlyWhy },
+        saved: document,
+        ...{ status: 'resting', trouble: null, isChangedOnDisk: false },
+        lost: readOnlyWhy === null ? await this.lookForLost(entry.token, document) : null,
+        ...{ past: [], future: [] },
+      },
+    });
+  }
+
+  private async lookForLost(token: string, document: RoundDocument): Promise<LostTyping | null> {
+    const journals = await this.host.readJournal(token);
+    if (!journals.ok) return null;
+    for (const journal of [...journals.value].reverse()) {
+      const last = journal.entries.at(-1);
+      if (journal.isOwn || last === undefined) continue;
+      const parsed = parseRoundText(last.text);
+      if (!parsed.ok || roundText(parsed.value.round) === roundText(document)) continue;
+      const { number: upTo, writtenAt } = last;
+      return { journal: journal.journal, upTo, writtenAt, document: parsed.value.round };
+    }
+    return null;
+  }
+
+  /** Takes up what an earlier sitting typed and did not save; it becomes a step that can be undone. */
+  async bringBack(lost: LostTyping): Promise<void> {
+    this.store.dispatch({ type: 'changed', label: 'bring back what was typed', document: lost.document });
+    await this.writeDown();
+    await this.giveUp(lost);
+  }
+
+  async giveUp({ journal, upTo }: LostTyping): Promise<void> {
+    const open = this.open();
+    if (open === null) return;
+    this.tell({ lost: null });
+    await this.host.clearJournal({ token: open.entry.token, journal, upTo });
+  }
+
+  private changed(): void {
+    const open = this.open();
+    if (open === null || open.readOnlyWhy !== null || open.document === this.written) return;
+    clearTimeout(this.noteTimer);
+    this.noteTimer = setTimeout(() => void this.writeDown(), WRITE_DOWN_MS);
+    this.restart(REST_MS);
+  }
+
+  private restart(after: number): void {
+    clearTimeout(this.restTimer);
+    this.restTimer = setTimeout(() => void this.save(), after);
+  }
+
+  /** Into the journal, at once: for leaving the window too. */
+  writeDown(): Promise<void> {
+    clearTimeout(this.noteTimer);
+    this.writing = this.writing.then(async () => {
+      const open = this.open();
+      if (open === null || open.readOnlyWhy !== null || open.document === this.written) return;
+      const { document } = open;
+      const answer = await this.host.journal({
+        token: open.entry.token,
+        baseRevision: open.revision,
+        text: roundText(document),
+      });
+      if (!answer.ok) {
+        this.tell({ trouble: `Not written down yet: ${answer.message} It is still in this window.` });
+        return;
+      }
+      this.written = document;
+      this.journal = answer.value.journal;
+      this.lastNumber = answer.value.number;
+    });
+    return this.writing;
+  }
+
+  save(): Promise<boolean> {
+    this.saving ??= this.saveNow().finally(() => {
+      this.saving = null;
+    });
+    return this.saving;
+  }
+
+  private async saveNow(): Promise<boolean> {
+    clearTimeout(this.restTimer);
+    await this.writeDown();
+    const open = this.open();
+    if (open === null || open.readOnlyWhy !== null || open.isChangedOnDisk) return false;
+    if (open.document === open.saved) return true;
+    const { document, entry, revision } = open;
+    const upTo = this.lastNumber;
+    this.tell({ status: 'saving' });
+    const answer = await this.host.save({
+      token: entry.token,
+      text: roundText(document),
+      baseRevision: revision,
+      ...(upTo > 0 ? { journalUpTo: upTo } : {}),
+    });
+    if (!answer.ok) {
+      if (answer.failure === 'changed-on-disk') this.tell({ status: 'resting', isChangedOnDisk: true });
+      else {
+        this.tell({
+          status: 'resting',
+          trouble: `Not saved: ${answer.message} It is tried again by itself.`,
+        });
+        this.restart(TRY_AGAIN_MS);
+      }
+      return false;
+    }
+    this.tell({ status: 'resting', saved: document, revision: answer.value.revision, trouble: null });
+    if (this.journal !== null && upTo > 0)
+      await this.host.clearJournal({ token: entry.token, journal: this.journal, upTo });
+    if (this.open()?.document !== document) this.restart(REST_MS);
+    return true;
+  }
+
+  /** After another program changed the file: what is here goes into a file of its own. */
+  async keepAsCopy(): Promise<void> {
+    const open = this.open();
+    if (open === null) return;
+    const made = await this.host.create('round', `${open.document.name} (copy)`, roundText(open.document));
+    if (made.ok) await this.take(made.value);
+    else this.tell({ trouble: made.message });
+  }
+
+  async leave(): Promise<void> {
+    const open = this.open();
+    if (open === null) return;
+    await this.save();
+    if (open.readOnlyWhy === null) await this.host.release(open.entry.token);
+    this.store.dispatch({ type: 'closed' });
+  }
+}

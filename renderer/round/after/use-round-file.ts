@@ -1,0 +1,45 @@
+/** The round file's store and keeper, one for the window; undo and redo of the room go through them. */
+
+import { makeStore, type StoreOf } from '../../state/store.ts';
+import type { UndoSource } from '../../state/undo-desk.ts';
+import { type AppTools, useTools } from '../../state/use-app.ts';
+import { useStore } from '../state/use-round.ts';
+import { NO_ROUND, reduceRoundFiles, type RoundFileAction, type RoundFiles } from './round-file.ts';
+import { RoundKeeper } from './round-keeper.ts';
+
+export interface RoundFileDesk {
+  readonly store: StoreOf<RoundFiles, RoundFileAction>;
+  readonly keeper: RoundKeeper;
+}
+
+const desks = new WeakMap<AppTools['store'], RoundFileDesk>();
+
+export function roundFileDesk(tools: AppTools): RoundFileDesk {
+  const known = desks.get(tools.store);
+  if (known !== undefined) return known;
+  const store = makeStore(NO_ROUND, reduceRoundFiles);
+  const keeper = new RoundKeeper(tools.host, store);
+  const desk = { store, keeper };
+  desks.set(tools.store, desk);
+  tools.undo.bring('round', undoOfRound(store));
+  // What is typed is written down before the window may be gone.
+  const flush = (): void => void keeper.writeDown();
+  window.addEventListener('blur', flush);
+  window.addEventListener('pagehide', flush);
+  document.addEventListener('visibilitychange', flush);
+  return desk;
+}
+
+export function useRoundFiles<T>(select: (state: RoundFiles) => T): T {
+  return useStore(roundFileDesk(useTools()).store, select);
+}
+
+function undoOfRound(store: RoundFileDesk['store']): UndoSource {
+  return {
+    undoLabel: () => store.state().open?.past.at(-1)?.label ?? null,
+    redoLabel: () => store.state().open?.future.at(-1)?.label ?? null,
+    undo: () => store.dispatch({ type: 'undone' }),
+    redo: () => store.dispatch({ type: 'redone' }),
+    subscribe: store.subscribe,
+  };
+}

@@ -1,0 +1,154 @@
+/** One hole on one card: head, picture, words, boxes to fill in. */
+
+import { GREEN_NOTE, LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../../core/card/green-limits.ts';
+import { lengthWords } from '../../../core/card/lengths.ts';
+import type { CardHole } from '../../../core/card/model.ts';
+import { type CardNotes, cardParagraphs, type Paragraph } from '../../../core/card/paragraphs.ts';
+import { FittedWords } from './fitted-words.tsx';
+import { GreenPicture } from './green-picture.tsx';
+import { HolePicture } from './hole-picture.tsx';
+import type { PaperLayout } from './paper.ts';
+
+export type CardPart = 'whole' | 'picture' | 'words';
+
+interface Props {
+  readonly card: CardHole;
+  readonly notes: CardNotes;
+  readonly layout: PaperLayout;
+  readonly hasGreens: boolean;
+  readonly part: CardPart;
+}
+
+const MARGIN_MM = 4.5;
+const GREEN_SHARE = 0.33;
+
+export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
+  const { print, hasFills, unitWidthMm, unitHeightMm } = layout;
+  const root = Math.sqrt(print);
+  const margin = MARGIN_MM * root;
+  const width = unitWidthMm - 2 * margin;
+  const head = 8.2 * print;
+  const boxes = part === 'picture' ? 0 : 9.5 * root;
+  const body = unitHeightMm - 2 * margin - head - boxes - (part === 'picture' ? 0 : 1.5);
+  const gap = 2.2 * print;
+  const pictureWidth = part === 'whole' ? width * 0.47 : width;
+  const wordsWidth = part === 'whole' ? width - pictureWidth - gap : width;
+  const hasGreen = part !== 'words' && hasGreens && mayDrawGreen(card, layout);
+  const greenBox = part === 'picture' ? body * 0.27 : Math.min(body * GREEN_SHARE, 33 * print);
+  const noteHeight = 3.4 * root;
+  const green = hasGreen && card.greenDrawing !== null && (
+    <div class="card-green" style={{ height: `${greenBox}mm` }}>
+      <GreenPicture
+        hole={card.hole}
+        drawing={card.greenDrawing}
+        widthMm={part === 'picture' ? pictureWidth : wordsWidth}
+        heightMm={greenBox - noteHeight}
+        {...{ units: card.units, hasFills, print }}
+      />
+      <p class="card-note" style={{ fontSize: `${4.2 * root}pt`, height: `${noteHeight}mm` }}>
+        Play from below. {GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE}
+      </p>
+    </div>
+  );
+  return (
+    <article
+      class="card-unit"
+      aria-label={`Card of hole ${card.hole}`}
+      style={{ width: `${unitWidthMm}mm`, height: `${unitHeightMm}mm`, padding: `${margin}mm` }}
+    >
+      <CardHead card={card} heightMm={head} print={print} />
+      <div class="card-body" style={{ height: `${body}mm` }}>
+        {part !== 'words' && (
+          <div style={{ width: `${pictureWidth}mm` }}>
+            <HolePicture
+              hole={card.hole}
+              drawing={card.drawing}
+              widthMm={pictureWidth}
+              heightMm={part === 'picture' && hasGreen ? body - greenBox - 1.5 : body}
+              {...{ units: card.units, hasFills, print }}
+            />
+            {part === 'picture' && green}
+          </div>
+        )}
+        {part !== 'picture' && (
+          <div class="card-words" style={{ width: `${wordsWidth}mm` }}>
+            <FittedWords
+              paragraphs={paragraphsOf(card, notes, hasGreens, layout)}
+              largestPt={(layout.print > 1 ? 8.6 : 7.3) * print}
+              smallestPt={(layout.print > 1 ? 6 : 5.4) * print}
+            />
+            {part === 'whole' && green}
+          </div>
+        )}
+      </div>
+      {part !== 'picture' && (
+        <div class="card-boxes" style={{ height: `${boxes}mm`, fontSize: `${5.4 * root}pt` }}>
+          {card.boxes.map((label) => (
+            <span key={label}>{label}</span>
+          ))}
+        </div>
+      )}
+    </article>
+  );
+}
+
+const NO_GREEN: Paragraph = {
+  label: 'Green',
+  text: 'Not drawn: with a green on it a page in play may be no larger than 4 1/4 x 7 in (Rule 4.3a).',
+};
+
+function paragraphsOf(
+  card: CardHole,
+  notes: CardNotes,
+  hasGreens: boolean,
+  layout: PaperLayout,
+): readonly Paragraph[] {
+  const all = cardParagraphs(card, notes);
+  const isForbidden = hasGreens && card.greenDrawing !== null && !mayDrawGreen(card, layout);
+  return isForbidden ? [...all, NO_GREEN] : all;
+}
+
+/** Drawn at 1:480 or smaller whatever the room; the page that is carried must be small enough too. */
+export function mayDrawGreen(card: CardHole, { unitWidthMm, unitHeightMm }: PaperLayout): boolean {
+  return (
+    card.greenDrawing !== null &&
+    mayCarryGreenPicture({
+      scale: LARGEST_GREEN_SCALE,
+      pageWidthMm: unitWidthMm,
+      pageHeightMm: unitHeightMm,
+    })
+  );
+}
+
+interface HeadProps {
+  readonly card: CardHole;
+  readonly heightMm: number;
+  readonly print: number;
+}
+
+function CardHead({ card, heightMm, print }: HeadProps) {
+  const { budget, expected, strokeIndex, holePosition, name } = card;
+  return (
+    <header class="card-head" style={{ height: `${heightMm}mm` }}>
+      <strong class="card-number" style={{ fontSize: `${21 * print}pt` }}>
+        {card.hole}
+      </strong>
+      <div class="card-facts">
+        <p style={{ fontSize: `${8 * print}pt` }}>
+          <strong>
+            Par {card.par}
+            {strokeIndex === null ? '' : ` · index ${strokeIndex}`} · {lengthWords(card.lengthM, card.units)}
+          </strong>
+        </p>
+        <p style={{ fontSize: `${6.4 * print}pt` }}>
+          {name === null ? '' : `${name} · `}tee {card.tee}
+          {holePosition === null ? '' : ` · hole ${holePosition}`}
+        </p>
+      </div>
+      <div class="card-budget" style={{ fontSize: `${8.4 * print}pt` }}>
+        <strong>{budget === null ? `${expected.toFixed(1)} expected` : `play for ${budget.strokes}`}</strong>
+        {budget !== null && <p style={{ fontSize: `${5.6 * print}pt` }}>{expected.toFixed(1)} on average</p>}
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,172 @@
+/** The cards as they will be printed: paper, style, what is on them, and the sheets to look at. */
+
+import { useMemo } from 'preact/hooks';
+import { meanOf } from '../../../core/round/distribution.ts';
+import { departureWords } from '../../../core/round/departures.ts';
+import type { PlayingAnswer } from '../../workers/round-api.ts';
+import { Choice } from '../../panels/choice.tsx';
+import { Field } from '../../panels/field.tsx';
+import { useApp } from '../../state/use-app.ts';
+import { notesOf } from '../day/day-plan.ts';
+import { useCards, usePreparation } from '../day/use-day.ts';
+import { playingNow } from '../effects/follow-playing.ts';
+import { optionWords } from '../playing/option-words.ts';
+import type { Outlook, RoundHoles } from '../state/planned-holes.ts';
+import type { PaperKind } from '../state/round-state.ts';
+import { useOutlook, useRound, useRoundDispatch, useRoundHoles } from '../state/use-round.ts';
+import { chanceWords } from '../target/odds-panel.tsx';
+import { layoutOf, PAPER_WORDS } from './paper.ts';
+import { PrintButtons } from './print-buttons.tsx';
+import { Sheets } from './sheets.tsx';
+
+export function CardsPage() {
+  const { paper, day } = useRound((state) => state.wishes);
+  const holes = useRoundHoles();
+  const all = useCards();
+  const course = useApp((app) => app.course?.value ?? null);
+  const player = useApp((app) => app.player?.value.name ?? '');
+  const preparation = usePreparation();
+  const lines = useOverviewLines(holes);
+  const layout = useMemo(() => layoutOf(paper), [paper]);
+  const cards = useMemo(
+    () => (paper.hole === null ? all : all.filter(({ hole }) => hole === paper.hole)),
+    [all, paper.hole],
+  );
+  // Drawn anew only when something on it changes: eighteen drawings take a moment.
+  const sheets = useMemo(() => {
+    if (course === null || cards.length === 0) return null;
+    const tee = cards[0]?.tee ?? '';
+    return (
+      <Sheets
+        cards={cards}
+        overview={paper.hole === null ? { course: course.name, player, tee, lines } : null}
+        notesOf={notesOf(day, preparation, course)}
+        layout={layout}
+        hasGreens={paper.hasGreens}
+      />
+    );
+  }, [cards, course, player, lines, day, preparation, layout, paper]);
+  if (course === null) return null;
+  return (
+    <>
+      <div class="screen-only">
+        <h2>Cards to carry</h2>
+        <PaperForm holes={holes} />
+        <p role="status" class="faint">
+          {all.length < holes.all.length
+            ? `${all.length} of ${holes.all.length} cards are made; the others come as their holes are worked out. What you print now lacks them.`
+            : `All ${all.length} cards are made. Print at full size (100 %): the scale on each card is true only then.`}
+        </p>
+        <PrintButtons name={`Cards, ${course.name}`} isReady={cards.length > 0} />
+        {layout.isBooklet && (
+          <p class="faint">
+            Print on both sides, turned on the long edge; cut the sheets in two across, fold each half
+            upright, and lay them into each other.
+          </p>
+        )}
+      </div>
+      {sheets}
+    </>
+  );
+}
+
+function PaperForm({ holes }: { readonly holes: RoundHoles }) {
+  const paper = useRound((state) => state.wishes.paper);
+  const dispatch = useRoundDispatch();
+  const wish = (change: Partial<typeof paper>): void => dispatch({ type: 'paper-wished', change });
+  return (
+    <section class="round-form" aria-label="Paper">
+      <div class="form-line">
+        <Field
+          name="Paper"
+          control={(id) => (
+            <select
+              id={id}
+              value={paper.kind}
+              onChange={(event) => wish({ kind: event.currentTarget.value as PaperKind })}
+            >
+              {PAPER_WORDS.map(([kind, words]) => (
+                <option key={kind} value={kind}>
+                  {words}
+                </option>
+              ))}
+            </select>
+          )}
+        />
+        <Choice
+          label="Style"
+          name="print-style"
+          value={paper.style}
+          entries={[
+            ['plain', 'Normal'],
+            ['ink-saving', 'Ink-saving'],
+            ['large-print', 'Large print'],
+          ]}
+          choose={(style) => wish({ style })}
+        />
+      </div>
+      <div class="form-line">
+        <Field
+          name="Holes"
+          control={(id) => (
+            <select
+              id={id}
+              value={paper.hole ?? ''}
+              onChange={(event) => {
+                const { value } = event.currentTarget;
+                wish({ hole: value === '' ? null : Number(value) });
+              }}
+            >
+              <option value="">All, with a card of the round</option>
+              {holes.all.map(({ number }) => (
+                <option key={number} value={number}>
+                  Hole {number}
+                </option>
+              ))}
+            </select>
+          )}
+        />
+        <label class="switch">
+          <input
+            type="checkbox"
+            checked={paper.hasGreens}
+            onChange={(event) => wish({ hasGreens: event.currentTarget.checked })}
+          />
+          Pictures of the greens (leave out where a local rule forbids them)
+        </label>
+      </div>
+    </section>
+  );
+}
+
+/** What the card of the round says of the odds, and the departures worth carrying. */
+function useOverviewLines(holes: RoundHoles): readonly string[] {
+  const outlook = useOutlook();
+  const state = useRound((round) => round);
+  const playing = useApp((app) => playingNow(app, state));
+  return useMemo(() => {
+    if (outlook === null || holes.ready.length < holes.all.length) return [];
+    return [
+      oddsLine(outlook),
+      ...departureLines(playing, holes),
+      'Odds are estimates. Check distances on the course; local rules come first.',
+    ];
+  }, [outlook, playing, holes]);
+}
+
+function oddsLine({ odds, target, scores }: Outlook): string {
+  const chance = chanceWords(odds.target?.chance ?? 0);
+  const expected = scores.reduce((sum, hole) => sum + meanOf(hole), 0);
+  return `${target} or fewer: ${chance}; ${expected.toFixed(1)} expected, 8 of 10 from ${odds.range.low} to ${odds.range.high}.`;
+}
+
+const MOST_DEPARTURES = 3;
+
+function departureLines(playing: PlayingAnswer | null, holes: RoundHoles): readonly string[] {
+  return (playing?.departures ?? []).slice(0, MOST_DEPARTURES).map((departure) => {
+    const planned = holes.ready.find(({ hole }) => hole === departure.hole);
+    return departureWords(departure, playing!.plan.aim, (id) =>
+      planned === undefined ? id : optionWords(planned.plan, id),
+    );
+  });
+}

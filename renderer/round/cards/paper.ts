@@ -1,0 +1,91 @@
+/** Papers and styles of printed cards in millimetres; a unit is what is carried after cutting or folding. */
+
+import type { PaperKind, PaperWishes } from '../state/round-state.ts';
+
+export interface PaperLayout {
+  readonly kind: PaperKind;
+  /** Names the page rule of the style sheet. */
+  readonly page: 'a4' | 'letter' | 'a6';
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly across: number;
+  readonly down: number;
+  readonly unitWidthMm: number;
+  readonly unitHeightMm: number;
+  readonly isBooklet: boolean;
+  /** Size of print against the pocket card's. */
+  readonly print: number;
+  /** Picture and words on units of their own: the pocket size has no room for both in large print. */
+  readonly isSplit: boolean;
+  /** Areas filled with tints. */
+  readonly hasFills: boolean;
+}
+
+const SIZES = {
+  a4: { widthMm: 210, heightMm: 297 },
+  letter: { widthMm: 215.9, heightMm: 279.4 },
+  a6: { widthMm: 105, heightMm: 148 },
+} as const;
+
+export const PAPER_WORDS: readonly (readonly [PaperKind, string])[] = [
+  ['a4', 'A4, four cards to cut'],
+  ['letter', 'Letter, four cards to cut'],
+  ['a6', 'A6 pocket paper'],
+  ['booklet-a4', 'Booklet on A4: cut once, fold once'],
+  ['booklet-letter', 'Booklet on Letter: cut once, fold once'],
+];
+
+export function layoutOf({ kind, style }: Pick<PaperWishes, 'kind' | 'style'>): PaperLayout {
+  const page = kind === 'booklet-a4' ? 'a4' : kind === 'booklet-letter' ? 'letter' : kind;
+  const isBooklet = kind !== page;
+  const { widthMm, heightMm } = SIZES[page];
+  const isLarge = style === 'large-print';
+  // Large print takes the whole sheet: a pocket card of twice the size, or two units of pocket size.
+  const isPocket = isBooklet || page === 'a6';
+  const [across, down] = page === 'a6' || (isLarge && !isPocket) ? [1, 1] : [2, 2];
+  return {
+    ...{ kind, page, widthMm, heightMm, across, down, isBooklet },
+    unitWidthMm: widthMm / across,
+    unitHeightMm: heightMm / down,
+    print: isLarge ? (isPocket ? 1.6 : 2) : 1,
+    isSplit: isLarge && isPocket,
+    hasFills: style !== 'ink-saving',
+  };
+}
+
+/** The units of one side of paper by index, row after row; null stays empty. */
+export type SheetSide = readonly (number | null)[];
+
+/** Which unit goes where, side after side. For a booklet two sides are one sheet, printed on both, turned on the long edge. */
+export function placeUnits(count: number, layout: PaperLayout): readonly SheetSide[] {
+  if (layout.isBooklet) return bookletSides(count);
+  const perSide = layout.across * layout.down;
+  return Array.from({ length: Math.ceil(count / perSide) }, (_, side) =>
+    Array.from({ length: perSide }, (_unused, k) => {
+      const unit = side * perSide + k;
+      return unit < count ? unit : null;
+    }),
+  );
+}
+
+/**
+ * A leaf is half a sheet, folded once into four pages; leaves lie in each other, so the outermost holds the first and the
+ * last pages. Two leaves share a sheet, one above the other, to be cut apart.
+ */
+function bookletSides(count: number): readonly SheetSide[] {
+  const pages = 4 * Math.ceil(count / 4);
+  const at = (page: number): number | null => (page < count ? page : null);
+  const leaves = Array.from({ length: pages / 4 }, (_, leaf) => ({
+    front: [at(pages - 1 - 2 * leaf), at(2 * leaf)],
+    back: [at(2 * leaf + 1), at(pages - 2 - 2 * leaf)],
+  }));
+  const none = { front: [null, null], back: [null, null] };
+  return Array.from({ length: Math.ceil(leaves.length / 2) }, (_, sheet) => {
+    const above = leaves[2 * sheet] ?? none;
+    const below = leaves[2 * sheet + 1] ?? none;
+    return [
+      [...above.front, ...below.front],
+      [...above.back, ...below.back],
+    ];
+  }).flat();
+}

@@ -1,0 +1,39 @@
+/** Asks the workers for the cards of worked-out holes while a page that shows them is open. */
+
+import type { AppState } from '../../state/app-state.ts';
+import { afterChanges, reasonText } from '../../state/effects/follow.ts';
+import type { AppTools } from '../../state/use-app.ts';
+import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
+import type { RoundStore } from '../state/use-round.ts';
+
+export function cardKey(hole: PlannedHole, units: AppState['settings']['units']): string {
+  return `${hole.result.key} ${units}`;
+}
+
+export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, round: RoundStore): void {
+  const given = new Map<number, string>();
+
+  const make = async (hole: PlannedHole, units: AppState['settings']['units']): Promise<void> => {
+    const key = cardKey(hole, units);
+    given.set(hole.hole, key);
+    try {
+      const card = await pool.deskOf(hole.hole).card(hole.result.key, units, null);
+      if (card !== null) round.dispatch({ type: 'card-made', hole: hole.hole, key, card });
+    } catch (reason) {
+      store.dispatch({ type: 'trouble-met', title: 'A card could not be made', message: reasonText(reason) });
+    }
+  };
+
+  const look = (): void => {
+    const app = store.state();
+    const { page, cards } = round.state();
+    if (app.view.room !== 'round' || (page !== 'cards' && page !== 'day')) return;
+    const { units } = app.settings;
+    for (const hole of roundHoles(app).ready) {
+      const key = cardKey(hole, units);
+      if (cards[hole.hole]?.key !== key && given.get(hole.hole) !== key) void make(hole, units);
+    }
+  };
+  afterChanges(store, look);
+  round.subscribe(() => queueMicrotask(look));
+}
