@@ -6,6 +6,7 @@ import type { Room } from '../rooms/room.ts';
 import { useApp, useTools } from '../state/use-app.ts';
 import { ClubList } from './club/club-list.tsx';
 import { ClubsPage } from './club/clubs-page.tsx';
+import { DistancesPage } from './distances/distances-page.tsx';
 import { NewPlayer } from './new-player.tsx';
 import { PersonCard, WhoseNumbers } from './person-card.tsx';
 import { RoomNotices } from './room-notices.tsx';
@@ -18,6 +19,7 @@ export const playerRoom: Room | null = { name: 'player', words: 'Player', View: 
 
 const PAGE_WORDS: Readonly<Partial<Record<Page, string>>> = {
   clubs: 'Clubs',
+  distances: 'Distances',
   shots: 'Shots',
   short: 'Short game and putting',
 };
@@ -97,8 +99,9 @@ function PageShown() {
       return <ShotsPage />;
     case 'short':
       return <ShortPage />;
-    case 'clubs':
     case 'distances':
+      return <DistancesPage />;
+    case 'clubs':
     case 'field':
     case 'players':
       return <ClubsPage />;

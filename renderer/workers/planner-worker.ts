@@ -1,14 +1,14 @@
 /** The worker's entry: puts a desk behind the message channel. */
 
 import { expose } from 'comlink';
-import { RoundDesk } from './round-desk.ts';
+import { WorthDesk } from '../bag/work/worth-desk.ts';
 
 const { port1, port2 } = new MessageChannel();
 const waiting: (() => void)[] = [];
 port1.onmessage = (): void => waiting.shift()?.();
 
 expose(
-  new RoundDesk({
+  new WorthDesk({
     clock: () => performance.now(),
     // A message to oneself queues behind messages from the window; timers would wait 4 ms.
     turn: () =>
