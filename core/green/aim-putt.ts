@@ -17,7 +17,11 @@ export interface IntendedPutt {
 
 /** Slowest pace over the hole that a player aims for, as a share of what the run on the level would give. */
 const SLOWEST_PACE_SHARE = 0.15;
-const MOST_TURNS = 24;
+const MOST_TURNS = 40;
+/** Slope at the hole from which the heading is kept on its side of the fall line, as a share of what friction can hold. */
+const STEEP_SHARE = 0.4;
+/** How far beyond the straight line a heading may lie there, radians: greens are not quite planes. */
+const SPARE_TURN = 0.1;
 /** Where the backward roll may end beside the ball, metres. */
 const CLOSE_ENOUGH_M = 5e-4;
 const STEP_SHARE = 0.08;
@@ -48,8 +52,9 @@ export function aimPutt(
   let pace = 0;
   let best: IntendedPutt | null = null;
   let bestMiss = Infinity;
-  let low = -Infinity;
-  let high = Infinity;
+  const [leftmost, rightmost] = headingLimits(surface, decelerationMps2, straight);
+  let low = leftmost;
+  let high = rightmost;
   let lastHeading = NaN;
   let lastMiss = NaN;
   for (let turn = 0; turn < MOST_TURNS; turn++) {
@@ -61,8 +66,8 @@ export function aimPutt(
     const arrivalMps = Math.max(pace, Math.sqrt(2 * slowing * pastM));
     if (!back.roll(distance, arrivalMps, heading)) {
       pace = 1.25 * arrivalMps + 0.1;
-      low = -Infinity;
-      high = Infinity;
+      low = leftmost;
+      high = rightmost;
       lastHeading = NaN;
       continue;
     }
@@ -91,6 +96,24 @@ export function aimPutt(
       arrivalBearing: straight,
     }
   );
+}
+
+/**
+ * Headings between which the answer is looked for. On a steep slope nearly all paths come down the fall line, so that a
+ * hair's breadth of heading sweeps half the green, and one past the fall line comes from the other side of it: there the
+ * heading lies between the straight line and the fall line.
+ */
+function headingLimits(
+  surface: GreenSurface,
+  decelerationMps2: number,
+  straight: number,
+): readonly [number, number] {
+  const east = surface.riseEast(0, 0);
+  const north = surface.riseNorth(0, 0);
+  if (SLOPE_PULL_MPS2 * Math.hypot(east, north) < STEEP_SHARE * decelerationMps2)
+    return [-Infinity, Infinity];
+  const toFall = wrap(Math.atan2(-east, -north) - straight);
+  return toFall > 0 ? [straight - SPARE_TURN, straight + toFall] : [straight + toFall, straight + SPARE_TURN];
 }
 
 /** The same motion with time turned round: friction speeds the ball up on its way back. Classical Runge-Kutta. */

@@ -51,6 +51,8 @@ const NARROWEST_RING_M = 0.1;
 const DEFAULT_BEARINGS = 16;
 const DEFAULT_DRAWS = 128;
 const SETTLED = 1e-7;
+/** No place costs more than this many putts: on a slope that holds no ball a player stops putting. Common practice, no source. */
+const MOST_PUTTS = 10;
 
 export function solvePutts(problem: GreenProblem): PuttField {
   const { surface, greenSpeedFt } = problem;
@@ -144,6 +146,7 @@ function settle(field: PuttField, leaves: Leaves): void {
     for (let s = 0; s < expected.length; s++) {
       let value = 1;
       for (let k = start[s]!; k < start[s + 1]!; k++) value += share[k]! * expected[state[k]!]!;
+      value = Math.min(MOST_PUTTS, value);
       largest = Math.max(largest, Math.abs(value - expected[s]!));
       expected[s] = value;
     }

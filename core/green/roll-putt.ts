@@ -9,7 +9,7 @@ import { HOLE_RADIUS_M } from '../putting/capture.ts';
 import { type GreenSurface, SLOPE_PULL_MPS2 } from './surface.ts';
 
 /** Error allowed in a step: metres, and metres per second. */
-const TOLERANCE = 1e-4;
+const TOLERANCE = 5e-4;
 /** Below this speed the rest of the way is taken in one go: a millimetre or so. */
 const CRAWL_MPS = 0.03;
 /** No step may take more than this share of the time in which friction and slope could stop the ball. */

@@ -1,5 +1,6 @@
 /** Over the trees: how high the ball must be and where, how high this club has it there, and how sure that is. */
 
+import { BALL_RADIUS_M } from '../flight/ball-flight.ts';
 import { normalCdf } from '../random/normal.ts';
 import { heightThere, type RecoveryShot } from './shot-heights.ts';
 import { crownsAlong, type TreeGround } from './tree-line.ts';
@@ -57,6 +58,15 @@ export function clearanceUnder(
     if (worst === null || chance < worst.chance) worst = { atM, needsM: baseM, hasM: mean, sdM: sd, chance };
   }
   return worst;
+}
+
+/**
+ * Chance that a solid strike clears a bunker's lip of `lipM` metres that stands `atM` ahead. From sand the spread given
+ * should be that of the lie.
+ */
+export function lipChance(shot: RecoveryShot, bearing: number, lipM: number, atM: number): number {
+  const { mean, sd } = heightThere(shot, bearing, atM);
+  return normalCdf((mean - BALL_RADIUS_M - lipM) / Math.max(1e-6, sd));
 }
 
 /** Heights below this are told to a tenth, metres. */

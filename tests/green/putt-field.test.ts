@@ -109,6 +109,18 @@ describe('putts around a hole', () => {
     expect(three(fast)).toBeGreaterThan(three(slow));
   });
 
+  it('stays finite where the slope holds no ball', () => {
+    const cliff = solvePutts({
+      surface: planeGreen(0.08, 0),
+      greenSpeedFt: 15,
+      putting: { directionSd: 0.1, distanceSdShare: 0.4 },
+      longestM: 6,
+      draws: 32,
+      bearings: 4,
+    });
+    for (const putts of cliff.expected) expect(putts).toBeLessThanOrEqual(10);
+  });
+
   it('tells the side to be on, and writes the same figures into a raster', () => {
     const { expected, dearest, bearing } = easiestSide(tilted, 3);
     expect(dearest).toBeGreaterThan(expected + 0.02);

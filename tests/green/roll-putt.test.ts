@@ -133,6 +133,21 @@ describe('the intended putt', () => {
     );
   });
 
+  it('is found on slopes so steep that nearly all balls come down the fall line', () => {
+    const a = rollDeceleration(10);
+    const surface = planeGreen(0.06, 0);
+    const roller = new PuttRoller(surface, a, 1e-6);
+    for (let k = 0; k < 32; k++) {
+      const from = (k * Math.PI) / 16;
+      for (const distance of [1, 4, 10]) {
+        const [x, y] = [distance * Math.sin(from), distance * Math.cos(from)];
+        const putt = aimPutt(surface, a, x, y, 0.3);
+        roller.roll(x, y, putt.speedMps, putt.bearing);
+        expect(roller.holed).toBe(true);
+      }
+    }
+  });
+
   it('is faster uphill and slower downhill, and aims above the hole on a side slope', () => {
     const a = rollDeceleration(10);
     const surface = planeGreen(0.02, 0);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import { presetPlayer } from '../../core/player/presets.ts';
-import { clearanceOver, clearanceUnder, clearanceWords } from '../../core/recovery/clearance.ts';
+import { clearanceOver, clearanceUnder, clearanceWords, lipChance } from '../../core/recovery/clearance.ts';
 import { gapsFor, throughChance } from '../../core/recovery/gaps.ts';
 import { recoveryOptions } from '../../core/recovery/recovery-shots.ts';
 import { heightThere, recoveryShot } from '../../core/recovery/shot-heights.ts';
@@ -115,6 +115,15 @@ describe('over the trees', () => {
     expect(chance('9-iron', 0)).toBeGreaterThan(chance('5-iron', 0));
     expect(chance('9-iron', -15)).toBeGreaterThan(chance('9-iron', 0));
     expect(clearanceOver(wall, 0, 0, Math.PI, nineIron)).toBeNull();
+  });
+});
+
+describe('a bunker’s lip', () => {
+  it('forces a lofted club where it is high and near', () => {
+    const wedge = shot('Sand wedge');
+    expect(lipChance(wedge, 0, 1, 3)).toBeGreaterThan(lipChance(fiveIron, 0, 1, 3) + 0.5);
+    expect(lipChance(fiveIron, 0, 1, 12)).toBeGreaterThan(lipChance(fiveIron, 0, 1, 3));
+    expect(lipChance(wedge, 0, 0, 3)).toBeGreaterThan(0.99);
   });
 });
 
