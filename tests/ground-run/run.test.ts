@@ -43,6 +43,29 @@ describe('a bounce', () => {
     );
   });
 
+  it('on a slope is the bounce on the level, turned with the slope', () => {
+    for (const rise of [-0.15, 0.08, 0.2]) {
+      const slope = Math.atan(rise);
+      const speed = 22;
+      const angle = 0.8;
+      // The impact seen from the slope: its angle from the slope's own upright.
+      const level = bounceOff(
+        { along: speed * Math.sin(angle - slope), vertical: speed * Math.cos(angle - slope), backspin: 250 },
+        fairway.turf,
+      );
+      const there = bounceOff(
+        { along: speed * Math.sin(angle), vertical: speed * Math.cos(angle), backspin: 250 },
+        fairway.turf,
+        rise,
+      );
+      expect(there.along).toBeCloseTo(level.along * Math.cos(slope) - level.vertical * Math.sin(slope), 9);
+      expect(there.vertical).toBeCloseTo(
+        Math.max(0, level.along * Math.sin(slope) + level.vertical * Math.cos(slope)),
+        9,
+      );
+    }
+  });
+
   it('is the same mirrored', () => {
     const turf = fairway.turf;
     const there = bounceOff({ along: 12, vertical: 9, backspin: 300 }, turf);
