@@ -111,6 +111,22 @@ describe('a run', () => {
     expect(on(0).sideM).toBeCloseTo(0, 12);
   });
 
+  it('meets rising ground sooner: its first bounce is low over it', () => {
+    const slope = { along: 0.08, right: 0 };
+    const first = bounceOff(
+      {
+        along: DRIVE.speedMps * Math.cos(DRIVE.descent),
+        vertical: DRIVE.speedMps * Math.sin(DRIVE.descent),
+        backspin: DRIVE.backspin,
+      },
+      fairway.turf,
+      slope.along,
+    );
+    // Height over the slope's line: the climb relative to it, squared, over 2 g.
+    const climb = first.vertical - slope.along * first.along;
+    expect(runAfterLanding(DRIVE, fairway, slope).firstBounceHeightM).toBeCloseTo(climb ** 2 / 19.6133, 9);
+  });
+
   it('rolls to the side as a ball followed step by step does', () => {
     const slope = { along: 0.01, right: 0.02 };
     const roll = rollOut(2, 1.2, slope);
