@@ -41,5 +41,6 @@ export type LookAction =
   /** Another place becomes the middle of the map's flat frame; for a course of which nothing is drawn. */
   | { readonly type: 'frame-moved'; readonly frame: LocalFrame }
   | { readonly type: 'catching-set'; readonly on: boolean }
+  | { readonly type: 'grid-set'; readonly gridM: number | null }
   | { readonly type: 'panel-shown'; readonly panel: PanelName }
   | { readonly type: 'said'; readonly said: Said | null };

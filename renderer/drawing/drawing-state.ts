@@ -45,6 +45,8 @@ export interface DrawingState {
   readonly hiddenFeatures: ReadonlySet<FeatureId>;
   /** Whether new and dragged places catch on what is drawn already. */
   readonly catching: boolean;
+  /** Length that the grid over the map counts in, metres; null without a grid. */
+  readonly gridM: number | null;
   readonly panel: PanelName;
   readonly said: Said | null;
   readonly report: CourseReport | null;
@@ -100,6 +102,7 @@ export function emptyDrawing(): DrawingState {
     hiddenKinds: new Set(),
     hiddenFeatures: new Set(),
     catching: true,
+    gridM: null,
     panel: 'hole',
     said: null,
     report: null,

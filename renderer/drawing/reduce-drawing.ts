@@ -46,6 +46,7 @@ export function reduceDrawing(state: DrawingState, action: DrawingAction): Drawi
     case 'kind-shown':
     case 'feature-shown':
     case 'frame-moved':
+    case 'grid-set':
     case 'catching-set':
     case 'panel-shown':
     case 'said':
@@ -66,6 +67,7 @@ function reduceFile(state: DrawingState, action: FileAction): DrawingState {
         history: startHistory(document),
         frame: sameFile ? state.frame : frameFor(document),
         catching: state.catching,
+        gridM: state.gridM,
         panel: document.features.length === 0 ? 'course' : state.panel,
         hole: kept ?? numbers[0] ?? FIRST_HOLE,
         hiddenKinds: sameFile ? state.hiddenKinds : new Set(),
@@ -177,6 +179,8 @@ function reduceLook(state: DrawingState, action: LookAction): DrawingState {
       return { ...state, hiddenKinds: toggled(state.hiddenKinds, action.kind, !action.on) };
     case 'feature-shown':
       return { ...state, hiddenFeatures: toggled(state.hiddenFeatures, action.id, !action.on) };
+    case 'grid-set':
+      return { ...state, gridM: action.gridM };
     case 'frame-moved':
       return { ...state, frame: action.frame };
     case 'catching-set':

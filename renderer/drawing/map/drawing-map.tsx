@@ -4,12 +4,16 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { Notices } from '../../panels/notices.tsx';
 import { Picture } from '../../panels/pictograms.tsx';
 import { ScaleBar } from '../../map/scale-bar.tsx';
+import { useApp } from '../../state/use-app.ts';
 import { usePageTheme } from '../../state/use-page-theme.ts';
+import { BackgroundOnMap } from '../background/background-on-map.tsx';
 import { Banners } from '../panels/banners.tsx';
 import { DrawingLine } from '../panels/drawing-line.tsx';
 import { EmptyCourse } from '../panels/empty-course.tsx';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { DrawingStage } from './drawing-stage.ts';
+
+const M_PER_YARD = 0.9144;
 
 export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
   const desk = useDesk();
@@ -86,12 +90,14 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
             />
             Catch on neighbours
           </label>
+          <GridSwitch />
           <button type="button" class="link-button" onClick={showKeys}>
             Keys
           </button>
         </div>
       </div>
       <DrawingLine />
+      <BackgroundOnMap />
       <div class="map-measures">
         <ScaleBar metresPerPixel={metresPerPixel} />
       </div>
@@ -99,5 +105,24 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
       {!hasFile && <EmptyCourse />}
       <Notices />
     </div>
+  );
+}
+
+function GridSwitch() {
+  const desk = useDesk();
+  const on = useDrawing(({ gridM }) => gridM !== null);
+  const units = useApp((state) => state.settings.units);
+  return (
+    <label class="switch">
+      <input
+        type="checkbox"
+        checked={on}
+        onChange={(event) => {
+          const gridM = !event.currentTarget.checked ? null : units === 'yards' ? M_PER_YARD : 1;
+          desk.store.dispatch({ type: 'grid-set', gridM });
+        }}
+      />
+      Grid
+    </label>
   );
 }

@@ -14,10 +14,12 @@ import { boxAround, type Box, type Shape } from '../shapes.ts';
 import { sketchedAs } from '../sketching.ts';
 import { chosenShapes, visibleShapes } from '../selectors.ts';
 import { DrawnGrounds } from './drawn-grounds.ts';
+import { gridPainter } from './grid-painter.ts';
 import { handlesPainter } from './handles-painter.ts';
 import { listenForKeys } from './map-keys.ts';
 import { listenForPointer } from './map-pointer.ts';
 import { marksPainter } from './marks-painter.ts';
+import { overPicturePainter } from './over-picture-painter.ts';
 import { sketchColours } from './sketch-colours.ts';
 
 export interface DrawingStageNews {
@@ -172,6 +174,11 @@ export class DrawingStage {
     this.soon();
   }
 
+  /** A piece of the background has come: all layers are drawn again in the next frame. */
+  repaintBase(): void {
+    this.map.fire('move');
+  }
+
   repaint(): void {
     this.soon();
   }
@@ -188,10 +195,9 @@ export class DrawingStage {
     const colours = sketchColours(theme);
     const shapes = visibleShapes(state);
     this.base.show(sheet, this.basePainter);
-    const pane = this.map.getPane('ground');
-    if (pane !== undefined) pane.style.opacity = String(this.basePainter === null ? 1 : this.cover);
-    this.ground.show(sheet, groundFor(this.grounds, shapes, theme));
-    this.marks.show(sheet, marksFor(shapes, theme, state.hole));
+    const cover = this.basePainter === null ? null : this.cover;
+    this.ground.show(sheet, groundFor(this.grounds, shapes, theme, cover));
+    this.marks.show(sheet, marksFor(shapes, theme, state.hole, state.gridM));
     const toSpot = (place: LonLat): Spot => sheet.frame.toSpot(place);
     const { cursor, mode } = state;
     const pointedOut =
@@ -236,11 +242,23 @@ export class DrawingStage {
 const sheetOf = remember((frame: DrawingState['frame']): Sheet => makeSheet(frame, 0));
 
 const groundFor = remember(
-  (grounds: DrawnGrounds, shapes: readonly Shape[], theme: Theme): Painter =>
-    groundPainter(grounds.of(shapes), paletteOf(theme), null),
+  (grounds: DrawnGrounds, shapes: readonly Shape[], theme: Theme, cover: number | null): Painter => {
+    const paths = grounds.of(shapes);
+    return cover === null
+      ? groundPainter(paths, paletteOf(theme), null)
+      : overPicturePainter(paths, paletteOf(theme), cover);
+  },
 );
 
 const marksFor = remember(
-  (shapes: readonly Shape[], theme: Theme, hole: number | null): Painter =>
-    marksPainter(shapes, paletteOf(theme), sketchColours(theme), hole),
+  (shapes: readonly Shape[], theme: Theme, hole: number | null, gridM: number | null): Painter => {
+    const colours = sketchColours(theme);
+    const marks = marksPainter(shapes, paletteOf(theme), colours, hole);
+    if (gridM === null) return marks;
+    const grid = gridPainter(colours, gridM);
+    return (brush) => {
+      grid(brush);
+      marks(brush);
+    };
+  },
 );

@@ -3,6 +3,7 @@
 import { setCourse } from '../../../core/course/edits/set-course.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { BackgroundPart } from '../background/background-part.tsx';
 import { ExportPart } from '../export/export-part.tsx';
 import { ImportPanel } from '../import/import-panel.tsx';
 import { KeptCopies } from './kept-copies.tsx';
@@ -16,6 +17,7 @@ export function CoursePanel() {
       {token !== null && (
         <>
           <CourseWords />
+          <BackgroundPart key={`${token} background`} token={token} />
           <ImportPanel />
           <ExportPart />
           <KeptCopies key={token} token={token} />

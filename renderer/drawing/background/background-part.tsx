@@ -1,0 +1,136 @@
+/** Chooses what lies under the drawing: an attachment beside the course, a tile address, or nothing. */
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Attachment } from '../../../electron/contract/host.ts';
+import { useApp, useTools } from '../../state/use-app.ts';
+import { mayEdit } from '../drawing-state.ts';
+import { useDesk, useDrawing } from '../use-drawing.ts';
+import { type Background, backgroundOf, setBackground } from './background.ts';
+import { TileAddressForm } from './tile-address-form.tsx';
+
+const KIND_WORDS: Readonly<Record<Attachment['kind'], string>> = {
+  picture: 'picture',
+  geotiff: 'GeoTIFF',
+  pmtiles: 'PMTiles',
+  mbtiles: 'MBTiles',
+};
+
+const NO_SOURCES: readonly never[] = [];
+
+export function BackgroundPart({ token }: { readonly token: string }) {
+  const { host } = useTools();
+  const desk = useDesk();
+  const editable = useDrawing(mayEdit);
+  const background = useDrawing(({ history }) => JSON.stringify(backgroundOf(history.document)));
+  const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
+  const [attachments, setAttachments] = useState<readonly Attachment[]>([]);
+  const [copying, setCopying] = useState<{ readonly done: number; readonly total: number } | null>(null);
+  const stopping = useRef<AbortController | null>(null);
+  const look = async (): Promise<void> => {
+    const answer = await host.listAttachments(token);
+    if (answer.ok) setAttachments(answer.value);
+  };
+  useEffect(() => {
+    void look();
+  }, [token]);
+  const chosen = JSON.parse(background) as Background | null;
+
+  const lay = (next: Background | null, words: string): void => {
+    desk.attempt((document) => setBackground(document, next, words));
+  };
+  const bringIn = async (): Promise<void> => {
+    const controller = new AbortController();
+    stopping.current = controller;
+    setCopying({ done: 0, total: 0 });
+    const answer = await host.attach(token, {
+      signal: controller.signal,
+      progress: (done, total) => setCopying({ done, total }),
+    });
+    setCopying(null);
+    stopping.current = null;
+    if (!answer.ok) {
+      if (answer.failure !== 'cancelled') desk.say(answer.message, 'refusal');
+      return;
+    }
+    await look();
+    lay(backgroundFor(answer.value), `Lay ${answer.value.name} under the map`);
+  };
+  return (
+    <details class="panel-part">
+      <summary>Under the drawing</summary>
+      <ul class="plain-list background-list">
+        <Row
+          words="Nothing"
+          on={chosen === null}
+          editable={editable}
+          choose={() => lay(null, 'Take the background away')}
+        />
+        {attachments.map((attachment) => (
+          <Row
+            key={attachment.token}
+            words={`${attachment.name} (${KIND_WORDS[attachment.kind]})`}
+            on={chosen !== null && 'attachment' in chosen && chosen.attachment === attachment.name}
+            editable={editable}
+            choose={() => lay(backgroundFor(attachment), `Lay ${attachment.name} under the map`)}
+          />
+        ))}
+        {sources.map((source) => (
+          <Row
+            key={source.name}
+            words={`${source.name} (tile address)`}
+            on={chosen?.kind === 'address' && chosen.source === source.name}
+            editable={editable}
+            choose={() => lay({ kind: 'address', source: source.name }, `Lay ${source.name} under the map`)}
+          />
+        ))}
+      </ul>
+      {copying === null ? (
+        <button type="button" class="small-button" disabled={!editable} onClick={() => void bringIn()}>
+          Bring in a picture or map file …
+        </button>
+      ) : (
+        <div class="act-line" role="status">
+          <progress
+            class="fine-progress"
+            max={copying.total || 1}
+            value={copying.done}
+            aria-label="Copying the file beside the course"
+          />
+          <button type="button" class="small-button" onClick={() => stopping.current?.abort()}>
+            Stop
+          </button>
+        </div>
+      )}
+      <p class="faint">
+        PNG, JPEG or WebP with control points, GeoTIFF, PMTiles, MBTiles. The file is copied beside the course
+        and read from there.
+      </p>
+      <TileAddressForm />
+    </details>
+  );
+}
+
+function backgroundFor({ kind, name }: Attachment): Background {
+  return kind === 'picture' ? { kind, attachment: name, fit: 'turn', pins: [] } : { kind, attachment: name };
+}
+
+function Row({
+  words,
+  on,
+  editable,
+  choose,
+}: {
+  readonly words: string;
+  readonly on: boolean;
+  readonly editable: boolean;
+  readonly choose: () => void;
+}) {
+  return (
+    <li>
+      <label class="switch">
+        <input type="radio" name="background" checked={on} disabled={!editable} onChange={choose} />
+        {words}
+      </label>
+    </li>
+  );
+}

@@ -1,0 +1,297 @@
+/** Puts a picture in its place: the same spot shown in the picture and on the map, twice or more; how well they fit. */
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { pixelSizeM, placeOfPixel } from '../../../core/course/georeference.ts';
+import type { LocalFrame } from '../../../core/course/local-frame.ts';
+import type { LonLat } from '../../../core/course/model.ts';
+import { shifted } from '../../../core/course/edits/rigid-move.ts';
+import { distanceM, bearingRad } from '../../../core/course/ellipsoid.ts';
+import { Picture } from '../../panels/pictograms.tsx';
+import { mayEdit } from '../drawing-state.ts';
+import { placeText } from '../drawn-measures.ts';
+import { readPlace } from '../files/new-course.ts';
+import type { Box } from '../shapes.ts';
+import { askForPoint } from '../point-asked.ts';
+import { useDesk, useDrawing } from '../use-drawing.ts';
+import { type PictureBackground, type PicturePin, backgroundOf, setBackground } from './background.ts';
+import { FIT_WORDS, fitOf } from './picture-fit.ts';
+import { PixelPicker } from './pixel-picker.tsx';
+
+export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
+  const desk = useDesk();
+  const editable = useDrawing(mayEdit);
+  const named = useDrawing(({ history }) => JSON.stringify(backgroundOf(history.document)));
+  const frame = useDrawing((state) => state.frame);
+  const [isOpen, setOpen] = useState(false);
+  const [picking, setPicking] = useState(false);
+  const background = JSON.parse(named) as PictureBackground | null;
+  const pins = background?.pins.length ?? 0;
+  const offered = useRef(false);
+  useEffect(() => {
+    // a picture without a place is of no use: say at once how it gets one
+    if (pins < 2 && !offered.current && editable) setOpen(true);
+    offered.current = true;
+  }, [pins, editable]);
+  if (background?.kind !== 'picture') return null;
+  const change = (next: Partial<PictureBackground>, name: string): boolean =>
+    desk.attempt((document) => setBackground(document, { ...background, ...next }, name));
+  const fit = fitOf(background, frame);
+
+  const addPin = (pixelX: number, pixelY: number): void => {
+    setPicking(false);
+    const number = background.pins.length + 1;
+    const take = ([lon, lat]: LonLat): void => {
+      const next = { ...background, pins: [...background.pins, { pixelX, pixelY, lon, lat }] };
+      if (!change(next, `Add control point ${number}`)) return;
+      setOpen(true);
+      const box = number === 2 ? boxOfPicture(next, bitmap, frame) : null;
+      if (box !== null) desk.stage.current?.fitBox(box);
+    };
+    // the map has nothing to click on yet: its middle stands in, to be written over
+    const isBlank = desk.store.state().history.document.features.length === 0 && number <= 2;
+    if (isBlank) take(firstPlaceFor(background, pixelX, pixelY, frame.origin));
+    else askForPoint(desk, `Control point ${number}: click the same spot on the map.`, take);
+  };
+
+  return (
+    <>
+      <button type="button" class="small-button" onClick={() => setOpen(!isOpen)} aria-expanded={isOpen}>
+        Place of the picture
+      </button>
+      {isOpen && (
+        <section class="picture-placer" aria-label="Place of the picture">
+          <div class="key-sheet-head">
+            <h2>Place of the picture</h2>
+            <button
+              type="button"
+              class="icon-button"
+              aria-label="Close"
+              title="Close"
+              onClick={() => setOpen(false)}
+            >
+              <Picture of="close" />
+            </button>
+          </div>
+          <p class="faint">
+            {fit.ok
+              ? `A pixel is ${pixelSizeM(fit.value.transform).toFixed(2)} m.${fit.value.standardErrorM === null ? ' One more point would show how well they fit.' : ` The points fit to ${fit.value.standardErrorM.toFixed(1)} m (standard error).`}`
+              : FIT_WORDS[fit.error]}
+          </p>
+          {background.pins.length > 0 && (
+            <table class="tee-table">
+              <thead>
+                <tr>
+                  <th scope="col">Point</th>
+                  <th scope="col">Latitude, longitude</th>
+                  <th scope="col" class="number">
+                    Off by
+                  </th>
+                  <th scope="col">
+                    <span class="unseen">Remove</span>
+                  </th>
+                </tr>
+              </thead>
+              <tbody>
+                {background.pins.map((pin, i) => (
+                  <PinRow
+                    key={`${pin.pixelX} ${pin.pixelY}`}
+                    pin={pin}
+                    number={i + 1}
+                    residualM={
+                      fit.ok && fit.value.standardErrorM !== null ? (fit.value.residualsM[i] ?? null) : null
+                    }
+                    editable={editable}
+                    place={([lon, lat]) =>
+                      change(
+                        { pins: background.pins.with(i, { ...pin, lon, lat }) },
+                        `Move control point ${i + 1}`,
+                      )
+                    }
+                    remove={() =>
+                      change(
+                        { pins: background.pins.filter((_, other) => other !== i) },
+                        `Remove control point ${i + 1}`,
+                      )
+                    }
+                  />
+                ))}
+              </tbody>
+            </table>
+          )}
+          {background.pins.length === 2 && (
+            <KnownLength
+              pins={background.pins}
+              editable={editable}
+              take={(pin) =>
+                change({ pins: background.pins.with(1, pin) }, 'Set the length between control points')
+              }
+            />
+          )}
+          <div class="act-buttons">
+            <button type="button" class="main-button" disabled={!editable} onClick={() => setPicking(true)}>
+              Add a control point
+            </button>
+            {background.pins.length >= 3 && (
+              <label class="switch">
+                <input
+                  type="checkbox"
+                  checked={background.fit === 'stretch'}
+                  disabled={!editable}
+                  onChange={(event) =>
+                    change(
+                      { fit: event.currentTarget.checked ? 'stretch' : 'turn' },
+                      'Change how the picture fits',
+                    )
+                  }
+                />
+                Stretch as well as turn
+              </label>
+            )}
+          </div>
+        </section>
+      )}
+      {picking && (
+        <PixelPicker bitmap={bitmap} pins={background.pins} pick={addPin} close={() => setPicking(false)} />
+      )}
+    </>
+  );
+}
+
+function boxOfPicture(background: PictureBackground, bitmap: ImageBitmap, frame: LocalFrame): Box | null {
+  const fit = fitOf(background, frame);
+  if (!fit.ok) return null;
+  const corners = [0, bitmap.width].flatMap((u) =>
+    [0, bitmap.height].map((v) => placeOfPixel(fit.value.transform, u, v)),
+  );
+  const xs = corners.map(({ x }) => x);
+  const ys = corners.map(({ y }) => y);
+  return { west: Math.min(...xs), south: Math.min(...ys), east: Math.max(...xs), north: Math.max(...ys) };
+}
+
+function PinRow({
+  pin,
+  number,
+  residualM,
+  editable,
+  place,
+  remove,
+}: {
+  readonly pin: PicturePin;
+  readonly number: number;
+  readonly residualM: number | null;
+  readonly editable: boolean;
+  readonly place: (at: LonLat) => boolean;
+  readonly remove: () => void;
+}) {
+  const desk = useDesk();
+  const shown = placeText([pin.lon, pin.lat]);
+  const [text, setText] = useState(shown);
+  useEffect(() => setText(shown), [shown]);
+  const takeIn = (): void => {
+    if (text === shown) return;
+    const read = readPlace(text);
+    if (!read.ok) desk.say(read.error, 'refusal');
+    if (!read.ok || read.value === null || !place(read.value)) setText(shown);
+  };
+  return (
+    <tr>
+      <th scope="row">{number}</th>
+      <td>
+        <input
+          type="text"
+          aria-label={`Latitude and longitude of control point ${number}`}
+          value={text}
+          disabled={!editable}
+          onInput={(event) => setText(event.currentTarget.value)}
+          onBlur={takeIn}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') takeIn();
+          }}
+        />
+      </td>
+      <td class="number">{residualM === null ? '–' : `${residualM.toFixed(1)} m`}</td>
+      <td>
+        <button
+          type="button"
+          class="icon-button"
+          aria-label={`Remove control point ${number}`}
+          title={`Remove control point ${number}`}
+          disabled={!editable}
+          onClick={remove}
+        >
+          <Picture of="close" />
+        </button>
+      </td>
+    </tr>
+  );
+}
+
+/** Where a length in the picture is known, such as a tee's length on the card, the scale follows from it. */
+function KnownLength({
+  pins,
+  editable,
+  take,
+}: {
+  readonly pins: readonly PicturePin[];
+  readonly editable: boolean;
+  readonly take: (second: PicturePin) => boolean;
+}) {
+  const desk = useDesk();
+  const [a, b] = pins;
+  const [text, setText] = useState('');
+  if (a === undefined || b === undefined) return null;
+  const from: LonLat = [a.lon, a.lat];
+  const to: LonLat = [b.lon, b.lat];
+  return (
+    <form
+      class="act-line"
+      onSubmit={(event) => {
+        event.preventDefault();
+        const lengthM = Number(text.replace(',', '.'));
+        if (!(lengthM >= 1 && lengthM <= 20_000)) {
+          desk.say('Write the length between both points in metres, from 1 to 20000.', 'refusal');
+          return;
+        }
+        const bearing = bearingRad(from, to);
+        const [lon, lat] = shifted(from, {
+          eastM: lengthM * Math.sin(bearing),
+          northM: lengthM * Math.cos(bearing),
+        });
+        take({ ...b, lon, lat });
+      }}
+    >
+      <label>
+        From 1 to 2, now {distanceM(from, to).toFixed(1)} m, it is{' '}
+        <input
+          type="text"
+          inputMode="decimal"
+          class="short-input"
+          value={text}
+          disabled={!editable}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />{' '}
+        m
+      </label>
+      <button type="submit" class="small-button" disabled={!editable}>
+        Set
+      </button>
+    </form>
+  );
+}
+
+/** North up and half a metre to the pixel, until something better is known. */
+const GUESSED_PIXEL_M = 0.5;
+
+function firstPlaceFor(
+  background: PictureBackground,
+  pixelX: number,
+  pixelY: number,
+  origin: LonLat,
+): LonLat {
+  const [first] = background.pins;
+  if (first === undefined) return origin;
+  return shifted([first.lon, first.lat], {
+    eastM: (pixelX - first.pixelX) * GUESSED_PIXEL_M,
+    northM: (first.pixelY - pixelY) * GUESSED_PIXEL_M,
+  });
+}

@@ -1,0 +1,145 @@
+/** A tile address of the person's own: what it is called, whom to name, and that its terms are accepted. */
+
+import { useState } from 'preact/hooks';
+import { MOST_TILE_SOURCES, tileOrigin } from '../../../electron/contract/tile-source.ts';
+import type { TileSource } from '../../../electron/contract/host.ts';
+import { useApp, useTools } from '../../state/use-app.ts';
+import { useDesk } from '../use-drawing.ts';
+
+const NO_SOURCES: readonly TileSource[] = [];
+
+export function TileAddressForm() {
+  const { store } = useTools();
+  const desk = useDesk();
+  const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
+  const [name, setName] = useState('');
+  const [address, setAddress] = useState('');
+  const [attribution, setAttribution] = useState('');
+  const [accepted, setAccepted] = useState(false);
+  const [told, setTold] = useState<{ readonly words: string; readonly isNew: boolean } | null>(null);
+  const keep = (tileSources: readonly TileSource[]): void => {
+    const { settings } = store.state();
+    store.dispatch({ type: 'settings-read', settings: { ...settings, tileSources } });
+  };
+  const add = (): void => {
+    const refused = faultOf({ name, address, attribution, accepted }, sources);
+    if (refused !== null) {
+      setTold({ words: refused, isNew: false });
+      return;
+    }
+    const today = new Date().toISOString().slice(0, 10);
+    keep([
+      ...sources,
+      { name: name.trim(), address: address.trim(), attribution: attribution.trim(), termsAcceptedOn: today },
+    ]);
+    setName('');
+    setAddress('');
+    setAttribution('');
+    setAccepted(false);
+    setTold({ words: 'Kept. The window may ask it after it has been loaded anew.', isNew: true });
+  };
+  return (
+    <details class="tile-addresses">
+      <summary>Tile addresses of your own</summary>
+      {sources.map((source) => (
+        <p key={source.name} class="copy-line">
+          <span title={source.address}>
+            {source.name}
+            {source.termsAcceptedOn === null ? ' (terms not accepted)' : ''}
+          </span>
+          <button
+            type="button"
+            class="small-button"
+            onClick={() => keep(sources.filter((other) => other !== source))}
+          >
+            Forget
+          </button>
+        </p>
+      ))}
+      <form
+        class="stacked-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          add();
+        }}
+      >
+        <label>
+          Name
+          <input
+            type="text"
+            value={name}
+            maxLength={80}
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+        </label>
+        <label>
+          Address
+          <input
+            type="text"
+            value={address}
+            placeholder="https://tiles.example/{z}/{x}/{y}.png"
+            onInput={(event) => setAddress(event.currentTarget.value)}
+          />
+        </label>
+        <label>
+          Whom it asks to be named
+          <input
+            type="text"
+            value={attribution}
+            maxLength={300}
+            onInput={(event) => setAttribution(event.currentTarget.value)}
+          />
+        </label>
+        <label class="switch terms-switch">
+          <input
+            type="checkbox"
+            checked={accepted}
+            onChange={(event) => setAccepted(event.currentTarget.checked)}
+          />
+          I have read its terms of use and accept them
+        </label>
+        {told !== null && (
+          <p class={told.isNew ? 'faint' : 'field-trouble'} role="status">
+            {told.words}
+          </p>
+        )}
+        <div class="act-buttons">
+          <button type="submit" class="small-button">
+            Keep the address
+          </button>
+          {told?.isNew === true && (
+            <button
+              type="button"
+              class="small-button"
+              onClick={() => {
+                void desk.files.save().then(() => window.location.reload());
+              }}
+            >
+              Load the window anew
+            </button>
+          )}
+        </div>
+      </form>
+    </details>
+  );
+}
+
+function faultOf(
+  typed: {
+    readonly name: string;
+    readonly address: string;
+    readonly attribution: string;
+    readonly accepted: boolean;
+  },
+  sources: readonly TileSource[],
+): string | null {
+  if (typed.name.trim() === '') return 'Give it a name.';
+  if (sources.some(({ name }) => name === typed.name.trim())) return 'Another address has that name already.';
+  if (sources.length >= MOST_TILE_SOURCES)
+    return `${MOST_TILE_SOURCES} addresses are kept; forget one first.`;
+  if (tileOrigin(typed.address.trim()) === null) {
+    return 'Write an https address with {z}, {x} and {y} once each, such as https://tiles.example/{z}/{x}/{y}.png.';
+  }
+  if (typed.attribution.trim() === '') return 'Write whom it asks to be named; it stands on the map.';
+  return typed.accepted ? null : 'Nothing is asked of an address whose terms you have not accepted.';
+}
