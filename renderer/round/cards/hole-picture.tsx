@@ -148,7 +148,7 @@ function Marks({
   readonly print: number;
 }) {
   const size = 1.95 * print;
-  const taken: Label[] = [];
+  const taken: Label[] = drawing.aim === null ? [] : [boxAround(frame.place(drawing.aim), 1.3 * print)];
   return (
     <>
       {drawing.marks.map(({ at, text }, i) => {
@@ -172,6 +172,10 @@ function Marks({
       })}
     </>
   );
+}
+
+function boxAround([x, y]: readonly [number, number], reach: number): Label {
+  return { x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach };
 }
 
 function overlaps(a: Label, b: Label): boolean {
