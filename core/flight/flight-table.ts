@@ -1,6 +1,6 @@
 /**
  * One club and swing on a day, integrated once: from then on a sampled shot costs look-ups. Carries are the player's, in
- * still standard air on the level; the table says what the day's air, wind and the height of the target make of them.
+ * still air on an ordinary day, on the level; the table says what the day's air, wind and the height of the target make of them.
  * Lengths scale: a ball hit a little shorter flies the same curve, smaller (good to some per cent of height for carries
  * within a fifth of the table's own).
  */
@@ -24,9 +24,9 @@ export const RISE_STEPS = 96;
 const CURVE_TILT = 0.1;
 
 export interface FlightTable {
-  /** The equivalent launch in still standard air. */
+  /** The equivalent launch in still air on an ordinary day. */
   readonly launch: Launch;
-  /** The player's carry in still standard air, metres. */
+  /** The player's carry there, metres. */
   readonly carryM: number;
   /** Directions kept: 1 in still air, else `WIND_STEPS` + 1. */
   readonly directions: number;
@@ -51,7 +51,8 @@ export interface FlightTable {
   readonly timeS: number;
 }
 
-const STANDARD_AIR = airOfConditions({ ...DEFAULT_CONDITIONS, humidity: 0 });
+/** The air in which the player's carries are meant: that of a day of which nothing is said. */
+const ORDINARY_AIR = airOfConditions(DEFAULT_CONDITIONS);
 
 /**
  * The table of `club` and `swing` with a carry of `carryM` metres in still air of 15 °C at sea level. Gusts are taken
@@ -64,7 +65,7 @@ export function flightOf(
   conditions: Conditions = DEFAULT_CONDITIONS,
   measured: MeasuredLaunch = {},
 ): FlightTable {
-  const { launch } = matchLaunch(carryM, typicalLaunch(club, swing, carryM), STANDARD_AIR, measured);
+  const { launch } = matchLaunch(carryM, typicalLaunch(club, swing, carryM), ORDINARY_AIR, measured);
   const air = airOfConditions(conditions);
   const { speedMps, gustSdMps } = conditions.wind;
   const flight = new TableFlight();

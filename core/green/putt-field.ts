@@ -6,6 +6,7 @@
 
 import type { PuttingSkill } from '../player/model.ts';
 import { HOLE_RADIUS_M } from '../putting/capture.ts';
+import type { PuttOdds } from '../putting/putting.ts';
 import { puttDraws, type PuttDraws } from './putt-draws.ts';
 import { PuttRoller } from './roll-putt.ts';
 import { rollDeceleration } from './stimpmeter.ts';
@@ -40,10 +41,11 @@ export interface PuttField {
   /** Radii of the rings, the first 0. */
   readonly radii: Float64Array;
   readonly bearings: number;
-  /** Per ring and bearing (`ring * bearings + bearing`): expected putts, and the chance of one and of two. */
+  /** Per ring and bearing (`ring * bearings + bearing`): expected putts, and the chance of one, of two and of three. */
   readonly expected: Float64Array;
   readonly one: Float64Array;
   readonly two: Float64Array;
+  readonly three: Float64Array;
 }
 
 const RING_GROWTH = 0.15;
@@ -71,6 +73,7 @@ export function solvePutts(problem: GreenProblem): PuttField {
     expected: new Float64Array(states).fill(1),
     one: new Float64Array(states).fill(1),
     two: new Float64Array(states),
+    three: new Float64Array(states),
   };
   const leaves = putFromEverywhere(field, draws);
   settle(field, leaves);
@@ -139,7 +142,7 @@ function putFromEverywhere(field: PuttField, draws: PuttDraws): Leaves {
 
 /** E = 1 + sum over misses of E where they stop, swept from the hole outwards until nothing changes. */
 function settle(field: PuttField, leaves: Leaves): void {
-  const { expected, one, two } = field;
+  const { expected, one, two, three } = field;
   const { start, state, share } = leaves;
   for (let sweep = 0; sweep < 500; sweep++) {
     let largest = 0;
@@ -152,10 +155,15 @@ function settle(field: PuttField, leaves: Leaves): void {
     }
     if (largest < SETTLED) break;
   }
-  for (let s = 0; s < two.length; s++) {
-    let value = 0;
-    for (let k = start[s]!; k < start[s + 1]!; k++) value += share[k]! * one[state[k]!]!;
-    two[s] = value;
+  for (const [next, chance] of [
+    [one, two],
+    [two, three],
+  ] as const) {
+    for (let s = 0; s < chance.length; s++) {
+      let value = 0;
+      for (let k = start[s]!; k < start[s + 1]!; k++) value += share[k]! * next[state[k]!]!;
+      chance[s] = value;
+    }
   }
 }
 
@@ -204,6 +212,14 @@ export function puttChancesAt(field: PuttField, x: number, y: number): PuttChanc
   const one = read(field, field.one, x, y);
   const two = read(field, field.two, x, y);
   return { one, two, threeOrMore: Math.max(0, 1 - one - two) };
+}
+
+/** The same in the form of the level table: chances of one, two, three, and four or more putts. */
+export function puttOddsAt(field: PuttField, x: number, y: number): PuttOdds {
+  const one = read(field, field.one, x, y);
+  const two = read(field, field.two, x, y);
+  const three = read(field, field.three, x, y);
+  return [one, two, three, Math.max(0, 1 - one - two - three)];
 }
 
 /** The bearing from the hole (radians clockwise from north) from which `distanceM` costs fewest putts. */

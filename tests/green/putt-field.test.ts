@@ -1,11 +1,13 @@
 /** Putts from everywhere: against the level table, against putts played out one by one, and what must hold on slopes. */
 
 import { describe, expect, it } from 'vitest';
+import { greenPutts } from '../../core/green/green-putts.ts';
 import { reportPutt } from '../../core/green/one-putt.ts';
 import {
   easiestSide,
   expectedPuttsAt,
   puttChancesAt,
+  puttOddsAt,
   solvePutts,
   type PuttField,
 } from '../../core/green/putt-field.ts';
@@ -128,6 +130,31 @@ describe('putts around a hole', () => {
     const grid = { cellM: 1, columns: 4, rows: 3, west: 10, south: 20 };
     const raster = puttsRaster(tilted, 11, 21, grid);
     expect(raster[2 * 4 + 3]).toBeCloseTo(expectedPuttsAt(tilted, 2.5, 1.5), 6);
+  });
+
+  it('gives its odds in the form of the level table', () => {
+    const odds = puttOddsAt(tilted, 7, 2);
+    const chances = puttChancesAt(tilted, 7, 2);
+    expect(odds[0] + odds[1] + odds[2] + odds[3]).toBeCloseTo(1, 9);
+    expect(odds[0]).toBe(chances.one);
+    expect(odds[2] + odds[3]).toBeCloseTo(chances.threeOrMore, 9);
+    expect(odds[3]).toBeLessThan(odds[2]);
+  });
+
+  it('is made from ground levels, or left alone where they show no slope', () => {
+    const levels = [0, 1, 2, 3, 4, 5, 6, 7].map((k) => {
+      const [x, y] = [100 + 12 * Math.sin(k), 50 + 12 * Math.cos(k)];
+      return { x, y, elevationM: 30 - 0.02 * y };
+    });
+    const problem = { levels, pin: { x: 101, y: 52 }, greenSpeedFt: 10, putting, reachM: 14 };
+    const field = greenPutts(problem)!;
+    for (const [x, y] of [
+      [3, 0],
+      [0, 5],
+      [-4, -4],
+    ] as const)
+      expect(Math.abs(expectedPuttsAt(field, x, y) - expectedPuttsAt(tilted, x, y))).toBeLessThan(0.02);
+    expect(greenPutts({ ...problem, levels: levels.slice(0, 2) })).toBeNull();
   });
 
   it('reports one putt: chances sum to one, the mirror image aims the other way', () => {

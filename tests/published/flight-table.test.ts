@@ -34,6 +34,18 @@ describe('coefficients at high spin', () => {
   });
 });
 
+describe('a long fall', () => {
+  it('ends at the terminal speed: m g = ρ A C_D v² / 2', () => {
+    const flight = new TableFlight();
+    const drop = { speedMps: 0.001, angle: 0, direction: 0, spin: 0, tilt: 0 };
+    flight.fly(drop, AIR, CALM, -1200);
+    const v = flight.landingSpeedMps;
+    const drag = dragCoefficient(0, Math.max(MEASURED.lowestReynolds, (0.0427 * v) / AIR.viscosityM2S));
+    const force = (AIR.densityKgM3 * Math.PI * 0.02135 ** 2 * drag * v ** 2) / 2;
+    expect(force / (0.04593 * 9.80665)).toBeCloseTo(1, 3);
+  });
+});
+
 describe('launches', () => {
   it('of tour players: driver as in the 2015 Distance Report, 7-iron as in Dewhurst 2015', () => {
     const driver = typicalLaunch({ loftDeg: 10.5 }, 'full', 250);
