@@ -38,6 +38,7 @@ export function shotLaw(
   spread: ShotSpread,
   lie: LieCode,
   carryM: number,
+  window = ballWindow(spread),
 ): ShotLaw | null {
   const effect: LieEffect = player.lieEffect(spread.club, spread.swing, LIE_NAMES[lie]!);
   if (!effect.playable) return null;
@@ -46,7 +47,6 @@ export function shotLaw(
   const carryFactor = spread.swing === 'part' ? 1 : effect.carryFactor;
   const carryMean = base.carryMean * carryFactor;
   const poorShare = Math.min(0.6, base.poorShare + effect.poorShareAdded);
-  const window = ballWindow(spread);
   return {
     carryMean,
     carrySd: base.carrySd * carryFactor * effect.carrySdFactor,

@@ -1,6 +1,7 @@
 /** One hole as a raster in metres of the hole's own frame: lie, canopy and elevation per cell. */
 
 import { Lie, type LieCode } from './lies.ts';
+import type { SkylineBook } from './skyline.ts';
 
 /** Row 0 is the southernmost, column 0 the westernmost; index = row * columns + column. */
 export interface HoleGround {
@@ -19,31 +20,25 @@ export interface HoleGround {
   readonly canopyBase: Float32Array;
   /** 1/m, see `Canopy`. */
   readonly canopyDensity: Float32Array;
-  /** Whole metres within which there is surely no canopy, 255 at most; 0 in and beside canopies. */
+  /**
+   * `CANOPY_STOREYS` entries a cell: whole metres within which there is surely no canopy that rises above the storey's
+   * floor, 255 at most; 0 in and beside such canopies. Storey 0 counts every canopy.
+   */
   readonly clearOfTrees: Uint8Array;
+  readonly skylines: SkylineBook;
+  /** The floor of storey k lies k `storeyM` above `storeyBase`, measured like `highestCanopy`. */
+  readonly storeyBase: number;
+  readonly storeyM: number;
   /** Whole metres within which the lie is surely that of the cell, 255 at most. */
   readonly sameLie: Uint8Array;
-  /** Blocks of `BLOCK_M` for flights over trees: rows of `blockColumns`, from the raster's south-west corner. */
-  readonly blockColumns: number;
-  /** Highest canopy top in the block and within `BLOCK_M` around it, measured like `highestCanopy`. */
-  readonly blockTop: Float32Array;
   /** Highest canopy top of the hole, metres above the datum (above the ground where there are no levels); -Infinity without trees. */
   readonly highestCanopy: number;
   /** Metres above the course's datum, or null where the file has no levels. */
   readonly elevation: Float32Array | null;
 }
 
-/** Side of a block, metres, and how far a ball above `blockTop` may go before it has to look again. */
-export const BLOCK_M = 32;
-
-/** Index of the block that holds the point; points off the raster belong to the nearest block of its rim. */
-export function blockIndexAt(ground: HoleGround, x: number, y: number): number {
-  const { blockColumns } = ground;
-  const lastRow = ground.blockTop.length / blockColumns - 1;
-  const column = Math.min(blockColumns - 1, Math.max(0, ((x - ground.west) / BLOCK_M) | 0));
-  const row = Math.min(lastRow, Math.max(0, ((y - ground.south) / BLOCK_M) | 0));
-  return row * blockColumns + column;
-}
+/** Heights at which it is known how far away the next higher canopy is: a ball meets only trees that rise above it. */
+export const CANOPY_STOREYS = 4;
 
 /** Index of the cell that holds the point; points off the raster belong to the nearest cell of its rim. */
 export function cellIndexAt(ground: HoleGround, x: number, y: number): number {

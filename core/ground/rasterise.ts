@@ -4,8 +4,9 @@ import type { Area, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
 import { elevationRaster } from './elevation.ts';
-import { BLOCK_M, type HoleGround } from './hole-ground.ts';
+import { CANOPY_STOREYS, type HoleGround } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
+import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
 
 /** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
@@ -46,9 +47,8 @@ export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cel
     cellsPerM: 1 / raster.cellM,
     lie,
     ...canopies,
-    clearOfTrees: clearOfTrees(raster, canopies.canopyTop),
     sameLie: sameLieDistance(raster, lie),
-    ...blockTops(raster, canopies.canopyTop, elevation),
+    ...canopyStoreys(raster, canopies.canopyTop, elevation),
     elevation,
   };
 }
@@ -120,32 +120,33 @@ function paintCanopies(
   return { canopyTop, canopyBase, canopyDensity };
 }
 
-/** Canopy tops by blocks, each with its neighbours; see `HoleGround`. */
-function blockTops(
+type Storeys = Pick<HoleGround, 'skylines' | 'clearOfTrees' | 'storeyBase' | 'storeyM' | 'highestCanopy'>;
+
+/** How far it is to canopies of each height; see `HoleGround`. */
+function canopyStoreys(
   raster: RasterShape,
   canopyTop: Float32Array,
   elevation: Float32Array | null,
-): Pick<HoleGround, 'blockColumns' | 'blockTop' | 'highestCanopy'> {
-  const blockColumns = Math.ceil((raster.columns * raster.cellM) / BLOCK_M);
-  const blockRows = Math.ceil((raster.rows * raster.cellM) / BLOCK_M);
-  const own = new Float32Array(blockColumns * blockRows).fill(-Infinity);
-  canopyTop.forEach((top, i) => {
-    if (top === 0) return;
-    const column = Math.floor((((i % raster.columns) + 0.5) * raster.cellM) / BLOCK_M);
-    const row = Math.floor(((Math.floor(i / raster.columns) + 0.5) * raster.cellM) / BLOCK_M);
-    const block = row * blockColumns + column;
-    own[block] = Math.max(own[block]!, top + (elevation?.[i] ?? 0));
+): Storeys {
+  let storeyBase = Infinity;
+  let highestCanopy = -Infinity;
+  const tops = canopyTop.map((top, i) => {
+    if (top === 0) return -Infinity;
+    const ground = elevation?.[i] ?? 0;
+    storeyBase = Math.min(storeyBase, ground);
+    highestCanopy = Math.max(highestCanopy, top + ground);
+    return top + ground;
   });
-  const blockTop = own.map((_, block) => {
-    const column = block % blockColumns;
-    const row = Math.floor(block / blockColumns);
-    let highest = -Infinity;
-    for (let r = Math.max(0, row - 1); r <= Math.min(blockRows - 1, row + 1); r++) {
-      for (let c = Math.max(0, column - 1); c <= Math.min(blockColumns - 1, column + 1); c++) {
-        highest = Math.max(highest, own[r * blockColumns + c]!);
-      }
-    }
-    return highest;
-  });
-  return { blockColumns, blockTop, highestCanopy: Math.max(...own) };
+  const cells = canopyTop.length;
+  const skylines = new SkylineBook(raster, canopyBlocks(raster, tops));
+  const all = new Uint8Array(cells * CANOPY_STOREYS).fill(255);
+  if (highestCanopy === -Infinity)
+    return { skylines, clearOfTrees: all, storeyBase: 0, storeyM: 1, highestCanopy };
+  const storeyM = (highestCanopy - storeyBase) / CANOPY_STOREYS;
+  for (let storey = 0; storey < CANOPY_STOREYS; storey++) {
+    const floor = storey === 0 ? -Infinity : storeyBase + storey * storeyM;
+    const clear = clearOfTrees(raster, (i) => tops[i]! > floor);
+    for (let i = 0; i < cells; i++) all[i * CANOPY_STOREYS + storey] = clear[i]!;
+  }
+  return { skylines, clearOfTrees: all, storeyBase, storeyM, highestCanopy };
 }

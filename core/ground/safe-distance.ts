@@ -9,11 +9,11 @@ import type { RasterShape } from './polygon-fill.ts';
 const CHAMFER_EXCESS = 1.0824;
 
 /**
- * Whole metres to the nearest cell with `canopyTop > 0`, never more than the true distance from anywhere in the cell and
+ * Whole metres to the nearest cell that bears a canopy, never more than the true distance from anywhere in the cell and
  * 255 at most; 0 in a canopy and in the cells around it.
  */
-export function clearOfTrees(raster: RasterShape, canopyTop: Float32Array): Uint8Array {
-  return safeDistance(raster, (i) => canopyTop[i]! > 0);
+export function clearOfTrees(raster: RasterShape, bearsCanopy: (cell: number) => boolean): Uint8Array {
+  return safeDistance(raster, bearsCanopy);
 }
 
 /** The same to the nearest cell of another lie: within it, every cell has the lie of the cell itself. */

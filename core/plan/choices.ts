@@ -1,6 +1,7 @@
 /** Which clubs and aims are worth trying from a spot, and the cached laws of their shots. */
 
 import { shotLaw, type ShotLaw } from '../flight/shot-law.ts';
+import { ballWindow, type BallWindow } from '../flight/trajectory.ts';
 import { isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import type { PlayerModel, ShotSpread } from '../player/model.ts';
@@ -16,8 +17,11 @@ const PAST_HOLE_M = 12;
 /** Laws of a player's shots by spread, lie and carry (carry to the metre; exact laws differ by less than a spread's doubt). */
 export class LawBook {
   private readonly laws = new Map<number, ShotLaw | null>();
+  private readonly windows: readonly BallWindow[];
 
-  constructor(readonly player: PlayerModel) {}
+  constructor(readonly player: PlayerModel) {
+    this.windows = player.spreads.map(ballWindow);
+  }
 
   lawOf(spreadIndex: number, lie: LieCode, carryM: number): ShotLaw | null {
     const spread = this.player.spreads[spreadIndex]!;
@@ -25,7 +29,7 @@ export class LawBook {
     const key = (spreadIndex * 16 + lie) * 1024 + metres;
     let law = this.laws.get(key);
     if (law === undefined) {
-      law = shotLaw(this.player, spread, lie, metres);
+      law = shotLaw(this.player, spread, lie, metres, this.windows[spreadIndex]);
       this.laws.set(key, law);
     }
     return law;

@@ -120,7 +120,7 @@ export class ChoiceEvaluator {
     draws: ShotDraws,
     ownValue: number,
     keep: number,
-    sureDraws = SURE_DRAWS,
+    { sureDraws = SURE_DRAWS, firstDraws = FIRST_DRAWS } = {},
   ): RankedChoice[] {
     let ranked: RankedChoice[] = [];
     for (const choice of choices) {
@@ -129,7 +129,7 @@ export class ChoiceEvaluator {
         ranked.push({ choice, law, tally: { sum: 0, replays: 0, count: 0 }, value: Infinity });
     }
     let done = 0;
-    let upTo = Math.min(FIRST_DRAWS, draws.count);
+    let upTo = Math.min(firstDraws, draws.count);
     for (;;) {
       for (const entry of ranked) {
         this.addShots(spot, entry.law, entry.choice.bearing, draws, done, upTo, ownValue, entry.tally);

@@ -14,7 +14,13 @@ export interface NodeState {
   readonly distance: number;
   /** Far from the line of play: keeps what the coarser spacing found. */
   readonly isKept: boolean;
-  choices: Choice[];
+  choices: KeptChoice[];
+}
+
+/** A choice that a node's search kept, and its value there. */
+export interface KeptChoice {
+  readonly choice: Choice;
+  readonly value: number;
 }
 
 /** Aims closer than this, radians, are one candidate: the search looks around the best of them anyway. */

@@ -3,9 +3,9 @@
 import { lieAt } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import { DrawPool, ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
-import { aimSpot, neighbouringChoices, OPEN_FAN, sensibleChoices, TREES_FAN } from './choices.ts';
+import { aimSpot, type AimFan, neighbouringChoices, sensibleChoices } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
-import { copyAction, distanceToLine, inheritedChoices, type NodeState } from './inherit.ts';
+import { copyAction, distanceToLine, inheritedChoices, type KeptChoice, type NodeState } from './inherit.ts';
 import type { Choice, SolveProgress, Spot } from './model.ts';
 import { addChoiceOdds, type OddsState } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
@@ -15,7 +15,6 @@ import {
   NO_ACTION,
   RELIEF_ACTION,
   REPLAY_ACTION,
-  REPLICAS,
   SCORE_COLUMNS,
   type StrokesField,
 } from './strokes-field.ts';
@@ -26,14 +25,26 @@ export interface LevelEffort {
   readonly valuingDraws: number;
   readonly tolerance: number;
   readonly mostSweeps: number;
+  /** Draws on which a node's wide search begins. */
+  readonly firstDraws: number;
+  /** Around the best of a search one more aim is tried so far to either side, degrees. */
+  readonly asideDeg: number;
+  /** Independent sets on which settled choices are valued again. */
+  readonly replicas: number;
+  /** Whether the values that the search saw still count when the node chooses again: not on a first guess of the field. */
+  readonly trustsSearch: boolean;
   /** Nodes far from the line of play keep what the coarser spacing found. */
   readonly keepsFarNodes: boolean;
 }
 
 /** Nodes worked on between two progress reports. */
 const NODES_PER_STEP = 48;
-/** Choices that a node keeps from the wide search for the sweeps that follow. */
+/** Choices that a node keeps from the wide search for the sweeps that follow, and by how much they may look worse, strokes. */
 const KEPT_CHOICES = 3;
+const KEPT_WITHIN = 0.08;
+/** Aims of the wide search; around the best of them it looks more closely, and closer still at finer spacings. */
+const OPEN_FAN: AimFan = { halfAngleDeg: 54, stepDeg: 9 };
+const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 15 };
 /** Sets of draws that the nodes of a spacing share out among themselves. */
 const POOL_SIZE = 128;
 /** From so many draws on a node's search trusts the order of its choices. */
@@ -47,6 +58,9 @@ const TEE = 7;
 /** First of the labels of the sets on which settled choices are valued again. */
 const REVALUING = 16;
 const CHOOSING_SWEEPS = 2;
+/** With fewer choices than this clear of trees, those through trees count too. */
+const FEWEST_OPEN = 12;
+const DEGREE = Math.PI / 180;
 /** Within this distance every part swing is tried at every spacing, metres: a coarse neighbour's chip says little. */
 const NEAR_GREEN_M = 45;
 /** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
@@ -124,19 +138,23 @@ export class LevelSolver {
   }
 
   /**
-   * Values the settled choices anew on `REPLICAS` independent sets of draws, one sweep from the hole outwards each, so that the
+   * Values the settled choices anew on independent sets of draws, one sweep from the hole outwards each, so that the
    * error of places near the hole is carried to those that play towards them. The field becomes their mean.
    */
   *revalue(stage: string): Generator<SolveProgress, void, void> {
     const { field, prepared, states } = this;
     const replicas: StrokesField[] = [];
-    for (let r = 0; r < REPLICAS; r++) {
+    for (let r = 0; r < this.settings.replicas; r++) {
       const replica = field.makeReplica();
       const evaluator = new ChoiceEvaluator(replica, prepared.book);
       const pool = new DrawPool(prepared.key, this.settings.valuingDraws / 2, POOL_SIZE, REVALUING + r);
       for (const [i, state] of states.entries()) {
         if (i % NODES_PER_STEP === 0) {
-          yield { stage: `${stage}, error ${r + 1} of ${REPLICAS}`, done: i, total: states.length };
+          yield {
+            stage: `${stage}, error ${r + 1} of ${this.settings.replicas}`,
+            done: i,
+            total: states.length,
+          };
         }
         const layer = replica.layers[state.layer]!;
         const action = layer.spreadIndex[state.node]!;
@@ -161,7 +179,7 @@ export class LevelSolver {
       for (let node = 0; node < layer.value.length; node++) {
         let sum = 0;
         for (const replica of replicas) sum += replica.layers[index]!.value[node]!;
-        layer.value[node] = sum / REPLICAS;
+        layer.value[node] = sum / replicas.length;
       }
     });
     field.replicas = replicas;
@@ -208,42 +226,37 @@ export class LevelSolver {
     }
   }
 
-  private firstChoices(state: NodeState): Choice[] {
+  private firstChoices(state: NodeState): KeptChoice[] {
     const { prepared, evaluator, coarser } = this;
     const draws = this.drawsOf(this.choosing, state);
-    const inTrees = LAYER_LIES[state.layer] === LAYER_LIES[4];
-    let candidates: Choice[];
-    if (coarser === null || state.distance < NEAR_GREEN_M) {
-      candidates = sensibleChoices(
-        prepared.book,
-        prepared.ground,
-        state.spot,
-        state.lie,
-        this.field.pin,
-        inTrees ? TREES_FAN : OPEN_FAN,
-      );
-    } else {
-      candidates = inheritedChoices(prepared, coarser, state);
-      if (candidates.length === 0) {
-        candidates = sensibleChoices(
-          prepared.book,
-          prepared.ground,
-          state.spot,
-          state.lie,
-          this.field.pin,
-          inTrees ? TREES_FAN : OPEN_FAN,
-        );
-      }
-    }
+    const inTrees = state.lie === Lie.woods;
+    const inherited =
+      coarser === null || state.distance < NEAR_GREEN_M ? [] : inheritedChoices(prepared, coarser, state);
+    const candidates = inherited.length > 0 ? inherited : this.wideChoices(state, inTrees);
     const own = this.field.layers[state.layer]!.value[state.node]!;
+    const search = { sureDraws: SURE_DRAWS, firstDraws: this.settings.firstDraws };
     const best = evaluator
-      .bestOf(state.spot, state.lie, candidates, draws, own, 2, SURE_DRAWS)
+      .bestOf(state.spot, state.lie, candidates, draws, own, 2, search)
       .map((ranked) => ranked.choice);
-    // A finer look around the best, half the fan's step to either side.
-    const step = ((inTrees ? TREES_FAN : OPEN_FAN).stepDeg * Math.PI) / 360;
-    const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, step)]);
-    const kept = evaluator.bestOf(state.spot, state.lie, [...around], draws, own, KEPT_CHOICES, SURE_DRAWS);
-    return kept.map((ranked) => ranked.choice);
+    const aside = this.settings.asideDeg * DEGREE * (inTrees ? TREES_FAN.stepDeg / OPEN_FAN.stepDeg : 1);
+    const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, aside)]);
+    const kept = evaluator.bestOf(state.spot, state.lie, around, draws, own, KEPT_CHOICES, search);
+    const within = (kept[0]?.value ?? Infinity) + KEPT_WITHIN;
+    return kept.filter((ranked) => ranked.value <= within).map(({ choice, value }) => ({ choice, value }));
+  }
+
+  /** Every sensible choice but those that trees are in the way of, unless hardly any other is left. */
+  private wideChoices(state: NodeState, inTrees: boolean): Choice[] {
+    const { book, ground } = this.prepared;
+    const { spot, lie } = state;
+    const fan = inTrees ? TREES_FAN : OPEN_FAN;
+    const all = sensibleChoices(book, ground, spot, lie, this.field.pin, fan);
+    const { resolver } = this.evaluator;
+    const open = all.filter((choice) => {
+      const law = book.lawOf(choice.spreadIndex, lie, choice.carryM);
+      return law !== null && !resolver.isBlocked(spot.x, spot.y, law, choice.bearing);
+    });
+    return open.length >= FEWEST_OPEN ? open : all;
   }
 
   /** Chooses the best of the kept choices (and relief), values it on fresh draws, stores it; returns the change. */
@@ -251,24 +264,24 @@ export class LevelSolver {
     const { evaluator, field } = this;
     const layer = field.layers[state.layer]!;
     const before = layer.value[state.node]!;
-    let choice = state.choices[0];
+    let choice = state.choices[0]?.choice;
     // Choices settle over the first sweeps; after that only values move, so that the sweeps come to rest.
     if (sweep > 0 && sweep < CHOOSING_SWEEPS && state.choices.length > 1) {
       // Both sets serve here: the bias that brings is gone when the settled choices are valued anew in the end.
       const draws = this.drawsOf(this.choosing, state);
       const more = this.drawsOf(this.valuing, state);
       let least = Infinity;
-      for (const candidate of state.choices) {
-        const value =
-          evaluator.valueOf(state.spot, state.lie, candidate, draws, before) +
-          evaluator.valueOf(state.spot, state.lie, candidate, more, before);
+      for (const kept of state.choices) {
+        const seen = this.settings.trustsSearch
+          ? kept.value
+          : evaluator.valueOf(state.spot, state.lie, kept.choice, draws, before);
+        const value = seen + evaluator.valueOf(state.spot, state.lie, kept.choice, more, before);
         if (value < least) {
           least = value;
-          choice = candidate;
+          choice = kept.choice;
         }
       }
-      if (choice !== undefined)
-        state.choices = [choice, ...state.choices.filter((other) => other !== choice)];
+      state.choices = state.choices.filter((kept) => kept.choice === choice);
     }
     let value = Infinity;
     if (choice !== undefined) {

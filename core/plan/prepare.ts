@@ -114,12 +114,23 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     positionName: typeof problem.holePosition === 'object' ? null : position.value.name,
     lengthM: polylineLengthM([tee.value.at, ...hole.line.slice(1)]),
     player,
-    putting: makePuttingTable(player.putting),
+    putting: puttingOf(player),
     book: new LawBook(player),
     seed: problem.seed,
     key: makeStreamKey(problem.seed, 'hole', hole.number),
     isOnMap: (spot) => isOnRaster(ground, spot.x, spot.y),
   });
+}
+
+/** A player's table is the same on every hole, and takes longer to make than the hole's ground. */
+const puttingTables = new WeakMap<PlayerModel, PuttingTable>();
+
+function puttingOf(player: PlayerModel): PuttingTable {
+  const known = puttingTables.get(player);
+  if (known !== undefined) return known;
+  const table = makePuttingTable(player.putting);
+  puttingTables.set(player, table);
+  return table;
 }
 
 function pickTee(hole: Hole, name: string | undefined): Result<TeeMarker, Fault> {

@@ -13,7 +13,7 @@ import { LevelSolver } from './level-solver.ts';
 import type { Convergence, SolveProgress } from './model.ts';
 import { settleOdds } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
-import { StrokesField } from './strokes-field.ts';
+import { REPLICAS, StrokesField } from './strokes-field.ts';
 
 export interface SolveSettings {
   /** Node spacings, coarse to fine, metres. */
@@ -31,6 +31,9 @@ export const DEFAULT_SETTINGS: SolveSettings = {
   tolerance: 0.004,
   mostSweeps: 12,
 };
+
+/** How far from the best aim another is tried at the widest spacing; half of that at each finer one. Degrees. */
+const ASIDE_DEG = 4.5;
 
 /**
  * Runs the solution; each `next()` is a few milliseconds of work, so that a caller can report, answer and cancel
@@ -58,6 +61,11 @@ export function* solveStrokes(
       // The last but one is what the change of the refinement is measured against: it must rest too.
       mostSweeps:
         level >= settings.spacingsM.length - 2 ? settings.mostSweeps : Math.min(6, settings.mostSweeps),
+      firstDraws: level === 0 ? 4 : 8,
+      asideDeg: ASIDE_DEG / 2 ** level,
+      // On the last but one only the mean counts.
+      replicas: isLast ? REPLICAS : REPLICAS / 2,
+      trustsSearch: level > 0,
       keepsFarNodes: isLast && coarser !== null,
     });
     const stage = `level ${level + 1} of ${settings.spacingsM.length}`;

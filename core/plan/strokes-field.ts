@@ -108,7 +108,7 @@ export class StrokesField {
 
   /** Expected strokes to hole out with a ball at rest at (x, y) in `lie`; NaN where it cannot be played from. */
   valueAt(x: number, y: number, lie: number): number {
-    if (lie === Lie.green) return this.putting.expectedPutts(Math.hypot(x - this.pin.x, y - this.pin.y));
+    if (lie === Lie.green) return this.putting.expectedPutts(this.distanceToPin(x, y));
     const layer = LAYER_OF_LIE[lie]!;
     if (layer < 0) return NaN;
     const { value } = this.layers[layer]!;
@@ -129,11 +129,18 @@ export class StrokesField {
     return meanOfKnown(v00, v10, v01, v11, fu, fv);
   }
 
+  private distanceToPin(x: number, y: number): number {
+    const dx = x - this.pin.x;
+    const dy = y - this.pin.y;
+    // Math.hypot costs several times as much and guards against overflow, which metres do not need.
+    return Math.sqrt(dx * dx + dy * dy);
+  }
+
   /** Adds `weight` times the odds at (x, y, lie) into `into`, `strokes` strokes later. */
   addOdds(x: number, y: number, lie: number, weight: number, strokes: number, into: Float64Array): void {
     const last = SCORE_COLUMNS - 1;
     if (lie === Lie.green) {
-      const odds = this.putting.scoreOdds(Math.hypot(x - this.pin.x, y - this.pin.y));
+      const odds = this.putting.scoreOdds(this.distanceToPin(x, y));
       for (let k = 0; k < odds.length; k++) {
         const column = Math.min(last, strokes + k);
         into[column] = into[column]! + weight * odds[k]!;

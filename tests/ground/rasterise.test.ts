@@ -4,8 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { AreaKind } from '../../core/course/model.ts';
 import { makeLocalFrame } from '../../core/course/local-frame.ts';
 import {
-  BLOCK_M,
-  blockIndexAt,
+  CANOPY_STOREYS,
   cellIndexAt,
   isOnRaster,
   lieAt,
@@ -248,7 +247,7 @@ describe('canopies', () => {
     });
     expect(lieName(ground, 0, -50)).toBe('fairway');
     expect(ground.canopyTop[cellIndexAt(ground, 0, -50)]).toBe(20);
-    expect(ground.clearOfTrees[cellIndexAt(ground, 0, -50)]).toBe(0);
+    expect(ground.clearOfTrees[cellIndexAt(ground, 0, -50) * CANOPY_STOREYS]).toBe(0);
   });
 
   it('stand on the ground: the highest top counts the height of the land', () => {
@@ -261,7 +260,7 @@ describe('canopies', () => {
     expect(flatGround({ lengthM: 100 }).highestCanopy).toBe(-Infinity);
   });
 
-  it('are never higher than their block says, from anywhere in it and as far around as it speaks for', () => {
+  it('are never nearer than a storey says, counting those that rise above its floor', () => {
     const spec: FlatHole = {
       lengthM: 150,
       trees: [
@@ -284,20 +283,30 @@ describe('canopies', () => {
           x: ground.west + ((cell % ground.columns) + 0.5) * cellM,
           y: ground.south + (Math.floor(cell / ground.columns) + 0.5) * cellM,
         });
+        const tops = canopied.map((tree) =>
+          Math.fround(ground.canopyTop[tree]! + (ground.elevation?.[tree] ?? 0)),
+        );
         for (let cell = 0; cell < ground.lie.length; cell += 7) {
           const at = centre(cell);
-          const claimed = ground.blockTop[blockIndexAt(ground, at.x, at.y)]!;
-          for (const tree of canopied) {
-            const stands = centre(tree);
-            if (Math.hypot(stands.x - at.x, stands.y - at.y) > BLOCK_M) continue;
-            const top = Math.fround(ground.canopyTop[tree]! + (ground.elevation?.[tree] ?? 0));
-            if (top > claimed)
-              throw new Error(`a crown of ${top} m near ${at.x}, ${at.y}; its block says ${claimed}`);
+          for (let storey = 0; storey < CANOPY_STOREYS; storey++) {
+            const floor = storey === 0 ? -Infinity : ground.storeyBase + storey * ground.storeyM;
+            const claimed = ground.clearOfTrees[cell * CANOPY_STOREYS + storey]!;
+            canopied.forEach((tree, k) => {
+              const stands = centre(tree);
+              // From centre to centre, so by half a diagonal on either side more than what is claimed.
+              const away = Math.hypot(stands.x - at.x, stands.y - at.y);
+              if (tops[k]! > floor && away < claimed)
+                throw new Error(
+                  `a crown of ${tops[k]} m ${away} m from ${at.x}, ${at.y}; claimed ${claimed}`,
+                );
+            });
           }
         }
-        expect(ground.highestCanopy).toBe(Math.max(...ground.blockTop));
-        // Far from every tree a block knows that there is none.
-        expect(ground.blockTop.some((top) => top === -Infinity)).toBe(true);
+        expect(ground.highestCanopy).toBe(Math.max(...tops));
+        // The tallest tree stands alone: higher up more of the ground is clear.
+        const clearAt = (storey: number): number =>
+          ground.lie.reduce((sum, _, cell) => sum + ground.clearOfTrees[cell * CANOPY_STOREYS + storey]!, 0);
+        expect(clearAt(CANOPY_STOREYS - 1)).toBeGreaterThan(1.2 * clearAt(0));
       }
     }
   });
