@@ -1,7 +1,7 @@
 /**
- * What a ball lands and rolls on. Greens: the impacts of Penner 2002 as they were measured, rolling by the Stimpmeter.
- * Everything else: common practice, no source, chosen so that runs of drives and irons come out as course rating takes
- * them (see the tests).
+ * What a ball lands and rolls on. Firm greens: the impacts of Penner 2002 as they were measured (on courses in England in the
+ * summer of 1987, Haake); that those count as firm is our choice. They roll by the Stimpmeter. Everything else: common
+ * practice, no source, chosen so that drives run about as far as course rating takes them (see the tests).
  */
 
 import type { Firmness } from '../conditions/conditions.ts';
@@ -18,9 +18,9 @@ export interface RunGround {
 const FIRMNESS: Readonly<
   Record<Firmness, { readonly give: number; readonly bounce: number; readonly roll: number }>
 > = {
-  firm: { give: 0.85, bounce: 1.15, roll: 0.8 },
-  medium: { give: 1, bounce: 1, roll: 1 },
-  soft: { give: 1.2, bounce: 0.8, roll: 1.3 },
+  firm: { give: 1, bounce: 1, roll: 0.8 },
+  medium: { give: 1.1, bounce: 0.92, roll: 1 },
+  soft: { give: 1.25, bounce: 0.78, roll: 1.3 },
 };
 
 interface Kind extends Turf {
@@ -32,8 +32,8 @@ const PLUGS: Kind = { give: 1, bounce: 0, glide: 0, readingFt: 0 };
 
 /** By lie. A path is hard; sand, water and out of bounds end the way. */
 const KINDS: Readonly<Record<number, Kind>> = {
-  [Lie.fairway]: { give: 1, bounce: 1, glide: 0.97, readingFt: 4 },
-  [Lie.tee]: { give: 1, bounce: 1, glide: 0.97, readingFt: 4 },
+  [Lie.fairway]: { give: 1, bounce: 1, glide: 0.99, readingFt: 4 },
+  [Lie.tee]: { give: 1, bounce: 1, glide: 0.99, readingFt: 4 },
   [Lie.rough]: { give: 1.1, bounce: 0.8, glide: 0.85, readingFt: 1.6 },
   [Lie.longRough]: { give: 1.2, bounce: 0.5, glide: 0.6, readingFt: 0.5 },
   [Lie.woods]: { give: 1.1, bounce: 0.7, glide: 0.75, readingFt: 0.9 },

@@ -58,7 +58,7 @@ describe('bounce (Penner 2002, "The run of a golf ball", second-hand)', () => {
   it('a 9-iron with 129 rev/s runs on, with 159 less, with 191 it ends up moving backwards (his figure 8; second-hand)', () => {
     // Speed and angle of his 9-iron are not known here: 44 m/s at 25 degrees, on the turf of his measurements.
     const run = (revolutions: number) =>
-      runAfterLanding(landingOf(44, 25, revolutions * 2 * Math.PI), runGround(Lie.green, 'medium', 6));
+      runAfterLanding(landingOf(44, 25, revolutions * 2 * Math.PI), runGround(Lie.green, 'firm', 6));
     expect(run(129).totalM).toBeGreaterThan(1);
     expect(run(159).totalM).toBeLessThan(run(129).totalM);
     expect(run(191).totalM).toBeLessThan(run(159).totalM);
