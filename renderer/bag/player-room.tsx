@@ -7,8 +7,10 @@ import { useApp, useTools } from '../state/use-app.ts';
 import { ClubList } from './club/club-list.tsx';
 import { ClubsPage } from './club/clubs-page.tsx';
 import { DistancesPage } from './distances/distances-page.tsx';
+import { FieldPage } from './measure/field-page.tsx';
 import { NewPlayer } from './new-player.tsx';
 import { PersonCard, WhoseNumbers } from './person-card.tsx';
+import { PlayersPage } from './pupils/players-page.tsx';
 import { RoomNotices } from './room-notices.tsx';
 import { ShortPage } from './short-game/short-page.tsx';
 import { ShotsPage } from './shots/shots-page.tsx';
@@ -17,11 +19,13 @@ import { useBag, useDesk } from './state/use-bag.ts';
 
 export const playerRoom: Room | null = { name: 'player', words: 'Player', View: PlayerView };
 
-const PAGE_WORDS: Readonly<Partial<Record<Page, string>>> = {
+const PAGE_WORDS: Readonly<Record<Page, string>> = {
   clubs: 'Clubs',
   distances: 'Distances',
   shots: 'Shots',
   short: 'Short game and putting',
+  field: 'Without a device',
+  players: 'Players',
 };
 
 function PlayerView() {
@@ -78,7 +82,7 @@ function PageTabs() {
   const shown = useBag((state) => state.page);
   return (
     <nav class="page-tabs" aria-label="Pages of the player">
-      {PAGES.filter((page) => PAGE_WORDS[page] !== undefined).map((page) => (
+      {PAGES.map((page) => (
         <button
           key={page}
           type="button"
@@ -101,9 +105,11 @@ function PageShown() {
       return <ShortPage />;
     case 'distances':
       return <DistancesPage />;
-    case 'clubs':
     case 'field':
+      return <FieldPage />;
     case 'players':
+      return <PlayersPage />;
+    case 'clubs':
       return <ClubsPage />;
   }
 }

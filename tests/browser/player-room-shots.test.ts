@@ -35,7 +35,7 @@ async function newcomer(page: Page): Promise<number> {
   return 5;
 }
 
-const shotsInFile = (page: Page) => page.locator('.kept-shots h3');
+const shotsInFile = (page: Page) => page.locator('.kept-shots h2');
 
 describe('shots in', () => {
   let browser: Browser;

@@ -20,7 +20,7 @@ export function ClubList() {
   return (
     <section class="club-list" aria-label="Bag">
       <div class="club-list-head">
-        <h3>Bag</h3>
+        <h2>Bag</h2>
         <p class={out > MOST_CLUBS_IN_PLAY ? 'warning' : 'faint'} role="status">
           {out} of {MOST_CLUBS_IN_PLAY} for the round
           {out > MOST_CLUBS_IN_PLAY && ': too many (Rule 4.1b)'}

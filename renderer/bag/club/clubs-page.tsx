@@ -25,7 +25,7 @@ export function ClubsPage() {
     <div class="clubs-page">
       <div class="club-about">
         <div class="page-head">
-          <h3>{club.name}</h3>
+          <h2>{club.name}</h2>
           <button
             type="button"
             class="small-button"

@@ -29,7 +29,7 @@ export function DistancesPage() {
       <LadderPicture rungs={report.rungs} gaps={report.gaps} />
       <div class="short-page">
         <section class="bag-card" aria-label="Gaps">
-          <h3>Gaps and overlaps</h3>
+          <h2>Gaps and overlaps</h2>
           {sentences.length === 0 ? (
             <p>No gap is wide and none is narrow: the ladder is even.</p>
           ) : (
@@ -46,7 +46,9 @@ export function DistancesPage() {
                 <th scope="col">Between</th>
                 <th scope="col">Gap, {units}</th>
                 <th scope="col">Longer comes down shorter</th>
-                <th scope="col" />
+                <th scope="col">
+                  <span class="unseen">Remark</span>
+                </th>
               </tr>
             </thead>
             <tbody>

@@ -52,7 +52,7 @@ export function ShotWorth() {
   const result = shown?.of === revision ? shown.result : null;
   return (
     <section class="bag-card" aria-label="Worth of more shots">
-      <h3>Which shots to measure next</h3>
+      <h2>Which shots to measure next</h2>
       <p>
         What ten more measured shots of a club would gain on {course ?? 'a course'}: strokes per round saved
         by settling close calls rightly.

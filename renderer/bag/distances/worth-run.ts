@@ -36,6 +36,8 @@ export function askWorth(
   let stopped = false;
   const one = async ({ hole, resultKey }: WorthHole): Promise<readonly SpotValue[]> => {
     const heard = (share: number): void => {
+      // What was under way when it was stopped still tells of itself once.
+      if (stopped) return;
       shares.set(hole, share);
       report([...shares.values()].reduce((sum, value) => sum + value, 0) / holes.length);
     };

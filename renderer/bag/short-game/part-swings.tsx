@@ -17,13 +17,13 @@ export function PartSwings({ lines }: { readonly lines: readonly SpreadLine[] })
   if (parts.length === 0)
     return (
       <section class="bag-card" aria-label="Part swings">
-        <h3>Part swings</h3>
+        <h2>Part swings</h2>
         <p class="faint">No club is used for part swings. Tick “part, by feel” for a wedge under “Clubs”.</p>
       </section>
     );
   return (
     <section class="bag-card" aria-label="Part swings">
-      <h3>Part swings</h3>
+      <h2>Part swings</h2>
       <table class="bag-table">
         <caption class="unseen">Standard deviation of carry by the length asked for</caption>
         <thead>

@@ -51,7 +51,7 @@ export function PuttingLog() {
   };
   return (
     <section class="bag-card" aria-label="Putting log">
-      <h3>Log of greens</h3>
+      <h2>Log of greens</h2>
       <form
         class="bag-row"
         onSubmit={(event) => {

@@ -16,7 +16,7 @@ export function PuttingResult({ reading }: { readonly reading: PuttingReading })
   const chance = (distanceFt: number): number => chanceToHole(distanceFt * FOOT_M, skill);
   return (
     <section class="bag-card" aria-label="Putting">
-      <h3>Putting</h3>
+      <h2>Putting</h2>
       <dl class="bag-figures">
         <div>
           <dt>Direction ±</dt>

@@ -37,7 +37,7 @@ export function PuttingTest() {
   const isReadable = lines.every((line) => line.tries !== null && line.made !== null);
   return (
     <section class="bag-card" aria-label="Ten-minute test">
-      <h3>Ten-minute test</h3>
+      <h2>Ten-minute test</h2>
       <p class="faint small-print">
         On a level part of the practice green, from another side of the hole each time, one putt per try. Fill
         in what you did; distances without a number under “holed” are left out.

@@ -24,7 +24,7 @@ export function UpAndDowns() {
   const percent = (share: number): string => (100 * share).toFixed(0);
   return (
     <section class="bag-card" aria-label="Up and downs">
-      <h3>Up and down</h3>
+      <h2>Up and down</h2>
       <table class="bag-table test-table">
         <thead>
           <tr>

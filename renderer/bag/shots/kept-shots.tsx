@@ -38,7 +38,7 @@ export function KeptShots() {
   return (
     <section class="kept-shots" aria-label="Shots of the player">
       <div class="page-head">
-        <h3>{countText(shots.length, 'shot', 'shots')} in the file</h3>
+        <h2>{countText(shots.length, 'shot', 'shots')} in the file</h2>
         <div class="bag-row">
           <Field
             name="Club"

@@ -57,7 +57,7 @@ export function MappingPanel({ intake }: { readonly intake: Intake }) {
   const known = table.knownAs;
   return (
     <section class="table-mapping" aria-label="Columns of the table">
-      <h3>{intake.name}: what the columns hold</h3>
+      <h2>{intake.name}: what the columns hold</h2>
       {known !== null && (
         <p class="faint">Read as “{known}” was, whose columns have the same names. Check the first rows.</p>
       )}
@@ -328,7 +328,7 @@ function NamesToMatch({ intake, mapping, document, change }: SignsProps & { read
   return (
     <fieldset class="bag-names">
       <legend>
-        <h4>Names of clubs</h4>
+        <h3>Names of clubs</h3>
       </legend>
       {shown.map((name) => (
         <Field

@@ -22,22 +22,24 @@ export function ReadPanel({ intake, table }: { readonly intake: Intake; readonly
   if (mapping === null) return null;
   return (
     <section class="read-panel" aria-label="What was read">
-      <h3>
+      <h2>
         {intake.name}: {countText(table.rows, 'row', 'rows')} read
-      </h3>
-      <ul class="bag-tally" role="status">
-        <li>
-          <strong>{countText(table.accepted.length, 'shot', 'shots')}</strong> to add
-          {table.accepted[0] !== undefined && `, the first one: ${shotText(table.accepted[0].shot, units)}`}
-        </li>
-        <li class={rejected > 0 ? 'warning' : undefined}>
-          <strong>{countText(rejected, 'row', 'rows')}</strong> could not be read
-        </li>
-        <li>
-          <strong>{countText(table.duplicates.length, 'shot', 'shots')}</strong> known already
-          {table.duplicates.length > 0 && ` (lines ${firstLines(table)})`}
-        </li>
-      </ul>
+      </h2>
+      <div role="status">
+        <ul class="bag-tally">
+          <li>
+            <strong>{countText(table.accepted.length, 'shot', 'shots')}</strong> to add
+            {table.accepted[0] !== undefined && `, the first one: ${shotText(table.accepted[0].shot, units)}`}
+          </li>
+          <li class={rejected > 0 ? 'warning' : undefined}>
+            <strong>{countText(rejected, 'row', 'rows')}</strong> could not be read
+          </li>
+          <li>
+            <strong>{countText(table.duplicates.length, 'shot', 'shots')}</strong> known already
+            {table.duplicates.length > 0 && ` (lines ${firstLines(table)})`}
+          </li>
+        </ul>
+      </div>
       {table.endedEarly !== undefined && <p class="warning">{table.endedEarly}</p>}
       {table.duplicates.length > 0 && (
         <label class="switch">
@@ -95,7 +97,7 @@ function RejectedRows({ table, mapping }: { readonly table: ShotTable; readonly 
         setEdited(new Map());
       }}
     >
-      <h4>Rows to mend or to leave out</h4>
+      <h3>Rows to mend or to leave out</h3>
       <div class="table-scroll" tabIndex={0} role="region" aria-label="Rows that could not be read">
         <table class="bag-table">
           <thead>

@@ -85,7 +85,7 @@ export function TypedShots() {
   return (
     <section class="typed-shots" aria-label="Type shots in">
       <div class="page-head">
-        <h3>Type them in</h3>
+        <h2>Type them in</h2>
         <div class="bag-row">
           <Field
             name="Lengths in"

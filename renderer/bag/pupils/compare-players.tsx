@@ -1,0 +1,217 @@
+/** Two players from the same tee of one hole: what each should hit, what it costs, how the odds differ. */
+
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Option, SpotPlan } from '../../../core/plan/model.ts';
+import type { Hole } from '../../../core/course/model.ts';
+import { Field } from '../../panels/field.tsx';
+import { OddsBar } from '../../panels/odds-bar.tsx';
+import { shotPhrase } from '../../panels/shot-words.ts';
+import { shown } from '../../state/history.ts';
+import { chanceText, errorText, lengthText, signedText, strokesText } from '../../state/measures.ts';
+import { positionOf, teeOf } from '../../state/selectors.ts';
+import { useApp } from '../../state/use-app.ts';
+import { type Compared, comparePlayers, type CompareRun } from './compare-run.ts';
+import type { Pupil } from './pupil-list.ts';
+
+interface Answer {
+  readonly names: readonly [string, string];
+  readonly hole: number;
+  readonly compared: Compared;
+}
+
+const NO_HOLES: readonly Hole[] = [];
+
+export function ComparePlayers({
+  pupils,
+  open,
+}: {
+  readonly pupils: readonly Pupil[];
+  readonly open: string | null;
+}) {
+  const course = useApp((state) => state.course);
+  const holes = useApp((state) => state.course?.value.holes ?? NO_HOLES);
+  const onScreen = useApp((state) => state.view.hole);
+  const teeName = useApp((state) => shown(state.history).teeName);
+  const seed = useApp((state) => state.seed);
+  const [first, setFirst] = useState<string | null>(null);
+  const [second, setSecond] = useState<string | null>(null);
+  const [number, setNumber] = useState<number | null>(null);
+  const [share, setShare] = useState<number | null>(null);
+  const [answer, setAnswer] = useState<Answer | string | null>(null);
+  const run = useRef<CompareRun | null>(null);
+  useEffect(() => () => run.current?.stop(), []);
+  const a = pupils.find(({ entry }) => entry.token === (first ?? open)) ?? pupils[0];
+  const b =
+    pupils.find(({ entry }) => entry.token === second) ??
+    pupils.find(({ entry }) => entry.token !== a?.entry.token);
+  const hole = holes.find((one) => one.number === (number ?? onScreen)) ?? holes[0];
+  if (course === null || hole === undefined)
+    return (
+      <section class="bag-card" aria-label="Compare two players">
+        <h2>Two players on one hole</h2>
+        <p class="faint">Open a course to compare players on one of its holes.</p>
+      </section>
+    );
+  if (a === undefined || b === undefined)
+    return (
+      <section class="bag-card" aria-label="Compare two players">
+        <h2>Two players on one hole</h2>
+        <p class="faint">There is only one player so far. Make another one to compare them.</p>
+      </section>
+    );
+  const start = (): void => {
+    setShare(0);
+    setAnswer(null);
+    const started = comparePlayers(
+      course.text,
+      [a.text, b.text],
+      {
+        hole: hole.number,
+        teeName: teeOf(hole, teeName).name,
+        position: positionOf(hole, null).name,
+        seed,
+      },
+      setShare,
+    );
+    run.current = started;
+    void started.done.then((compared) => {
+      if (run.current !== started) return;
+      run.current = null;
+      setShare(null);
+      if (compared === null) return;
+      setAnswer(
+        typeof compared === 'string' ? compared : { names: [a.name, b.name], hole: hole.number, compared },
+      );
+    });
+  };
+  const choice = (value: string, choose: (token: string) => void) => (id: string) => (
+    <select id={id} value={value} onChange={(event) => choose(event.currentTarget.value)}>
+      {pupils.map(({ entry, name }) => (
+        <option key={entry.token} value={entry.token}>
+          {name}
+        </option>
+      ))}
+    </select>
+  );
+  return (
+    <section class="bag-card" aria-label="Compare two players">
+      <h2>Two players on one hole</h2>
+      <div class="bag-row">
+        <Field name="First" control={choice(a.entry.token, setFirst)} />
+        <Field name="Second" control={choice(b.entry.token, setSecond)} />
+        <Field
+          name="Hole"
+          control={(id) => (
+            <select
+              id={id}
+              value={hole.number}
+              onChange={(event) => setNumber(Number(event.currentTarget.value))}
+            >
+              {holes.map((one) => (
+                <option key={one.number} value={one.number}>
+                  {one.number} {one.name ?? ''}
+                </option>
+              ))}
+            </select>
+          )}
+        />
+        <button
+          type="button"
+          class="small-button"
+          disabled={share !== null || a.entry.token === b.entry.token}
+          onClick={start}
+        >
+          Compare them
+        </button>
+      </div>
+      {share !== null && (
+        <p class="work-note" role="status">
+          <progress max={1} value={share} aria-label="Working both players out" /> Working both out from the
+          tee …
+          <button
+            type="button"
+            class="small-button"
+            onClick={() => {
+              run.current?.stop();
+              run.current = null;
+              setShare(null);
+            }}
+          >
+            Stop
+          </button>
+        </p>
+      )}
+      {typeof answer === 'string' && (
+        <p class="warning" role="alert">
+          {answer}
+        </p>
+      )}
+      {answer !== null && typeof answer !== 'string' && <ComparedTable answer={answer} />}
+    </section>
+  );
+}
+
+function ComparedTable({ answer }: { readonly answer: Answer }) {
+  const units = useApp((state) => state.settings.units);
+  const { names, compared, hole } = answer;
+  const [planA, planB] = compared.plans;
+  const [a, b] = [recommended(planA), recommended(planB)];
+  if (a === null || b === null) return <p>One of the two cannot play from this tee.</p>;
+  const difference = b.meanStrokes - a.meanStrokes;
+  const error = Math.hypot(a.standardError, b.standardError);
+  const rows: readonly (readonly [string, (option: Option) => ComponentChildren])[] = [
+    ['From the tee', (option) => shotPhrase(option)],
+    ['Carry', (option) => lengthText(option.carryM, units)],
+    [
+      'Strokes to hole out',
+      (option) => `${strokesText(option.meanStrokes)} ± ${errorText(option.standardError)}`,
+    ],
+    ['Score', (option) => <OddsBar odds={option.parOdds} words />],
+    ['In trouble', (option) => chanceText(troubleOf(option))],
+  ];
+  return (
+    <>
+      <p>
+        Hole {hole}, {lengthText(compared.lengthM, units)}:{' '}
+        {Math.abs(difference) < 2 * error
+          ? `${names[0]} and ${names[1]} cannot be told apart here.`
+          : `${names[difference > 0 ? 1 : 0]} needs ${signedText(Math.abs(difference)).replace('+', '')} strokes more, give or take ${errorText(error)}.`}
+      </p>
+      <table class="bag-table compared">
+        <thead>
+          <tr>
+            <th scope="col">
+              <span class="unseen">What</span>
+            </th>
+            <th scope="col">{names[0]}</th>
+            <th scope="col">{names[1]}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(([name, cell]) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{cell(a)}</td>
+              <td>{cell(b)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="faint small-print">
+        Both worked out in full from their own shots with the same luck of the draw; each plays as
+        recommended. ± is the standard error of the calculation.
+      </p>
+    </>
+  );
+}
+
+function recommended(plan: SpotPlan): Option | null {
+  return plan.options.find(({ id }) => id === plan.recommendation.optionId) ?? plan.options[0] ?? null;
+}
+
+/** Balls that end in sand, woods, water or out of bounds. */
+function troubleOf({ endShare }: Option): number {
+  const { bunker, woods, penaltyRed, penaltyYellow, outOfBounds } = endShare;
+  return bunker + woods + penaltyRed + penaltyYellow + outOfBounds;
+}
