@@ -5,7 +5,7 @@ import { faultLine, refuse, succeed, type Fault, type Result } from '../../core/
 import type { LonLat } from '../../core/course/model.ts';
 
 /** Exit codes: done; the input is at fault; the command was called wrongly. */
-export const EXIT = { done: 0, badInput: 1, badUsage: 2 } as const;
+export const EXIT = { done: 0, badInput: 1, badUsage: 2, ownFault: 3 } as const;
 
 /** A command that stops: its exit code and the lines for standard error. */
 export class Stop extends Error {
@@ -112,7 +112,17 @@ export async function runCommand(command: (args: readonly string[]) => void | Pr
   try {
     await command(process.argv.slice(2));
   } catch (error) {
-    if (!(error instanceof Stop)) throw error;
+    if (!(error instanceof Stop)) {
+      // A fault of the program, not of what it was given: told apart by its own code.
+      const words = error instanceof Error ? error.message : String(error);
+      process.stderr.write(
+        `the program itself failed: ${words}. Nothing was written. Set HOLEWRIGHT_TRACE=1 to see where, and report it.\n`,
+      );
+      if (process.env['HOLEWRIGHT_TRACE'] === '1' && error instanceof Error)
+        process.stderr.write(`${error.stack}\n`);
+      process.exitCode = EXIT.ownFault;
+      return;
+    }
     const stream = error.exitCode === EXIT.done ? process.stdout : process.stderr;
     stream.write(`${error.lines.join('\n')}\n`);
     process.exitCode = error.exitCode;

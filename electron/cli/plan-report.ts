@@ -1,6 +1,7 @@
 /** The plan of a hole in words and columns for a terminal. */
 
 import { errorText, nameOf } from '../../core/plan/recommend.ts';
+import type { AimSide } from '../../core/plan/aim-side.ts';
 import type { Option, Trouble } from '../../core/plan/model.ts';
 import type { PlannedHole } from './plan-task.ts';
 import { lengthWords, puttWords, type LengthUnit } from './units.ts';
@@ -15,7 +16,7 @@ const TROUBLE_WORDS: readonly (readonly [keyof Trouble, string])[] = [
 ];
 
 export function planReport(
-  { plan, tee, holePosition, lengthM, convergence }: PlannedHole,
+  { plan, sides, tee, holePosition, lengthM, convergence }: PlannedHole,
   unit: LengthUnit,
 ): string {
   const from =
@@ -25,11 +26,12 @@ export function planReport(
   const head = `Hole ${plan.hole}, par ${plan.par}, ${lengthWords(lengthM, unit)}, ${from}, hole position ${holePosition ?? 'as given'}`;
   const best = plan.options.find((option) => option.id === plan.recommendation.optionId);
   const lines = [head, ''];
-  if (best !== undefined) lines.push(`Play ${optionWords(best, unit)}. ${plan.recommendation.reason}`);
+  if (best !== undefined)
+    lines.push(`Play ${optionWords(best, sides[best.id], unit)}. ${plan.recommendation.reason}`);
   else lines.push(plan.recommendation.reason);
   if (plan.options.length > 0) {
     const rows = plan.options.map((option) => [
-      `${option.id === plan.recommendation.optionId ? '*' : ' '} ${optionWords(option, unit)}`,
+      `${option.id === plan.recommendation.optionId ? '*' : ' '} ${optionWords(option, sides[option.id], unit)}`,
       `${option.meanStrokes.toFixed(2)} ± ${errorText(option.standardError)}`,
       option.tooCloseToCall
         ? 'too close to call'
@@ -56,19 +58,27 @@ export function planReport(
     );
   }
   lines.push(
-    'Odds are estimates from this player’s shots. Check distances on the course; local rules come first.',
+    '“The line” is the hole’s line of play. Strokes are those of best play on level greens; odds are estimates from this',
+    'player’s shots. Check distances on the course; local rules come first.',
   );
   return lines.join('\n');
 }
 
-function optionWords(option: Option, unit: LengthUnit): string {
+function optionWords(option: Option, side: AimSide | undefined, unit: LengthUnit): string {
   if (option.kind === 'relief') {
     return `${nameOf(option)}, ${option.penaltyStrokes === 2 ? 'two strokes' : 'one stroke'}`;
   }
   if (option.clubKind === 'putter') return `putt of ${puttWords(option.carryM, unit)}`;
   const swing = option.swing === 'full' ? '' : ` (${option.swing}, ${lengthWords(option.carryM, unit)})`;
-  const degrees = ((option.aim.bearing * 180) / Math.PI + 360) % 360;
-  return `${option.club}${swing} at ${degrees.toFixed(0).padStart(3, '0')}°`;
+  return `${option.club}${swing} ${sideWords(side, unit)}`;
+}
+
+function sideWords(side: AimSide | undefined, unit: LengthUnit): string {
+  if (side === undefined) return '';
+  const aside = lengthWords(Math.abs(side.rightM), unit);
+  const where = side.of === 'flag' ? 'the flag' : 'the line';
+  if (aside.startsWith('0 ')) return side.of === 'flag' ? 'at the flag' : 'on the line';
+  return `${aside} ${side.rightM < 0 ? 'left' : 'right'} of ${where}`;
 }
 
 function troubleWords(trouble: Trouble): string {

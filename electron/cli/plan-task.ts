@@ -1,5 +1,6 @@
 /** Planning of one hole as one piece of work: the same function in the command's own thread and in its workers. */
 
+import { type AimSide, aimSide } from '../../core/plan/aim-side.ts';
 import { prepareHole } from '../../core/plan/prepare.ts';
 import { planFromSpot } from '../../core/plan/options.ts';
 import { solveNow } from '../../core/plan/solve.ts';
@@ -22,6 +23,8 @@ export interface PlannedHole {
   readonly tee: string;
   readonly holePosition: string | null;
   readonly lengthM: number;
+  /** Where each option's aim lies, by the option's id. */
+  readonly sides: Readonly<Record<string, AimSide>>;
   readonly convergence: Convergence;
 }
 
@@ -39,12 +42,19 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
   if (task.from !== undefined && !prepared.value.isOnMap(spot)) {
     return refuse(spotOffMap('from', task.from, task.hole));
   }
+  const { pin, playLine, lengthM, teeName, positionName } = prepared.value;
   const field = solveNow(prepared.value);
+  const plan = planFromSpot(prepared.value, field, spot);
+  const sides = plan.options.map(({ id, aim, carryM }) => [
+    id,
+    aimSide(aim.spot, carryM, spot, pin, playLine),
+  ]);
   return succeed({
-    plan: planFromSpot(prepared.value, field, spot),
-    tee: prepared.value.teeName,
-    holePosition: prepared.value.positionName,
-    lengthM: prepared.value.lengthM,
+    plan,
+    sides: Object.fromEntries(sides) as PlannedHole['sides'],
+    tee: teeName,
+    holePosition: positionName,
+    lengthM,
     convergence: field.convergence,
   });
 }

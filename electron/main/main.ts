@@ -27,6 +27,7 @@ import { openWindow } from './window.ts';
 const here = dirname(fileURLToPath(import.meta.url));
 let window: BrowserWindow | null = null;
 let editing: Editing | null = null;
+let hasBegun = false;
 /** Origins that the page on screen may ask for tiles. */
 let tileOrigins: readonly string[] = [];
 
@@ -120,6 +121,7 @@ async function begin(): Promise<void> {
       detail: `Your files: ${store.value.workspace}`,
     });
   });
+  hasBegun = true;
   showWindow();
 }
 
@@ -128,8 +130,12 @@ app.enableSandbox();
 registerPageScheme();
 confineContents(app);
 if (app.requestSingleInstanceLock()) {
-  app.on('second-instance', showWindow);
-  app.on('activate', showWindow);
+  // Before the first window stands there is none to show: `begin` opens it when it is ready.
+  const showAgain = (): void => {
+    if (hasBegun) showWindow();
+  };
+  app.on('second-instance', showAgain);
+  app.on('activate', showAgain);
   app.on('window-all-closed', () => {
     // What the window held is let go of before the program ends.
     const released = editing?.close() ?? Promise.resolve();

@@ -3,6 +3,7 @@
 import type { Hole } from '../../core/course/model.ts';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { LieName } from '../../core/ground/lies.ts';
+import { aimSide } from '../../core/plan/aim-side.ts';
 import type { Option, Spot, Trouble } from '../../core/plan/model.ts';
 import type { SpreadSource, Swing } from '../../core/player/model.ts';
 import { asideText, countText, type Units } from '../state/measures.ts';
@@ -54,9 +55,6 @@ export function noAimWords(option: Option): string | null {
   return option.clubKind === 'putter' ? 'at the hole' : null;
 }
 
-/** Aims that end this near the flag are told from it, metres left to it. */
-const NEAR_FLAG_M = 60;
-
 /** What an aim is told against. */
 export interface AimGround {
   readonly hole: Hole;
@@ -72,36 +70,13 @@ export function aimWords(
   units: Units,
   short = false,
 ): string {
-  const aim = frame.toSpot(option.aim.lonLat);
-  const toPin = Math.hypot(pin.x - from.x, pin.y - from.y);
-  const left = Math.hypot(pin.x - aim.x, pin.y - aim.y);
-  const atFlag = left < NEAR_FLAG_M || toPin < option.carryM;
-  const beside = atFlag ? besideLine(aim, from, pin).aside : besideHole(aim, hole, frame);
-  const words = asideText(beside, units);
+  const line = hole.line.map((point) => frame.toSpot(point));
+  const { of, rightM } = aimSide(frame.toSpot(option.aim.lonLat), option.carryM, from, pin, line);
+  const atFlag = of === 'flag';
+  const words = asideText(rightM, units);
   if (words === 'straight') return atFlag ? 'at the flag' : short ? 'on the line' : 'on the hole’s line';
   if (atFlag) return `${words} of ${short ? '' : 'the '}flag`;
   return `${words} of ${short ? 'line' : 'the hole’s line'}`;
-}
-
-/** Metres right of the nearest part of the hole's line; negative is left. */
-function besideHole(aim: Spot, hole: Hole, frame: LocalFrame): number {
-  let best = { distance: Infinity, aside: 0 };
-  for (let i = 0; i + 1 < hole.line.length; i++) {
-    const found = besideLine(aim, frame.toSpot(hole.line[i]!), frame.toSpot(hole.line[i + 1]!));
-    if (found.distance < best.distance) best = found;
-  }
-  return best.aside;
-}
-
-function besideLine(point: Spot, a: Spot, b: Spot): { readonly distance: number; readonly aside: number } {
-  const length = Math.hypot(b.x - a.x, b.y - a.y);
-  if (length === 0) return { distance: Math.hypot(point.x - a.x, point.y - a.y), aside: 0 };
-  const ux = (b.x - a.x) / length;
-  const uy = (b.y - a.y) / length;
-  const dx = point.x - a.x;
-  const dy = point.y - a.y;
-  const along = Math.min(length, Math.max(0, dx * ux + dy * uy));
-  return { distance: Math.hypot(dx - along * ux, dy - along * uy), aside: dx * uy - dy * ux };
 }
 
 const TROUBLE_WORDS: Readonly<Record<keyof Trouble, string>> = {
