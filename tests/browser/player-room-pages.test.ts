@@ -13,13 +13,16 @@ import { openSmallWindow, settles, startBrowser, type TestWindow } from './windo
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-async function violations(page: Page): Promise<readonly string[]> {
+/** Violations of WCAG 2 A and AA, or of single rules, as axe-core (Deque, 4.14) finds them. */
+async function violations(page: Page, rules?: string[]): Promise<readonly string[]> {
   await page.evaluate(axeSource);
-  return page.evaluate(async () => {
+  return page.evaluate(async (only) => {
     const { axe: engine } = globalThis as unknown as { axe: typeof axe };
-    const result = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
+    const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const result = await engine.run(
+      document,
+      only === undefined ? { runOnly: levels } : { runOnly: { type: 'rule', values: only } },
+    );
     return result.violations.map(
       ({ id, nodes }) =>
         `${id}: ${nodes
@@ -27,7 +30,7 @@ async function violations(page: Page): Promise<readonly string[]> {
           .map((node) => `${node.target.join(' ')} ${node.failureSummary ?? ''}`)
           .join('; ')}`,
     );
-  });
+  }, rules);
 }
 
 const show = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
@@ -48,10 +51,16 @@ describe('pages of the player’s room', () => {
   afterEach(() => window.close());
   afterAll(() => browser.close());
 
-  it.each(['light', 'dark'] as const)('axe-core finds nothing wrong on any, %s', async (colorScheme) => {
-    window = await openSmallWindow(browser, { colorScheme });
+  it('give axe-core nothing to find, in light and in dark', async () => {
+    window = await openSmallWindow(browser);
     const { page } = window;
     await enter(page);
+    const check = async (name: string): Promise<void> => {
+      expect(await violations(page), name).toEqual([]);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      expect(await violations(page, ['color-contrast']), `${name}, dark`).toEqual([]);
+      await page.emulateMedia({ colorScheme: 'light' });
+    };
     for (const name of [
       'Clubs',
       'Distances',
@@ -61,8 +70,8 @@ describe('pages of the player’s room', () => {
       'Players',
     ]) {
       await show(page, name);
-      await page.waitForTimeout(150);
-      expect(await violations(page), name).toEqual([]);
+      await page.waitForTimeout(100);
+      await check(name);
     }
     await show(page, 'Shots');
     const table = 'Club;Weite;Seite\nLucky;100,5;2\nLucky;weit;1\n';
@@ -70,14 +79,14 @@ describe('pages of the player’s room', () => {
       .getByLabel('Table of shots')
       .setInputFiles({ name: 'a.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
     await page.locator('.table-preview tbody tr').first().waitFor();
-    expect(await violations(page), 'mapping').toEqual([]);
+    await check('mapping');
     await show(page, 'Read the table');
     await page.locator('.rejected-rows').waitFor();
-    expect(await violations(page), 'what was read').toEqual([]);
+    await check('what was read');
     expect(window.complaints).toEqual([]);
   });
 
-  it('turn a putting test into errors with intervals, and the log and up-and-downs into records', async () => {
+  it('turn putts into errors with intervals, print a field sheet alone on a page, measure balls in a photo', async () => {
     window = await openSmallWindow(browser);
     const { page } = window;
     await enter(page);
@@ -111,30 +120,8 @@ describe('pages of the player’s room', () => {
     await page.getByLabel('Saved from a pitch').fill('3');
     await page.getByLabel('Add up-and-downs from a pitch').click();
     await page.getByText('3 saved of 2 cannot be.').waitFor();
-  });
 
-  it('say what ten more shots would gain, once the holes are worked out, and can be stopped', async () => {
-    window = await openSmallWindow(browser);
-    const { page } = window;
-    await enter(page);
-    await show(page, 'Distances');
-    const worth = page.getByRole('region', { name: 'Worth of more shots' });
-    await worth.getByText('Takes a minute or two.').waitFor({ timeout: 120_000 });
-    await worth.getByRole('button', { name: 'Work it out' }).click();
-    await worth.getByRole('button', { name: 'Stop' }).click();
-    expect(await worth.locator('table').count()).toBe(0);
-    await worth.getByRole('button', { name: 'Work it out' }).click();
-    await worth.getByText(/Knowing everything for sure would gain|Hardly any/).waitFor({ timeout: 120_000 });
-    expect(await page.locator('.ladder svg').getAttribute('aria-label')).toMatch(
-      /Driver carries \d+ yards on average, half of its solid strikes between \d+ and \d+/,
-    );
-    expect(window.complaints).toEqual([]);
-  });
-
-  it('print a field sheet on one page and nothing else', async () => {
-    window = await openSmallWindow(browser);
-    const { page } = window;
-    await enter(page);
+    // The sheet to take along, as it is printed.
     await show(page, 'Without a device');
     await page.locator('.field-sheet').waitFor();
     const folder = mkdtempSync(join(tmpdir(), 'holewright-sheet-'));
@@ -150,12 +137,8 @@ describe('pages of the player’s room', () => {
     } finally {
       rmSync(folder, { recursive: true });
     }
-  });
 
-  it('measure balls in a photo by two marks', async () => {
-    window = await openSmallWindow(browser);
-    const { page } = window;
-    await enter(page);
+    // And a photo with two marks.
     await page.getByRole('radio', { name: 'Metres' }).check();
     await show(page, 'Without a device');
     await page.getByRole('radio', { name: 'Photo of the ground' }).check();
@@ -188,7 +171,7 @@ describe('pages of the player’s room', () => {
     expect(window.complaints).toEqual([]);
   });
 
-  it('list the players of the folder and compare two on one hole', async () => {
+  it('say what ten more shots would gain, list the players of the folder, compare two on one hole', async () => {
     const other = {
       ...(JSON.parse(smallPlayerText()) as object),
       name: 'Second Invented Player',
@@ -199,6 +182,19 @@ describe('pages of the player’s room', () => {
     });
     const { page } = window;
     await enter(page);
+    await show(page, 'Distances');
+    const worth = page.getByRole('region', { name: 'Worth of more shots' });
+    await worth.getByText('Takes a minute or two.').waitFor({ timeout: 120_000 });
+    await worth.getByRole('button', { name: 'Work it out' }).click();
+    await worth.getByRole('button', { name: 'Stop' }).click();
+    expect(await worth.locator('table').count()).toBe(0);
+    await worth.getByRole('button', { name: 'Work it out' }).click();
+    await worth.getByText(/Knowing everything for sure would gain|Hardly any/).waitFor({ timeout: 120_000 });
+    expect(await page.locator('.ladder svg').getAttribute('aria-label')).toMatch(
+      /Driver carries \d+ yards on average, half of its solid strikes between \d+ and \d+/,
+    );
+
+    // Other players of the folder.
     await show(page, 'Players');
     const row = page.getByRole('row', { name: /Second Invented Player/ });
     expect(await row.textContent()).toMatch(/^Second Invented Player360/);
