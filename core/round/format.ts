@@ -31,15 +31,15 @@ const LieSchema = v.picklist(LIE_NAMES);
 const SwingSchema = v.picklist(['full', 'three-quarter', 'half', 'punch', 'part']);
 
 const TeesSchema = v.looseObject({
-  courseRating: number(20, 90),
+  courseRating: number(1, 90),
   slopeRating: number(55, 155),
-  par: whole(20, 90),
+  par: whole(3, 90),
   holes: v.picklist([18, 9]),
 });
 
 const TargetSchema = v.variant('kind', [
-  v.looseObject({ kind: v.literal('score'), score: whole(9, 300) }),
-  v.looseObject({ kind: v.literal('beat'), score: whole(9, 300) }),
+  v.looseObject({ kind: v.literal('score'), score: whole(1, 400) }),
+  v.looseObject({ kind: v.literal('beat'), score: whole(1, 400) }),
   v.looseObject({ kind: v.literal('net-par'), playingHandicap: whole(-20, 80) }),
   v.looseObject({ kind: v.literal('handicap'), aim: number(-10, 54), tees: v.optional(TeesSchema) }),
 ]);
@@ -141,6 +141,8 @@ export const RoundDocumentSchema = v.looseObject({
   target: v.optional(TargetSchema),
   plan: v.optional(PlanSchema),
   played: v.pipe(v.array(PlayedHoleSchema), v.maxLength(MOST_HOLES)),
+  /** Course and player that go along where a plan is shared: read by their own doors, never trusted unread. */
+  carried: v.optional(v.looseObject({ course: v.optional(v.unknown()), player: v.optional(v.unknown()) })),
   /** The player's consent, given for this round: its shots may be added to the measured ones. */
   feedsSpread: v.optional(v.boolean()),
 });

@@ -10,8 +10,11 @@ import type { PageName } from './state/round-state.ts';
 import { AfterPage } from './after/after-page.tsx';
 import { CardsPage } from './cards/cards-page.tsx';
 import { DayPage } from './day/day-page.tsx';
+import { OverPage } from './over/over-page.tsx';
 import { PlayingPage } from './playing/playing-page.tsx';
 import { useOutlook, useRound, useRoundDispatch, useRoundHoles } from './state/use-round.ts';
+import { SharePage } from './share/share-page.tsx';
+import { TryPage } from './trying/try-page.tsx';
 import { chanceWords } from './target/odds-panel.tsx';
 import { TargetPage } from './target/target-page.tsx';
 
@@ -29,6 +32,9 @@ const PAGES: readonly Page[] = [
   { name: 'cards', words: 'Cards', View: CardsPage },
   { name: 'day', words: 'The day', View: DayPage },
   { name: 'after', words: 'After the round', View: AfterPage },
+  { name: 'over', words: 'Over rounds', View: OverPage },
+  { name: 'try', words: 'Try it out', View: TryPage },
+  { name: 'share', words: 'Share', View: SharePage },
 ];
 
 function RoundView() {

@@ -148,7 +148,7 @@ describe('a round from target to learning', () => {
 
   it('adds shots to the player only with consent, and says how the next plan changes', async () => {
     for (const hole of [14, 15, 16, 17, 18]) {
-      await page.getByLabel(`Places of the shots on hole ${hole}`).click();
+      await page.getByRole('button', { name: `places of the shots on hole ${hole}` }).click();
       const map = page.locator('.hole-map');
       const box = (await map.boundingBox())!;
       // Well past the green and to the right: longer and wider than the plan took the club to be.

@@ -229,15 +229,9 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       </td>
       <td class="number">{played === undefined ? '' : signedText(played.score - hole.par, 0)}</td>
       <td>
-        <button
-          type="button"
-          class="small-button"
-          disabled={isOff}
-          aria-pressed={isMarked}
-          aria-label={`Places of the shots on ${name}`}
-          onClick={mark}
-        >
+        <button type="button" class="small-button" disabled={isOff} aria-pressed={isMarked} onClick={mark}>
           {(played?.shots ?? []).length === 0 ? 'add' : `${(played?.shots ?? []).length} shots`}
+          <span class="unseen">, places of the shots on {name}</span>
         </button>
       </td>
     </tr>

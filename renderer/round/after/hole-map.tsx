@@ -56,7 +56,7 @@ export function HoleMap({ course, hole, frame, also, label, choose, children }: 
       viewBox={`0 0 ${WIDTH} ${view.height}`}
       width={WIDTH}
       height={view.height}
-      tabIndex={0}
+      tabindex={0}
       role="application"
       aria-label={`${label}. Click a place, or move the mark with the arrow keys and press Enter.`}
       onClick={(event) => {

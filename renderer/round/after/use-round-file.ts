@@ -3,7 +3,7 @@
 import { makeStore, type StoreOf } from '../../state/store.ts';
 import type { UndoSource } from '../../state/undo-desk.ts';
 import { type AppTools, useTools } from '../../state/use-app.ts';
-import { useStore } from '../state/use-round.ts';
+import { useStore } from '../../state/use-store.ts';
 import { NO_ROUND, reduceRoundFiles, type RoundFileAction, type RoundFiles } from './round-file.ts';
 import { RoundKeeper } from './round-keeper.ts';
 

@@ -1,7 +1,7 @@
 /** How a panel of the room reads the room's own state. The state outlives the room's being shown. */
 
-import { useLayoutEffect, useState } from 'preact/hooks';
 import { makeStore, type StoreOf } from '../../state/store.ts';
+import { useStore } from '../../state/use-store.ts';
 import { type AppTools, useApp, useTools } from '../../state/use-app.ts';
 import { followCards } from '../effects/follow-cards.ts';
 import { followLedgers } from '../effects/follow-ledgers.ts';
@@ -23,23 +23,6 @@ export function roundStoreOf(tools: AppTools): RoundStore {
   followPlaying(tools, made);
   followCards(tools, made);
   return made;
-}
-
-export function useStore<S, A, T>(store: StoreOf<S, A>, select: (state: S) => T): T {
-  const [, redraw] = useState(0);
-  const value = select(store.state());
-  useLayoutEffect(() => {
-    let seen = value;
-    const look = (): void => {
-      const now = select(store.state());
-      if (Object.is(now, seen)) return;
-      seen = now;
-      redraw((count) => count + 1);
-    };
-    look();
-    return store.subscribe(look);
-  });
-  return value;
 }
 
 export function useRound<T>(select: (state: RoundState) => T): T {

@@ -1,0 +1,148 @@
+/** The room's other pages on two short holes: playing to an aim, trying out, over rounds, sharing; accessibility of all. */
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openSmallWindow, settles, startBrowser, type TestWindow } from './window.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Violations of WCAG 2 A and AA as axe-core (Deque, 4.14) finds them, in one line each. */
+async function violations(page: Page): Promise<readonly string[]> {
+  // The page's own policy forbids added scripts; the debugging channel does not pass through it.
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(async () => {
+    const { axe: engine } = globalThis as unknown as { axe: typeof axe };
+    const result = await engine.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return result.violations.map(({ id, nodes }) => ({
+      id,
+      nodes: nodes.slice(0, 4).map((node) => `${node.target.join(' ')} (${node.failureSummary ?? ''})`),
+    }));
+  });
+  return found.map(({ id, nodes }) => `${id}: ${nodes.join('; ')}`);
+}
+
+const PAGES = [
+  ...['Target', 'Playing to it', 'Cards', 'The day', 'After the round', 'Over rounds', 'Try it out'],
+  'Share',
+];
+
+describe.each(['light', 'dark'] as const)('the pages of the round, %s', (colorScheme) => {
+  let browser: Browser;
+  let window: TestWindow;
+  let page: Page;
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+    window = await openSmallWindow(browser, { colorScheme });
+    ({ page } = window);
+    await page.getByRole('button', { name: 'Round', exact: true }).click();
+    await page.getByText('All 2 holes are worked out').waitFor({ timeout: 120_000 });
+  });
+  afterAll(async () => {
+    await window.close();
+    await browser.close();
+  });
+
+  const show = (name: string) =>
+    page.getByRole('navigation', { name: 'Pages of the round' }).getByText(name).click();
+
+  if (colorScheme === 'light') {
+    it('weighs points and a match too', async () => {
+      await show('Playing to it');
+      await page.getByRole('radio', { name: 'Stableford points' }).check();
+      await page.getByLabel('Points to reach').fill('4');
+      await page.getByText('with the best choice on each tee').waitFor();
+      await page.getByRole('radio', { name: 'A match' }).check();
+      await page.getByText('A halved match counts half.').waitFor({ timeout: 60_000 });
+      await page.getByRole('radio', { name: 'The target' }).check();
+    });
+
+    it('works out what would help, with progress, and stops when asked', async () => {
+      await page.getByRole('button', { name: 'Work it out' }).click();
+      await page.getByRole('progressbar', { name: 'Improvements worked out' }).waitFor();
+      await page.getByText('driver 10 % tighter').waitFor({ timeout: 60_000 });
+      const stop = page
+        .getByRole('region', { name: 'What would help most' })
+        .getByRole('button', { name: 'Stop' });
+      if ((await stop.count()) > 0) {
+        await stop.click();
+        await page.getByText('Stopped; what was worked out stays.').waitFor();
+      }
+    });
+
+    it('plays a hole at the desk and again with the same luck', async () => {
+      await show('Try it out');
+      await page.getByRole('button', { name: 'Play', exact: true }).click();
+      await page.locator('.places-list tbody tr').first().waitFor();
+      const end = await page.locator('.places-list tbody tr').first().textContent();
+      await page.getByRole('button', { name: 'Plan to the end' }).click();
+      await page.getByText('Holed out in').waitFor();
+      await page.getByRole('button', { name: 'From the tee, same luck' }).click();
+      await page.getByText('Other ways with this luck').waitFor();
+      await page.getByRole('button', { name: 'Play the plan’s choice' }).click();
+      await settles(
+        () => page.locator('.places-list tbody tr').first().textContent(),
+        (text) => text === end,
+      );
+    });
+
+    it('aims by keyboard on the map', async () => {
+      await page.getByRole('button', { name: 'From the tee, other luck' }).click();
+      await page.locator('.hole-map').focus();
+      const aim = () => page.locator('circle.map-aim').getAttribute('cx');
+      const before = await aim();
+      for (let i = 0; i < 4; i++) await page.keyboard.press('Shift+ArrowRight');
+      await page.keyboard.press('Shift+ArrowUp');
+      await page.keyboard.press('Enter');
+      await settles(aim, (now) => now !== before);
+    });
+
+    it('shares course, player and round in one file, and shows what a shared file carries', async () => {
+      await show('Share');
+      await page.getByRole('button', { name: 'Make the file' }).click();
+      await page.getByText('Written:').waitFor();
+      expect(readdirSync(window.workspace).some((name) => name.includes('to share'))).toBe(true);
+      await show('After the round');
+      await page.getByRole('combobox', { name: 'Round' }).selectOption({ index: 1 });
+      await page.locator('[data-save-state="saved"]').waitFor();
+      await show('Share');
+      await page.getByText('the course Test course, 2 holes').waitFor();
+      await page.getByRole('button', { name: 'Add them to the workspace and open them' }).click();
+      await page.getByText('Added and opened.').waitFor();
+      await page.getByText('All 2 holes are worked out').waitFor({ timeout: 120_000 });
+    });
+
+    it('tells trends only from enough rounds', async () => {
+      await show('After the round');
+      await page.getByLabel('Score on hole 1', { exact: true }).fill('4');
+      await page.locator('[data-save-state="saved"]').waitFor();
+      await show('Over rounds');
+      await page.getByText('too few rounds yet (1)').first().waitFor();
+    });
+  }
+
+  it('axe-core finds nothing wrong on any of them', async () => {
+    for (const name of PAGES) {
+      await show(name);
+      if (name === 'After the round') {
+        const begin = page.getByRole('button', { name: 'Enter a round played today' });
+        if ((await begin.count()) > 0) await begin.click();
+        await page.locator('.entry-table').waitFor();
+        await page.getByLabel('Score on hole 1', { exact: true }).fill('4');
+        await page.getByRole('button', { name: 'places of the shots on hole 1' }).click();
+        await page.locator('.hole-map').waitFor();
+      }
+      await page.waitForTimeout(300);
+      expect(await violations(page), name).toEqual([]);
+    }
+  });
+
+  it('breaks no rule of the content policy and throws nothing', () => {
+    expect(window.complaints).toEqual([]);
+  });
+});
