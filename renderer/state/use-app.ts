@@ -1,7 +1,7 @@
 /** How a panel reads the state and changes it. */
 
 import { createContext } from 'preact';
-import { useContext, useLayoutEffect, useState } from 'preact/hooks';
+import { useContext } from 'preact/hooks';
 import type { Host } from '../../electron/contract/host.ts';
 import type { PlannerPool } from '../workers/planner-pool.ts';
 import type { Action } from './actions.ts';
@@ -9,6 +9,7 @@ import type { AppState } from './app-state.ts';
 import type { Duties } from './duties.ts';
 import type { Store } from './store.ts';
 import type { UndoDesk } from './undo-desk.ts';
+import { useStore } from './use-store.ts';
 
 /** The store, and the things that only the outside world can do. */
 export interface AppTools {
@@ -27,23 +28,9 @@ export function useTools(): AppTools {
   return tools;
 }
 
-/** Draws the panel again whenever `select` gives another value; `select` must give identical values for equal states. */
+/** See `useStore`. */
 export function useApp<T>(select: (state: AppState) => T): T {
-  const { store } = useTools();
-  const [, redraw] = useState(0);
-  const value = select(store.state());
-  useLayoutEffect(() => {
-    let seen = value;
-    const look = (): void => {
-      const now = select(store.state());
-      if (Object.is(now, seen)) return;
-      seen = now;
-      redraw((count) => count + 1);
-    };
-    look();
-    return store.subscribe(look);
-  });
-  return value;
+  return useStore(useTools().store, select);
 }
 
 export function useDispatch(): (action: Action) => void {
