@@ -66,9 +66,21 @@ export const holesShown = remember((document: EditableDocument, hole: number | n
   return hole === null || numbers.includes(hole) ? numbers : [...numbers, hole].sort((a, b) => a - b);
 });
 
-/** The hole's line; undefined until it is drawn. */
+const lines = new WeakMap<EditableDocument, ReadonlyMap<number, DocumentFeature>>();
+
+/** The hole's line (the first where there are several); undefined until it is drawn. */
 export function lineOfHole(document: EditableDocument, hole: number): DocumentFeature | undefined {
-  return document.features.find((feature) => kindOf(feature) === 'hole' && holeOf(feature) === hole);
+  let known = lines.get(document);
+  if (known === undefined) {
+    const found = new Map<number, DocumentFeature>();
+    for (const feature of document.features) {
+      const number = kindOf(feature) === 'hole' ? holeOf(feature) : undefined;
+      if (number !== undefined && !found.has(number)) found.set(number, feature);
+    }
+    known = found;
+    lines.set(document, known);
+  }
+  return known.get(hole);
 }
 
 export function isUnsaved({ file, history }: DrawingState): boolean {

@@ -18,6 +18,7 @@ import type { Geometry } from '../../core/course/schema.ts';
 import type { DrawingDesk } from './desk.ts';
 import { CHOOSING, type DrawingState, type Mode } from './drawing-state.ts';
 import { cardOf, type DrawnAs, fewestPlaces } from './kinds.ts';
+import { lineOfHole } from './selectors.ts';
 
 /** What the places drawn in this mode make; null where nothing is drawn. */
 export function sketchedAs(mode: Mode): DrawnAs | null {
@@ -123,12 +124,10 @@ export function holeForNew(state: DrawingState, kind: FeatureKind): number | nul
   if (!cardOf(kind).ofHole) return null;
   const hole = state.hole ?? 1;
   if (kind !== 'hole') return hole;
-  const lines = new Set(
-    state.history.document.features.filter((feature) => kindOf(feature) === 'hole').map(holeOf),
-  );
-  if (!lines.has(hole)) return hole;
+  const { document } = state.history;
+  if (lineOfHole(document, hole) === undefined) return hole;
   let next = 1;
-  while (lines.has(next)) next++;
+  while (lineOfHole(document, next) !== undefined) next++;
   return next;
 }
 

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { useDrawing } from '../use-drawing.ts';
-import { backgroundOf } from './background.ts';
+import { backgroundText } from './background.ts';
 import { PicturePlacer } from './picture-placer.tsx';
 import { useBackground } from './use-background.ts';
 
@@ -12,7 +12,7 @@ const FIRST_COVER = 0.35;
 export function BackgroundOnMap() {
   const [cover, setCover] = useState(FIRST_COVER);
   const { attribution, trouble, bitmap } = useBackground(cover);
-  const hasBackground = useDrawing(({ history }) => backgroundOf(history.document) !== null);
+  const hasBackground = useDrawing(({ history }) => backgroundText(history.document) !== 'null');
   if (!hasBackground) return null;
   return (
     <div class="background-foot">

@@ -5,7 +5,7 @@ import type { Attachment } from '../../../electron/contract/host.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
-import { type Background, backgroundOf, setBackground } from './background.ts';
+import { type Background, backgroundText, setBackground } from './background.ts';
 import { TileAddressForm } from './tile-address-form.tsx';
 
 const KIND_WORDS: Readonly<Record<Attachment['kind'], string>> = {
@@ -21,7 +21,7 @@ export function BackgroundPart({ token }: { readonly token: string }) {
   const { host } = useTools();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
-  const background = useDrawing(({ history }) => JSON.stringify(backgroundOf(history.document)));
+  const background = useDrawing(({ history }) => backgroundText(history.document));
   const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
   const [attachments, setAttachments] = useState<readonly Attachment[]>([]);
   const [copying, setCopying] = useState<{ readonly done: number; readonly total: number } | null>(null);

@@ -40,6 +40,17 @@ export function backgroundOf({ holewright }: EditableDocument): Background | nul
   return parsed.success ? parsed.output : null;
 }
 
+const texts = new WeakMap<EditableDocument['holewright'], string>();
+
+/** The background as text, `null` for none: the same for as long as it stays the same, so that a view can wait for a change. */
+export function backgroundText(document: EditableDocument): string {
+  const known = texts.get(document.holewright);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(backgroundOf(document));
+  texts.set(document.holewright, text);
+  return text;
+}
+
 export function setBackground(
   document: EditableDocument,
   background: Background | null,

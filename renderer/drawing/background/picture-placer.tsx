@@ -13,14 +13,14 @@ import { readPlace } from '../files/new-course.ts';
 import type { Box } from '../shapes.ts';
 import { askForPoint } from '../point-asked.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
-import { type PictureBackground, type PicturePin, backgroundOf, setBackground } from './background.ts';
+import { backgroundText, type PictureBackground, type PicturePin, setBackground } from './background.ts';
 import { FIT_WORDS, fitOf } from './picture-fit.ts';
 import { PixelPicker } from './pixel-picker.tsx';
 
 export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
-  const named = useDrawing(({ history }) => JSON.stringify(backgroundOf(history.document)));
+  const named = useDrawing(({ history }) => backgroundText(history.document));
   const frame = useDrawing((state) => state.frame);
   const [isOpen, setOpen] = useState(false);
   const [picking, setPicking] = useState(false);

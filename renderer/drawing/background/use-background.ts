@@ -5,7 +5,7 @@ import type { Painter } from '../../map/canvas-layer.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import type { DrawingState } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
-import { type Background, backgroundOf } from './background.ts';
+import { type Background, backgroundOf, backgroundText } from './background.ts';
 import { loadRaster } from './load-raster.ts';
 import { fitOf } from './picture-fit.ts';
 import type { Raster } from './raster.ts';
@@ -29,9 +29,9 @@ export function useBackground(cover: number): ShownBackground {
   const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
   const token = useDrawing(({ file }) => file?.entry.token ?? null);
   const frame = useDrawing((state) => state.frame);
-  const named = useDrawing(({ history }) => JSON.stringify(backgroundOf(history.document)));
+  const named = useDrawing(({ history }) => backgroundText(history.document));
   // control points move a picture; they do not load it anew
-  const source = useDrawing(({ history }) => sourceKey(backgroundOf(history.document)));
+  const source = sourceKey(JSON.parse(named) as Background | null);
   const [raster, setRaster] = useState<Raster | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
 

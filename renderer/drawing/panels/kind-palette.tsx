@@ -75,7 +75,7 @@ function swatchOf({ kind, drawnAs }: KindCard, palette: Palette) {
     case 'ground-level':
       return <path d="M3 8h10M8 3v10" class="swatch-line" />;
     case 'tree':
-      return <circle cx="8" cy="8" r="6" fill={palette.crownDark} stroke={palette.crownEdge} />;
+      return <circle cx="8" cy="8" r="6" fill={palette.crownDark} class="swatch-edge" />;
     default:
       return (
         <rect
@@ -85,7 +85,9 @@ function swatchOf({ kind, drawnAs }: KindCard, palette: Palette) {
           height="11"
           rx={drawnAs === 'line' ? 0 : 3.5}
           fill={groundColour(kind, palette)}
-          stroke={edgeColour(kind, palette)}
+          {...(edgeColour(kind, palette) === null
+            ? { class: 'swatch-edge' }
+            : { stroke: edgeColour(kind, palette) ?? '' })}
           stroke-width="1.6"
           {...(kind === 'penalty-yellow' ? { 'stroke-dasharray': '3 2' } : {})}
           {...(kind === 'boundary' || kind === 'out-of-bounds' ? { 'stroke-dasharray': '1.5 2' } : {})}
@@ -99,7 +101,8 @@ function groundColour(kind: FeatureKind, palette: Palette): string {
   return lie === undefined ? 'none' : palette.ground[lie];
 }
 
-function edgeColour(kind: FeatureKind, palette: Palette): string {
+/** Null for a plain edge that shows on the panel in either light. */
+function edgeColour(kind: FeatureKind, palette: Palette): string | null {
   switch (kind) {
     case 'penalty-red':
       return palette.stakeRed;
@@ -113,6 +116,6 @@ function edgeColour(kind: FeatureKind, palette: Palette): string {
     case 'out-of-bounds':
       return palette.playLine;
     default:
-      return palette.crownEdge;
+      return null;
   }
 }
