@@ -199,8 +199,8 @@ function ComparedTable({ answer }: { readonly answer: Answer }) {
         </tbody>
       </table>
       <p class="faint small-print">
-        Both worked out in full from their own shots with the same luck of the draw; each plays as
-        recommended. ± is the standard error of the calculation.
+        Both worked out in full with the same luck of the draw; each plays as recommended. ± is the standard
+        error of the calculation; how sure the two are of their own shots is not in it.
       </p>
     </>
   );

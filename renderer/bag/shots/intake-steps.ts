@@ -50,14 +50,13 @@ export async function setMapping(desk: BagDesk, mapping: ShotMapping): Promise<v
     mapping.skipRows !== intake.mapping?.skipRows ||
     mapping.delimiter !== intake.mapping.delimiter;
   patch(desk, { mapping, stage: { at: 'mapping' }, fault: null });
+  // Another change may come meanwhile; its own answers follow.
+  const isWanted = (): boolean => desk.store.state().intake?.mapping === mapping;
   const preview = await desk.office.preview(mapping, file.history.present);
-  const names = !isMoved
-    ? intake.names
-    : column === undefined
-      ? []
-      : await desk.office.texts(mapping, column);
-  // Another change may have come meanwhile; its own answer follows.
-  if (desk.store.state().intake?.mapping === mapping) patch(desk, { preview, names });
+  if (isWanted()) patch(desk, { preview });
+  if (!isMoved) return;
+  const names = column === undefined ? [] : await desk.office.texts(mapping, column);
+  if (isWanted()) patch(desk, { names });
 }
 
 export async function readIntake(desk: BagDesk): Promise<void> {

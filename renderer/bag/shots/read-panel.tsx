@@ -35,7 +35,8 @@ export function ReadPanel({ intake, table }: { readonly intake: Intake; readonly
             <strong>{countText(rejected, 'row', 'rows')}</strong> could not be read
           </li>
           <li>
-            <strong>{countText(table.duplicates.length, 'shot', 'shots')}</strong> known already
+            <strong>{countText(table.duplicates.length, 'shot', 'shots')}</strong> known already, or twice in
+            the table
             {table.duplicates.length > 0 && ` (lines ${firstLines(table)})`}
           </li>
         </ul>

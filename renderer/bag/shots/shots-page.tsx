@@ -33,6 +33,9 @@ export function ShotsPage() {
       return (
         <p class="work-note" role="status">
           <progress aria-label="Opening the table" /> Opening {intake.name} …
+          <button type="button" class="small-button" onClick={() => closeIntake(desk)}>
+            Leave it
+          </button>
         </p>
       );
     case 'refused':

@@ -78,6 +78,7 @@ function openDesk(tools: AppTools): BagDesk {
     if (store.state().file?.entry.token !== file.entry.token) return;
     if (ended.ok) {
       store.dispatch({ type: 'save-ended', saved: { document, revision: ended.revision } });
+      store.dispatch({ type: 'refused', message: null });
       store.dispatch({ type: 'said', words: `${file.entry.name} is saved.` });
       tellApp(
         { entry: { ...file.entry, modifiedAt: Date.now() }, text: ended.text, revision: ended.revision },
@@ -88,9 +89,8 @@ function openDesk(tools: AppTools): BagDesk {
       return;
     }
     store.dispatch({ type: 'save-ended', saved: null });
-    if (ended.revisionOnDisk !== null)
-      store.dispatch({ type: 'changed-on-disk', revision: ended.revisionOnDisk });
-    trouble(ended.message);
+    if (ended.revisionOnDisk === null) trouble(ended.message);
+    else store.dispatch({ type: 'changed-on-disk', revision: ended.revisionOnDisk });
   };
 
   const create = async (document: PlayerDocument): Promise<boolean> => {

@@ -13,6 +13,8 @@ import { type Fault, refuse, type Result, succeed } from '../../../core/result.t
 export const MOST_TABLE_BYTES = 2 * MOST_CSV_CHARACTERS;
 /** Different names of clubs that are shown. */
 const MOST_NAMES = 60;
+/** So much of a table is looked through for them; a name that comes up later is told when its row is read. */
+const MOST_LOOKED_THROUGH = 4_000_000;
 
 export interface OpenTable {
   readonly shape: CsvShape;
@@ -60,7 +62,7 @@ export function tooManyBytes(name: string, bytes: number): Fault {
   };
 }
 
-/** Every different text in a column below the names, in the order of appearance, sixty at most. */
+/** The different texts in a column below the names, in the order of appearance, sixty at most. */
 export function textsInColumn(text: string, mapping: ShotMapping, column: number): readonly string[] {
   const found = new Set<string>();
   let skip = mapping.skipRows;
@@ -72,6 +74,7 @@ export function textsInColumn(text: string, mapping: ShotMapping, column: number
       found.add(cell);
       if (found.size >= MOST_NAMES) return [...found];
     }
+    if (block.done > MOST_LOOKED_THROUGH) break;
   }
   return [...found];
 }
