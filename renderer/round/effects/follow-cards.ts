@@ -6,6 +6,8 @@ import type { AppTools } from '../../state/use-app.ts';
 import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
 import type { RoundStore } from '../state/use-round.ts';
 
+const RETRY_MS = 1000;
+
 export function cardKey(hole: PlannedHole, units: AppState['settings']['units']): string {
   return `${hole.result.key} ${units}`;
 }
@@ -19,6 +21,12 @@ export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, r
     try {
       const card = await pool.deskOf(hole.hole).card(hole.result.key, units, null);
       if (card !== null) round.dispatch({ type: 'card-made', hole: hole.hole, key, card });
+      else {
+        // The worker has let go of the hole, since files were opened anew: it is on its way back.
+        await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
+        given.delete(hole.hole);
+        look();
+      }
     } catch (reason) {
       store.dispatch({ type: 'trouble-met', title: 'A card could not be made', message: reasonText(reason) });
     }

@@ -10,6 +10,8 @@ import type { RoundStore } from '../state/use-round.ts';
 
 /** Plays of each hole: means of a round are good to about 0.1 strokes. */
 const PLAYS = 1500;
+/** After work was dropped because files were opened anew, milliseconds. */
+const RETRY_MS = 1000;
 
 export function ledgerKey(hole: PlannedHole, state: RoundState, handicap: number | undefined): string {
   const peer = peerLevel(state.wishes, handicap);
@@ -18,6 +20,8 @@ export function ledgerKey(hole: PlannedHole, state: RoundState, handicap: number
 
 export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>, round: RoundStore): void {
   const given = new Map<number, string>();
+  /** Ledgers that cannot be made; asked for again only when something about them changes. */
+  const refused = new Set<string>();
 
   const start = async (hole: PlannedHole, key: string): Promise<void> => {
     given.set(hole.hole, key);
@@ -27,14 +31,24 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
         { resultKey: hole.result.key, plays: PLAYS, peer },
         proxy((share) => round.dispatch({ type: 'ledger-progressed', hole: hole.hole, key, share })),
       );
-      if (answer.ok && given.get(hole.hole) === key)
-        round.dispatch({ type: 'ledger-finished', hole: hole.hole, key, answer: answer.value });
-      else round.dispatch({ type: 'ledger-dropped', hole: hole.hole });
+      if (answer.ok) {
+        if (given.get(hole.hole) === key)
+          round.dispatch({ type: 'ledger-finished', hole: hole.hole, key, answer: answer.value });
+      } else {
+        if (answer.error.why === 'fault') {
+          refused.add(key);
+          const { where, message } = answer.error.fault;
+          const title = `The strokes of hole ${hole.hole} cannot be counted`;
+          store.dispatch({ type: 'trouble-met', title, message: `${where}: ${message}` });
+        } else await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
+        round.dispatch({ type: 'ledger-dropped', hole: hole.hole });
+      }
     } catch (reason) {
       round.dispatch({ type: 'ledgers-stopped', stopped: true });
       store.dispatch({ type: 'trouble-met', title: 'The ledger stopped', message: reasonText(reason) });
     }
     if (given.get(hole.hole) === key) given.delete(hole.hole);
+    look();
   };
 
   const look = (): void => {
@@ -46,7 +60,7 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
     const handicap = app.player?.value.handicap;
     for (const hole of roundHoles(app).ready) {
       const key = ledgerKey(hole, state, handicap);
-      if (state.ledgers[hole.hole]?.key === key || given.get(hole.hole) === key) continue;
+      if (state.ledgers[hole.hole]?.key === key || given.get(hole.hole) === key || refused.has(key)) continue;
       void start(hole, key);
     }
   };

@@ -161,11 +161,11 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
               <tr key={figure.name}>
                 <th scope="row">{figure.name}</th>
                 <td class="number">
-                  {trend.mean.toFixed(1)}
+                  {plain(trend.mean)}
                   {trend.meanInterval !== null && (
                     <small>
                       {' '}
-                      {trend.meanInterval.low.toFixed(1)} to {trend.meanInterval.high.toFixed(1)}
+                      {plain(trend.meanInterval.low)} to {plain(trend.meanInterval.high)}
                     </small>
                   )}
                 </td>
@@ -194,6 +194,11 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
       <FormLine rounds={rounds} />
     </section>
   );
+}
+
+/** One decimal, with a true minus sign. */
+function plain(value: number): string {
+  return value.toFixed(1).replace('-', '−');
 }
 
 function sayable({ count, direction }: Trend, moreIsBetter: boolean): string {

@@ -1,7 +1,7 @@
 /** Where strokes go, by kind of stroke, against the own plan's ups and downs and against a peer. */
 
 import { levelName } from '../../../core/player/presets.ts';
-import { LEDGER_WORDS, roundLedger } from '../../../core/round/ledger.ts';
+import { LEDGER_KINDS, LEDGER_WORDS, roundLedger } from '../../../core/round/ledger.ts';
 import { signedText } from '../../state/measures.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { ledgerKey, stopLedgers } from '../effects/follow-ledgers.ts';
@@ -109,6 +109,52 @@ function LedgerTable({
         {ledger.threePutts.toFixed(1)}, penalty balls {ledger.penaltyBalls.toFixed(1)} a round. Positive:
         better than the peer (strokes gained, Broadie 2012).
       </p>
+      <details>
+        <summary>Hole by hole</summary>
+        <HoleLedgers ledger={ledger} />
+      </details>
     </>
+  );
+}
+
+/** Strokes per kind on each hole, and what the peer does better or worse there. */
+function HoleLedgers({ ledger }: { readonly ledger: ReturnType<typeof roundLedger> }) {
+  return (
+    <table class="plain-table">
+      <thead>
+        <tr>
+          <th scope="col">Hole</th>
+          {LEDGER_KINDS.map((kind) => (
+            <th key={kind} scope="col" class="number">
+              {LEDGER_WORDS[kind]}
+            </th>
+          ))}
+          <th scope="col" class="number">
+            Score
+          </th>
+          <th scope="col" class="number">
+            Against the peer
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {ledger.holes.map(({ hole, strokes, score, gainedOnPeer }) => (
+          <tr key={hole}>
+            <th scope="row">{hole}</th>
+            {LEDGER_KINDS.map((kind) => (
+              <td key={kind} class="number">
+                {strokes[kind].mean.toFixed(2)}
+              </td>
+            ))}
+            <td class="number">{score.mean.toFixed(2)}</td>
+            <td class="number">
+              {gainedOnPeer === null
+                ? '–'
+                : signedText(Object.values(gainedOnPeer).reduce((sum, { mean }) => sum + mean, 0))}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
