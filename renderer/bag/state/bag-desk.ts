@@ -211,6 +211,11 @@ function followOpenPlayer(
     const access = isSame ? file.access : ({ may: 'wait' } as const);
     store.dispatch({ type: 'opened', entry, revision, document, report, access });
     journal.settle();
+    if (file !== null && !isSame && isUnsaved(file))
+      store.dispatch({
+        type: 'refused',
+        message: `${file.entry.name} had unsaved changes. They are kept, and offered when you open it again.`,
+      });
     if (isSame && access.may === 'write') return;
     await claimFile(host, store, entry, revision);
   };
