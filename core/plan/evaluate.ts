@@ -120,7 +120,7 @@ export class ChoiceEvaluator {
     draws: ShotDraws,
     ownValue: number,
     keep: number,
-    { sureDraws = SURE_DRAWS, firstDraws = FIRST_DRAWS } = {},
+    { sureDraws = SURE_DRAWS, firstDraws = FIRST_DRAWS, mostDraws = draws.count }: SearchEffort = {},
   ): RankedChoice[] {
     let ranked: RankedChoice[] = [];
     for (const choice of choices) {
@@ -136,7 +136,7 @@ export class ChoiceEvaluator {
         entry.value = valueOfTally(entry.tally);
       }
       ranked.sort((a, b) => a.value - b.value);
-      if (upTo >= draws.count) break;
+      if (upTo >= mostDraws) break;
       ranked = ranked.slice(
         0,
         Math.max(keep, upTo < sureDraws ? FEWEST_IN_DOUBT : 0, Math.ceil(ranked.length * KEPT_SHARE)),
@@ -146,6 +146,14 @@ export class ChoiceEvaluator {
     }
     return ranked.slice(0, keep);
   }
+}
+
+/** How much a search for the best choices looks at. */
+export interface SearchEffort {
+  readonly firstDraws?: number;
+  /** From so many draws on the order of the choices is trusted. */
+  readonly sureDraws?: number;
+  readonly mostDraws?: number;
 }
 
 const FIRST_DRAWS = 8;

@@ -234,7 +234,12 @@ export class LevelSolver {
       coarser === null || state.distance < NEAR_GREEN_M ? [] : inheritedChoices(prepared, coarser, state);
     const candidates = inherited.length > 0 ? inherited : this.wideChoices(state, inTrees);
     const own = this.field.layers[state.layer]!.value[state.node]!;
-    const search = { sureDraws: SURE_DRAWS, firstDraws: this.settings.firstDraws };
+    // Every flight out of trees has to be walked along, and where a ball lies in them says little about the hole: half as many.
+    const search = {
+      sureDraws: SURE_DRAWS,
+      firstDraws: inTrees ? this.settings.firstDraws / 2 : this.settings.firstDraws,
+      mostDraws: inTrees ? draws.count / 2 : draws.count,
+    };
     const best = evaluator
       .bestOf(state.spot, state.lie, candidates, draws, own, 2, search)
       .map((ranked) => ranked.choice);

@@ -18,6 +18,8 @@ export interface OddsState {
 }
 
 const ODDS_SWEEPS = 2;
+/** The first sweep only brings the odds near; it looks at so many draws a node. */
+const FIRST_ODDS_DRAWS = 16;
 const NODES_PER_STEP = 96;
 
 /**
@@ -67,6 +69,7 @@ export function* settleOdds(
           state.draws(),
           layer.value[state.node]!,
           into,
+          sweep < ODDS_SWEEPS - 1 ? FIRST_ODDS_DRAWS : undefined,
         );
       } else {
         continue;
@@ -85,17 +88,18 @@ export function addChoiceOdds(
   draws: ShotDraws,
   ownValue: number,
   into: Float64Array,
+  count = draws.count,
 ): void {
   const law = evaluator.book.lawOf(choice.spreadIndex, lie, choice.carryM);
   into.fill(0);
   if (law === null) return;
   let replays = 0;
-  for (let i = 0; i < draws.count; i++) {
+  for (let i = 0; i < count; i++) {
     const next = evaluator.play(spot, law, choice.bearing, draws, i, ownValue);
     if (next.replay) replays++;
-    else evaluator.field.addOdds(next.x, next.y, next.lie, 1 / draws.count, 1 + next.penalty, into);
+    else evaluator.field.addOdds(next.x, next.y, next.lie, 1 / count, 1 + next.penalty, into);
   }
-  addReplays(into, replays / draws.count);
+  addReplays(into, replays / count);
 }
 
 /** A share `p` of shots is played again two strokes later: odds[k] = rest[k] + p odds[k - 2]; the last entry takes what is left. */

@@ -57,7 +57,7 @@ export function* solveStrokes(
     const solver = new LevelSolver(prepared, field, coarser, {
       choosingDraws: isLast ? settings.draws : settings.draws / 2,
       valuingDraws: settings.draws,
-      tolerance: settings.tolerance,
+      tolerance: isLast ? settings.tolerance : 2.5 * settings.tolerance,
       // The last but one is what the change of the refinement is measured against: it must rest too.
       mostSweeps:
         level >= settings.spacingsM.length - 2 ? settings.mostSweeps : Math.min(6, settings.mostSweeps),

@@ -10,7 +10,12 @@ import { ChoiceEvaluator } from '../../core/plan/evaluate.ts';
 import type { Choice, Spot } from '../../core/plan/model.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { unplayablePenalty } from '../../core/plan/relief.ts';
-import { layerOfLie, RELIEF_ACTION, type StrokesField } from '../../core/plan/strokes-field.ts';
+import {
+  layerOfLie,
+  RELIEF_ACTION,
+  REPLAY_ACTION,
+  type StrokesField,
+} from '../../core/plan/strokes-field.ts';
 import { inverseNormal } from '../../core/random/normal.ts';
 import { handDraws } from './synthetic.ts';
 
@@ -94,6 +99,12 @@ function playHole(
       strokes += unplayablePenalty(lie, dropLie);
       spot = action.aim;
       lie = dropLie;
+      continue;
+    }
+    if (action?.spreadIndex === REPLAY_ACTION) {
+      strokes += 1;
+      spot = prepared.tee;
+      lie = Lie.tee;
       continue;
     }
     const choice =

@@ -38,12 +38,16 @@ describe('normal distribution function', () => {
 
   it('is symmetric and never falls', () => {
     fc.assert(
-      fc.property(fc.double({ min: -30, max: 30, noNaN: true }), fc.double({ min: 0, max: 2 }), (x, step) => {
-        expect(normalCdf(x) + normalCdf(-x)).toBeCloseTo(1, 14);
-        expect(erfc(x) + erfc(-x)).toBeCloseTo(2, 14);
-        // Rounding of the last bits may differ across the joins of the three ranges.
-        expect(normalCdf(x + Math.abs(step))).toBeGreaterThanOrEqual(normalCdf(x) * (1 - 1e-13));
-      }),
+      fc.property(
+        fc.double({ min: -30, max: 30, noNaN: true }),
+        fc.double({ min: 0, max: 2, noNaN: true }),
+        (x, step) => {
+          expect(normalCdf(x) + normalCdf(-x)).toBeCloseTo(1, 14);
+          expect(erfc(x) + erfc(-x)).toBeCloseTo(2, 14);
+          // Rounding of the last bits may differ across the joins of the three ranges.
+          expect(normalCdf(x + Math.abs(step))).toBeGreaterThanOrEqual(normalCdf(x) * (1 - 1e-13));
+        },
+      ),
     );
   });
 });
