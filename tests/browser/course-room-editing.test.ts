@@ -44,15 +44,17 @@ describe('changing a course', () => {
 
   beforeAll(async () => {
     browser = await startBrowser();
+    window = await openSmallWindow(browser);
+    await openCourseRoom(window.page);
+    await mayEdit(window.page);
   });
-  afterEach(() => window.close());
-  afterAll(() => browser.close());
+  afterAll(async () => {
+    await window.close();
+    await browser.close();
+  });
 
   it('needs no mouse: a bunker is drawn, a corner nudged, all of it undone', async () => {
-    window = await openSmallWindow(browser);
     const { page } = window;
-    await openCourseRoom(page);
-    await mayEdit(page);
     const hand = new Hand(page);
     await hand.press('F6', 'b', 'k', 'ArrowUp', 'Enter');
     for (const arrow of ['ArrowRight', 'ArrowUp', 'ArrowLeft'])
@@ -81,10 +83,7 @@ describe('changing a course', () => {
   });
 
   it('tells a fault at once, leads to it and mends it', async () => {
-    window = await openSmallWindow(browser);
     const { page } = window;
-    await openCourseRoom(page);
-    await mayEdit(page);
     await page.locator('input[name="drawing-listed"][value="features"]').check();
     await page.getByPlaceholder('Find').fill('front');
     await page.locator('.feature-row').click();
@@ -101,10 +100,7 @@ describe('changing a course', () => {
   });
 
   it('drags what is chosen, and refuses with words what cannot be done', async () => {
-    window = await openSmallWindow(browser);
     const { page } = window;
-    await openCourseRoom(page);
-    await mayEdit(page);
     const hand = new Hand(page);
     await page.locator('input[name="drawing-listed"][value="features"]').check();
     await page.getByPlaceholder('Find').fill('bunker');
@@ -127,6 +123,17 @@ describe('changing a course', () => {
     );
     await savedByItself(page);
   });
+});
+
+describe('a course', () => {
+  let browser: Browser;
+  let window: TestWindow;
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterEach(() => window.close());
+  afterAll(() => browser.close());
 
   it('in two windows is for one of them, and for the other once that is closed', async () => {
     window = await openSmallWindow(browser);
