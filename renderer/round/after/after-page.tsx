@@ -80,6 +80,7 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
   const { store } = roundFileDesk(tools);
   const course = useApp((app) => app.course?.value ?? null);
   const player = useApp((app) => app.player?.value ?? null);
+  const revision = useApp((app) => app.player?.revision);
   const [marked, setMarked] = useState<number | null>(null);
   const { document: round } = open;
   const review = useReview(round);
@@ -88,6 +89,7 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
     store.dispatch({ type: 'changed', label, document: next });
   if (course === null) return null;
   const isSame = course.name === round.course.name;
+  const isOtherPlan = round.player.sha256 !== revision;
   const hole = course.holes.find(({ number }) => number === marked);
   const planned = marked === null ? undefined : plannedHole(round, marked);
   return (
@@ -114,7 +116,7 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
           close={() => setMarked(null)}
         />
       )}
-      {review !== null && <ReviewPanel review={review} />}
+      {review !== null && <ReviewPanel review={review} isOtherPlan={isOtherPlan} />}
       <FeedPanel {...{ round, isFixed, change }} />
       <ExportLine round={round} entry={open.entry} />
     </>

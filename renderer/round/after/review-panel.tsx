@@ -37,7 +37,13 @@ export function useReview(round: RoundDocument): RoundReview | null {
   return review;
 }
 
-export function ReviewPanel({ review }: { readonly review: RoundReview }) {
+interface Props {
+  readonly review: RoundReview;
+  /** The player's file is another than the one that the round was planned with. */
+  readonly isOtherPlan: boolean;
+}
+
+export function ReviewPanel({ review, isOtherPlan }: Props) {
   if (review.holes.length === 0)
     return <p class="faint">The comparison with the plan begins with the first score.</p>;
   const classes = Object.entries(review.byClass) as [ShotClass, number][];
@@ -57,7 +63,9 @@ export function ReviewPanel({ review }: { readonly review: RoundReview }) {
       </ul>
       <p class="faint">
         Gained and lost are against your own expected strokes, not somebody else’s. One round says little
-        about skill: the pages over rounds say what lasts.
+        about skill: the page over rounds says what lasts.
+        {isOtherPlan &&
+          ' The player’s shots have changed since this round was planned: strokes with places are held against the plan as it is now.'}
       </p>
     </section>
   );

@@ -3,7 +3,7 @@
 import { useApp } from '../../state/use-app.ts';
 import { missingFor, playingNow } from '../effects/follow-playing.ts';
 import { useRound, useRoundHoles } from '../state/use-round.ts';
-import { chanceWords } from '../target/odds-panel.tsx';
+import { tenthText } from '../target/odds-panel.tsx';
 import { DeparturesTable } from './departures-table.tsx';
 import { GameForm } from './game-form.tsx';
 import { HelpPanel } from './help-panel.tsx';
@@ -32,10 +32,10 @@ export function PlayingPage() {
         <>
           <section class="advice-card" aria-label="Odds by the best choices">
             <div class="odds-line">
-              <strong class="big-odds">{chanceWords(answer.plan.withForm.chance)}</strong>
+              <strong class="big-odds">{tenthText(answer.plan.withForm.chance)}</strong>
               <p>
                 with the best choice on each tee, as the round goes;{' '}
-                {(100 * answer.plan.withForm.chanceByLowestMean).toFixed(1)} % with the lowest mean on each
+                {tenthText(answer.plan.withForm.chanceByLowestMean)} with the lowest mean on each
                 {differenceWords(answer.plan.withForm.chance - answer.plan.withForm.chanceByLowestMean)}
                 {state.wishes.game === 'match' ? ' A halved match counts half.' : ''}
               </p>

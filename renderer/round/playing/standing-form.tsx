@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks';
 import { startOf } from '../../../core/round/aim.ts';
 import type { PlayingAnswer } from '../../workers/round-api.ts';
-import { chanceText } from '../../state/measures.ts';
+import { tenthText } from '../target/odds-panel.tsx';
 import { Field } from '../../panels/field.tsx';
 import { NumberField } from '../number-field.tsx';
 import type { RoundHoles } from '../state/planned-holes.ts';
@@ -68,10 +68,10 @@ export function StandingForm({ answer, holes }: Props) {
       ) : (
         <p>
           <strong>{optionWords(hole.plan, indexed(hole, standing.option))}</strong>,{' '}
-          {chanceText(standing.chance)}
+          {tenthText(standing.chance)}
           {standing.option === at.lowestMean
             ? '. It is the choice with the lowest mean too.'
-            : ` instead of ${chanceText(standing.chanceByLowestMean)} with ${optionWords(hole.plan, indexed(hole, at.lowestMean))}, the choice with the lowest mean.`}
+            : ` instead of ${tenthText(standing.chanceByLowestMean)} with ${optionWords(hole.plan, indexed(hole, at.lowestMean))}, the choice with the lowest mean.`}
         </p>
       )}
     </section>

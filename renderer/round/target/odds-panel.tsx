@@ -71,3 +71,8 @@ export function chanceWords(chance: number): string {
   if (chance > 0.995) return 'over 99 %';
   return `${Math.round(100 * chance)} %`;
 }
+
+/** To a tenth of a per cent, for chances that are held against each other. */
+export function tenthText(chance: number): string {
+  return `${(100 * chance).toFixed(1)} %`;
+}
