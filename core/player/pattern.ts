@@ -100,7 +100,7 @@ export function patternWords(spread: ShotSpread, shots: number, units: 'yards' |
   const side =
     length(Math.abs(bias)) === 0
       ? 'on the line of aim'
-      : `${length(Math.abs(bias))} ${word} ${bias > 0 ? 'right' : 'left'} of the aim`;
+      : `${length(Math.abs(bias))} ${length(Math.abs(bias)) === 1 ? word.slice(0, -1) : word} ${bias > 0 ? 'right' : 'left'} of the aim`;
   const lean =
     Math.abs(spread.correlation) < 0.2
       ? ''
