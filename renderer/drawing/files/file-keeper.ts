@@ -6,13 +6,14 @@
 import { courseOf, openDocumentText, serialise } from '../../../core/course/document.ts';
 import { type History, isChangedSince, revisionOf } from '../../../core/course/history.ts';
 import type { Course } from '../../../core/course/model.ts';
-import type { ClaimHolder, HostAnswer, SaveRequest } from '../../../electron/contract/host.ts';
+import type { HostAnswer } from '../../../electron/contract/host.ts';
 import type { OpenDocument } from '../../state/app-state.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import type { DrawingStore } from '../desk.ts';
 import { type Access, type EditedFile, mayEdit } from '../drawing-state.ts';
 import { noteOfStep, noteText } from './journal-entry.ts';
 import { becomes, recover, type Recovered } from './recover.ts';
+import { beginSitting, holderWords, saveRequest, type Sitting } from './sitting.ts';
 
 /** Drawing rests when nothing has changed for this long: the file is saved and holes are planned anew. */
 const REST_MS = 2000;
@@ -51,20 +52,6 @@ export function keepFile(tools: Tools, store: DrawingStore): FileKeeper {
     bringBack: (recovered) => keeper.bringBack(recovered),
     giveUp: (recovered) => keeper.giveUp(recovered),
   };
-}
-
-/** What one file's journal has, from taking the file to letting go of it. */
-interface Sitting {
-  readonly token: string;
-  journal: string | null;
-  lastNumber: number;
-  /** The next entry is the whole document: nothing before it can be built on. */
-  wholeDue: boolean;
-  writing: Promise<void>;
-}
-
-function beginSitting(token: string): Sitting {
-  return { token, journal: null, lastNumber: 0, wholeDue: true, writing: Promise.resolve() };
 }
 
 class Keeper {
@@ -162,6 +149,8 @@ class Keeper {
       : isHeld
         ? { may: 'edit' }
         : { may: 'look', why: 'asking', words: 'Asking for the file …' };
+    // loading is no change that the journal should have
+    this.seen = null;
     this.store.dispatch({
       type: 'course-loaded',
       document: opened.value.document,
@@ -433,19 +422,4 @@ class Keeper {
     const answer = await this.tools.host.clearJournal({ token, journal, upTo });
     if (!answer.ok && answer.failure !== 'not-claimed') this.tell({ trouble: answer.message }, token);
   }
-}
-
-function saveRequest(token: string, text: string, baseRevision: string, upTo: number): SaveRequest {
-  return { token, text, baseRevision, ...(upTo > 0 ? { journalUpTo: upTo } : {}) };
-}
-
-export function holderWords({ place, computer, since }: ClaimHolder): string {
-  const where =
-    place === 'other-window'
-      ? 'Another window'
-      : place === 'other-program'
-        ? 'Another program on this computer'
-        : `The computer ${computer === '' ? 'of somebody else' : computer}`;
-  const when = new Date(since).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  return `${where} has had this course open since ${when}. You can look at it here; close it there to edit it here.`;
 }

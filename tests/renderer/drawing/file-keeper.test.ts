@@ -231,6 +231,7 @@ describe('a course under edit', () => {
     expect(room.store.state().history.document.holewright['courseName']).toBe('Their course');
     expect(room.store.state().history.past).toEqual([]);
     expect(room.app.state().course?.value.name).toBe('Their course');
+    expect(room.asked.filter((one) => one.startsWith('journal'))).toEqual(['journal 1']);
     // editing goes on with the same claim
     room.draw(40);
     await rest();

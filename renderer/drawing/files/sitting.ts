@@ -1,0 +1,33 @@
+/** One sitting at a file: what its journal has, what a save asks for, who else may have the file. */
+
+import type { ClaimHolder, SaveRequest } from '../../../electron/contract/host.ts';
+
+/** What one file's journal has, from taking the file to letting go of it. */
+export interface Sitting {
+  readonly token: string;
+  journal: string | null;
+  lastNumber: number;
+  /** The next entry is the whole document: nothing before it can be built on. */
+  wholeDue: boolean;
+  writing: Promise<void>;
+}
+
+export function beginSitting(token: string): Sitting {
+  return { token, journal: null, lastNumber: 0, wholeDue: true, writing: Promise.resolve() };
+}
+
+/** `upTo` 0 names no entry. */
+export function saveRequest(token: string, text: string, baseRevision: string, upTo: number): SaveRequest {
+  return { token, text, baseRevision, ...(upTo > 0 ? { journalUpTo: upTo } : {}) };
+}
+
+export function holderWords({ place, computer, since }: ClaimHolder): string {
+  const where =
+    place === 'other-window'
+      ? 'Another window'
+      : place === 'other-program'
+        ? 'Another program on this computer'
+        : `The computer ${computer === '' ? 'of somebody else' : computer}`;
+  const when = new Date(since).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
+  return `${where} has had this course open since ${when}. You can look at it here; close it there to edit it here.`;
+}
