@@ -6,8 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { eighteenHolesText } from '../renderer/round/eighteen.ts';
-import { smallPlayerText } from '../renderer/small-course.ts';
+import { eighteenHolesText, threeClubsText } from '../renderer/round/eighteen.ts';
 import { openWindow, settles, startBrowser, type TestWindow } from './window.ts';
 
 const POINT_PER_MM = 72 / 25.4;
@@ -25,7 +24,7 @@ describe('a round from target to learning', () => {
   beforeAll(async () => {
     browser = await startBrowser();
     window = await openWindow(browser, {
-      files: { 'eighteen.geojson': eighteenHolesText(), 'few-clubs.json': smallPlayerText() },
+      files: { 'eighteen.geojson': eighteenHolesText(), 'few-clubs.json': threeClubsText() },
       lastOpen: { course: 'eighteen.geojson', player: 'few-clubs.json' },
     });
     ({ page } = window);
@@ -159,7 +158,7 @@ describe('a round from target to learning', () => {
     await page.getByLabel('I allow the shots of this round').check();
     await page.getByRole('button', { name: 'Add 5 shots to' }).click();
     await page.getByText('The next plan changes').waitFor();
-    await page.getByText(/6-iron full: 5 more shots/).waitFor();
+    await page.getByText(/7-iron full: 5 more shots/).waitFor();
     const change = page.getByText(/Expected score \d+\.\d → \d+\.\d/);
     await change.waitFor({ timeout: 200_000 });
     expect(await change.textContent()).not.toContain('(0.00)');

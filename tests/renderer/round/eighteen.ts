@@ -1,6 +1,7 @@
 /** Eighteen short invented holes side by side, each worked out within a second, for paths through a whole round. */
 
 import { area, at, collection, line, point, square } from '../../course/builders.ts';
+import { minimalPlayer } from '../../player/sample-player.ts';
 
 const APART_M = 260;
 
@@ -24,4 +25,12 @@ export function eighteenHoles(): ReturnType<typeof collection> {
 
 export function eighteenHolesText(): string {
   return JSON.stringify(eighteenHoles());
+}
+
+/** An invented player with an iron, a wedge and a putter: little to choose from, soon worked out. */
+export function threeClubsText(): string {
+  const player = minimalPlayer();
+  const iron = { name: '7-iron', kind: 'iron', loftDeg: 32, swings: ['full'] };
+  const bag = player.bag.filter(({ kind }) => kind === 'wedge' || kind === 'putter');
+  return JSON.stringify({ ...player, bag: [iron, ...bag] });
 }
