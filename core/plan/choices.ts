@@ -17,11 +17,12 @@ const PAST_HOLE_M = 12;
 /** Laws of a player's shots by spread, lie and carry (carry to the metre; exact laws differ by less than a spread's doubt). */
 export class LawBook {
   private readonly laws = new Map<number, ShotLaw | null>();
-  private readonly windows: readonly BallWindow[];
 
-  constructor(readonly player: PlayerModel) {
-    this.windows = player.spreads.map(ballWindow);
-  }
+  /** `windows`: one for each of the player's spreads. */
+  constructor(
+    readonly player: PlayerModel,
+    readonly windows: readonly BallWindow[] = player.spreads.map(ballWindow),
+  ) {}
 
   lawOf(spreadIndex: number, lie: LieCode, carryM: number): ShotLaw | null {
     const spread = this.player.spreads[spreadIndex]!;

@@ -73,6 +73,17 @@ export interface Option {
   readonly endShare: Readonly<Record<LieName, number>>;
   /** Null for relief. */
   readonly spreadSource: SpreadSource | null;
+  /** Absent for relief and putts, where the spreads come without a posterior, and where it was not asked for. */
+  readonly doubt?: SpreadDoubt;
+}
+
+/** What the doubt about the player's own shots leaves open. */
+export interface SpreadDoubt {
+  /** The option's mean strokes lie between these nine times in ten. */
+  readonly lowStrokes: number;
+  readonly highStrokes: number;
+  /** Share of bags that fit the measured shots under which this option costs the fewest strokes. */
+  readonly cheapestShare: number;
 }
 
 export interface ParOdds {

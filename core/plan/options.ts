@@ -18,6 +18,7 @@ import type { PreparedHole } from './prepare.ts';
 import { recommend } from './recommend.ts';
 import { lieOfSpot } from './sample.ts';
 import { puttOption, reliefOptions } from './swingless-options.ts';
+import { doubtOfOptions } from './spread-doubt.ts';
 import type { StrokesField } from './strokes-field.ts';
 
 export interface OptionSettings {
@@ -25,6 +26,8 @@ export interface OptionSettings {
   readonly strokesTaken?: number;
   /** Shots per option; rounded to whole batches. */
   readonly samples?: number;
+  /** Whether each option is to say what the doubt about the player's shots leaves open. */
+  readonly withDoubt?: boolean;
 }
 
 export const DEFAULT_SAMPLES = 2048;
@@ -76,6 +79,13 @@ export function planFromSpot(
     ];
   }
   options = rankOptions(options, prepared.player.marginStrokes);
+  if (settings.withDoubt === true) {
+    const doubts = doubtOfOptions(prepared, field, spot, options);
+    options = options.map((option) => {
+      const doubt = doubts.get(option.id);
+      return doubt === undefined ? option : { ...option, doubt };
+    });
+  }
   return {
     hole: prepared.hole.number,
     from: spot,

@@ -29,6 +29,12 @@ export function planReport(
   if (best !== undefined)
     lines.push(`Play ${optionWords(best, sides[best.id], unit)}. ${plan.recommendation.reason}`);
   else lines.push(plan.recommendation.reason);
+  if (best?.doubt !== undefined) {
+    const { lowStrokes, highStrokes, cheapestShare } = best.doubt;
+    lines.push(
+      `The measured shots leave room for ${lowStrokes.toFixed(2)} to ${highStrokes.toFixed(2)} (nine in ten); it is the lowest of all in ${percent(cheapestShare)} of the bags that fit them.`,
+    );
+  }
   if (plan.options.length > 0) {
     const rows = plan.options.map((option) => [
       `${option.id === plan.recommendation.optionId ? '*' : ' '} ${optionWords(option, sides[option.id], unit)}`,

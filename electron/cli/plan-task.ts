@@ -44,7 +44,7 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
   }
   const { pin, playLine, lengthM, teeName, positionName } = prepared.value;
   const field = solveNow(prepared.value);
-  const plan = planFromSpot(prepared.value, field, spot);
+  const plan = planFromSpot(prepared.value, field, spot, { withDoubt: true });
   const sides = plan.options.map(({ id, aim, carryM }) => [
     id,
     aimSide(aim.spot, carryM, spot, pin, playLine),

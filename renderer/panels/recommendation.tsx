@@ -2,7 +2,8 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import type { AppState } from '../state/app-state.ts';
-import { errorText, strokesText, toHoleText } from '../state/measures.ts';
+import type { SpreadDoubt } from '../../core/plan/model.ts';
+import { chanceText, errorText, strokesText, toHoleText } from '../state/measures.ts';
 import { currentPlan, optionOf } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { OddsBar } from './odds-bar.tsx';
@@ -53,9 +54,16 @@ export function RecommendationCard() {
       {aim !== '' && <p class="advice-aim">{aim}</p>}
       <OddsBar odds={option.parOdds} words />
       <p class="advice-reason">{plan.recommendation.reason}</p>
+      {option.doubt !== undefined && <p class="faint advice-doubt">{doubtWords(option.doubt)}</p>}
       <Announcement />
     </section>
   );
+}
+
+/** What the player's few shots leave open, in one sentence. */
+function doubtWords({ lowStrokes, highStrokes, cheapestShare }: SpreadDoubt): string {
+  const range = `${strokesText(lowStrokes)} to ${strokesText(highStrokes)}`;
+  return `Your shots leave room for ${range} (nine in ten); it is the lowest of all in ${chanceText(cheapestShare)} of the bags that fit them.`;
 }
 
 /** Says the recommendation aloud once things are at rest; a drag would otherwise chatter. */

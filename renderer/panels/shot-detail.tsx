@@ -2,7 +2,7 @@
 
 import { LIE_NAMES } from '../../core/ground/lies.ts';
 import type { Option } from '../../core/plan/model.ts';
-import { chanceText, lengthText } from '../state/measures.ts';
+import { chanceText, lengthText, strokesText } from '../state/measures.ts';
 import { optionOf, paintedShot } from '../state/selectors.ts';
 import { useApp } from '../state/use-app.ts';
 import { LIE_WORDS, shotPhrase, sourceWords, troubleList } from './shot-words.ts';
@@ -32,6 +32,16 @@ export function ShotDetail() {
             ? 'hardly any'
             : troubles.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ')}
         </dd>
+        {option.doubt !== undefined && (
+          <>
+            <dt>Doubt</dt>
+            <dd>
+              {strokesText(option.doubt.lowStrokes)} to {strokesText(option.doubt.highStrokes)} strokes, nine
+              in ten; lowest of all in {chanceText(option.doubt.cheapestShare)} of the bags that fit your
+              shots
+            </dd>
+          </>
+        )}
         {source !== null && (
           <>
             <dt>Spread</dt>

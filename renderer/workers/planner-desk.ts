@@ -7,7 +7,13 @@ import { checkCourse } from '../../core/course/check.ts';
 import { parseCourseText } from '../../core/course/parse.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Choice, Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
-import { choiceOf, compareChoices, evaluateChoice, planFromSpot } from '../../core/plan/options.ts';
+import {
+  choiceOf,
+  compareChoices,
+  evaluateChoice,
+  type OptionSettings,
+  planFromSpot,
+} from '../../core/plan/options.ts';
 import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
 import { sampleShot, spreadEllipses } from '../../core/plan/sample.ts';
 import { DEFAULT_SETTINGS, solveStrokes, type SolveSettings } from '../../core/plan/solve.ts';
@@ -242,9 +248,9 @@ function fieldKeyOf(task: HoleTask): string {
   return `${task.hole}/${task.teeName}/${at}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
 }
 
-function settingsOf(question: SpotQuestion): { readonly strokesTaken: number; readonly samples?: number } {
+function settingsOf(question: SpotQuestion): OptionSettings {
   const { strokesTaken } = question;
-  return question.rough ? { strokesTaken, samples: ROUGH_SAMPLES } : { strokesTaken };
+  return question.rough ? { strokesTaken, samples: ROUGH_SAMPLES } : { strokesTaken, withDoubt: true };
 }
 
 function choiceFor(
@@ -280,7 +286,7 @@ function resultOf(task: HoleTask, prepared: PreparedHole, field: StrokesField): 
     convergence: field.convergence,
     teePlan: planFromSpot(prepared, field, prepared.tee, {
       strokesTaken: 0,
-      ...(task.rough ? { samples: ROUGH_SAMPLES } : {}),
+      ...(task.rough ? { samples: ROUGH_SAMPLES } : { withDoubt: true }),
     }),
   };
 }
