@@ -53,8 +53,19 @@ if [ ! -d node_modules ]; then
 fi
 
 step 'browser and PDF tools' install_tools
-step 'types' npm run --silent types
-step 'lint' npm run --silent lint
+# Each keeps one core busy, so both at once.
+types_and_lint() {
+  npm run --silent types >"$results/types.txt" 2>&1 &
+  local types=$!
+  npm run --silent lint
+  local lint=$?
+  wait "$types"
+  local typed=$?
+  cat "$results/types.txt"
+  [ $lint -eq 0 ] && [ $typed -eq 0 ]
+}
+
+step 'types and lint' types_and_lint
 step 'unit and published tests' vitest unit
 step 'build' npm run --silent build
 step 'browser tests' vitest browser --config tests/browser/vitest.config.ts

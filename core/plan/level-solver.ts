@@ -61,8 +61,8 @@ const CHOOSING_SWEEPS = 2;
 /** With fewer choices than this clear of trees, those through trees count too. */
 const FEWEST_OPEN = 12;
 const DEGREE = Math.PI / 180;
-/** Within this distance every part swing is tried at every spacing, metres: a coarse neighbour's chip says little. */
-const NEAR_GREEN_M = 45;
+/** Within so many node spacings of the hole every part swing is tried: a coarse neighbour's chip says little. */
+const NEAR_SPACINGS = 4.5;
 /** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
 const MAY_BE_UNPLAYABLE: readonly boolean[] = [false, false, true, true, true];
 
@@ -231,7 +231,9 @@ export class LevelSolver {
     const draws = this.drawsOf(this.choosing, state);
     const inTrees = state.lie === Lie.woods;
     const inherited =
-      coarser === null || state.distance < NEAR_GREEN_M ? [] : inheritedChoices(prepared, coarser, state);
+      coarser === null || state.distance < NEAR_SPACINGS * this.field.spacingM
+        ? []
+        : inheritedChoices(prepared, coarser, state);
     const candidates = inherited.length > 0 ? inherited : this.wideChoices(state, inTrees);
     const own = this.field.layers[state.layer]!.value[state.node]!;
     // Every flight out of trees has to be walked along, and where a ball lies in them says little about the hole: half as many.
@@ -270,6 +272,7 @@ export class LevelSolver {
     const layer = field.layers[state.layer]!;
     const before = layer.value[state.node]!;
     let choice = state.choices[0]?.choice;
+    let value = Infinity;
     // Choices settle over the first sweeps; after that only values move, so that the sweeps come to rest.
     if (sweep > 0 && sweep < CHOOSING_SWEEPS && state.choices.length > 1) {
       // Both sets serve here: the bias that brings is gone when the settled choices are valued anew in the end.
@@ -280,16 +283,15 @@ export class LevelSolver {
         const seen = this.settings.trustsSearch
           ? kept.value
           : evaluator.valueOf(state.spot, state.lie, kept.choice, draws, before);
-        const value = seen + evaluator.valueOf(state.spot, state.lie, kept.choice, more, before);
-        if (value < least) {
-          least = value;
+        const valued = evaluator.valueOf(state.spot, state.lie, kept.choice, more, before);
+        if (seen + valued < least) {
+          least = seen + valued;
           choice = kept.choice;
+          value = valued;
         }
       }
       state.choices = state.choices.filter((kept) => kept.choice === choice);
-    }
-    let value = Infinity;
-    if (choice !== undefined) {
+    } else if (choice !== undefined) {
       value = evaluator.valueOf(state.spot, state.lie, choice, this.drawsOf(this.valuing, state), before);
     }
     layer.spreadIndex[state.node] = choice === undefined ? NO_ACTION : choice.spreadIndex;

@@ -64,7 +64,7 @@ export function* solveStrokes(
       firstDraws: level === 0 ? 4 : 8,
       asideDeg: ASIDE_DEG / 2 ** level,
       // On the last but one only the mean counts.
-      replicas: isLast ? REPLICAS : REPLICAS / 2,
+      replicas: isLast ? REPLICAS : REPLICAS / 4,
       trustsSearch: level > 0,
       keepsFarNodes: isLast && coarser !== null,
     });
