@@ -1,7 +1,7 @@
 /** One hole of the strategy card, put together from its plan. */
 
 import type { Course } from '../course/model.ts';
-import { choiceOf } from '../plan/options.ts';
+import { choiceOf } from '../plan/choices.ts';
 import type { Option, SpotPlan } from '../plan/model.ts';
 import type { PreparedHole } from '../plan/prepare.ts';
 import type { StrokesField } from '../plan/strokes-field.ts';

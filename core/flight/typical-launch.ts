@@ -5,6 +5,7 @@
  * more from these lines: a measured launch beats them.
  */
 
+import { type BrokenLine, readLine } from '../broken-line.ts';
 import type { Club, Swing } from '../player/model.ts';
 import { BALL_RADIUS_M } from './ball-flight.ts';
 
@@ -25,10 +26,8 @@ export interface MeasuredLaunch {
   readonly apexM?: number;
 }
 
-type Line = readonly (readonly [loftDeg: number, value: number])[];
-
 /** Driver: 10.8 degrees, mean of tour drives (R&A and USGA, 2015 Distance Report). The rest: common practice, no source. */
-const LAUNCH_DEG: Line = [
+const LAUNCH_DEG: BrokenLine = [
   [10.5, 10.8],
   [15, 11.3],
   [18, 12.2],
@@ -49,7 +48,7 @@ const LAUNCH_DEG: Line = [
  * The Science of the Perfect Swing, second-hand). 9-iron: within the 129 to 191 revolutions a second of Penner 2002
  * (Can. J. Phys. 80:931). The rest: common practice, no source.
  */
-const SPIN_RATIO: Line = [
+const SPIN_RATIO: BrokenLine = [
   [10.5, spinRatio(2599, 167.7)],
   [33, spinRatio(7097, 120)],
   [41, 0.4],
@@ -71,7 +70,7 @@ const SWING_FACTORS: Readonly<Record<Swing, { readonly angle: number; readonly s
 /**
  * Carry of a tour player's full swing by loft, metres. The presets' figures for that level; common practice, no source.
  */
-const TOUR_CARRY_M: Line = [
+const TOUR_CARRY_M: BrokenLine = [
   [10.5, 242],
   [15, 219],
   [25, 182],
@@ -105,14 +104,4 @@ export function typicalLaunch(club: Pick<Club, 'loftDeg'>, swing: Swing, carryM:
 
 function spinRatio(rpm: number, mph: number): number {
   return (((rpm * 2 * Math.PI) / 60) * BALL_RADIUS_M) / (mph * 0.44704);
-}
-
-function readLine(line: Line, at: number): number {
-  let [lastX, lastY] = line[0]!;
-  if (at <= lastX) return lastY;
-  for (const [x, y] of line) {
-    if (at < x) return lastY + ((at - lastX) / (x - lastX)) * (y - lastY);
-    [lastX, lastY] = [x, y];
-  }
-  return lastY;
 }

@@ -3,6 +3,7 @@
  * pace. Found by rolling the ball backwards out of the hole until it is as far away as the ball lies.
  */
 
+import { RollingBall } from './rolling-ball.ts';
 import { type GreenSurface, SLOPE_PULL_MPS2 } from './surface.ts';
 
 export interface IntendedPutt {
@@ -117,19 +118,12 @@ function headingLimits(
 }
 
 /** The same motion with time turned round: friction speeds the ball up on its way back. Classical Runge-Kutta. */
-class BackwardRoll {
+class BackwardRoll extends RollingBall {
   x = 0;
   y = 0;
   speed = 0;
   /** Direction of the forward motion, radians clockwise from north. */
   bearing = 0;
-  private ax = 0;
-  private ay = 0;
-
-  constructor(
-    private readonly surface: GreenSurface,
-    private readonly decelerationMps2: number,
-  ) {}
 
   /** From the hole back to `distance`; false where no ball could have come from there at that pace. */
   roll(distance: number, arrivalMps: number, heading: number): boolean {
@@ -196,17 +190,6 @@ class BackwardRoll {
     this.speed = Math.hypot(ux, uy);
     this.bearing = Math.atan2(ux, uy);
     return ux * vx + uy * vy > 0;
-  }
-
-  private accelerate(x: number, y: number, vx: number, vy: number): void {
-    const east = this.surface.riseEast(x, y);
-    const north = this.surface.riseNorth(x, y);
-    const v = Math.sqrt(vx * vx + vy * vy) || 1e-12;
-    const steepness = 1 + east * east + north * north;
-    const friction = this.decelerationMps2 / Math.sqrt(steepness) / v;
-    const pull = SLOPE_PULL_MPS2 / steepness;
-    this.ax = -friction * vx - pull * east;
-    this.ay = -friction * vy - pull * north;
   }
 }
 

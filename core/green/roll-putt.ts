@@ -6,7 +6,8 @@
 
 import { captureSpeedMps } from './capture-speed.ts';
 import { HOLE_RADIUS_M } from '../putting/capture.ts';
-import { type GreenSurface, SLOPE_PULL_MPS2 } from './surface.ts';
+import { RollingBall } from './rolling-ball.ts';
+import type { GreenSurface } from './surface.ts';
 
 /** Error allowed in a step: metres, and metres per second. */
 const TOLERANCE = 5e-4;
@@ -19,7 +20,7 @@ const SHORTEST_STEP_S = 1e-4;
 /** A ball that the slope never lets stop is followed this far from the hole, metres. */
 export const FARTHEST_M = 60;
 
-export class PuttRoller {
+export class PuttRoller extends RollingBall {
   /** Where the ball came to rest, or where it was when it dropped, metres from the hole. */
   endX = 0;
   endY = 0;
@@ -31,15 +32,14 @@ export class PuttRoller {
   nearestM = 0;
   speedAtNearestMps = 0;
   steps = 0;
-  private ax = 0;
-  private ay = 0;
 
-  /** `decelerationMps2` on the level, see `rollDeceleration`. The hole is at (0, 0). */
   constructor(
-    private readonly surface: GreenSurface,
-    private readonly decelerationMps2: number,
+    surface: GreenSurface,
+    decelerationMps2: number,
     private readonly tolerance = TOLERANCE,
-  ) {}
+  ) {
+    super(surface, decelerationMps2);
+  }
 
   /** Rolls a ball from (x, y) at `speed` towards `bearing` (radians clockwise from north). */
   roll(x: number, y: number, speed: number, bearing: number): void {
@@ -118,18 +118,6 @@ export class PuttRoller {
       this.speedAtNearestMps = 0;
     }
     if (left < HOLE_RADIUS_M && !this.ranAway) this.holed = true;
-  }
-
-  private accelerate(x: number, y: number, vx: number, vy: number): void {
-    const east = this.surface.riseEast(x, y);
-    const north = this.surface.riseNorth(x, y);
-    const v = Math.sqrt(vx * vx + vy * vy) || 1e-12;
-    const steepness = 1 + east * east + north * north;
-    // On the slope the ball presses less: cos of the slope for friction, sin times cos of it for the level part of the pull.
-    const friction = this.decelerationMps2 / Math.sqrt(steepness) / v;
-    const pull = SLOPE_PULL_MPS2 / steepness;
-    this.ax = -friction * vx - pull * east;
-    this.ay = -friction * vy - pull * north;
   }
 
   /** Looks for the hole within one step, on the cubic through both ends; true where the ball drops. */

@@ -10,7 +10,7 @@ const BLOCK_M = 12;
 const SECTORS = 120;
 const PER_RADIAN = SECTORS / (2 * Math.PI);
 /** Entries of a sector: distance of its nearest and farthest canopies, metres, and height of the highest. */
-export const SECTOR_ENTRIES = 3;
+const SECTOR_ENTRIES = 3;
 
 /** x, y and highest top of each block that bears a canopy; tops measured like `HoleGround.highestCanopy`. */
 export type CanopyBlocks = Float64Array;

@@ -5,7 +5,7 @@ import { ballWindow, type BallWindow } from '../flight/trajectory.ts';
 import { isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import type { PlayerModel, ShotSpread } from '../player/model.ts';
-import type { Choice, Spot } from './model.ts';
+import type { Choice, Option, Spot } from './model.ts';
 
 const DEGREE = Math.PI / 180;
 /** Shortest part swing that is planned, metres of carry. */
@@ -156,4 +156,14 @@ export function aimSpot(from: Spot, choice: Choice): Spot {
     x: from.x + Math.sin(choice.bearing) * choice.carryM,
     y: from.y + Math.cos(choice.bearing) * choice.carryM,
   };
+}
+
+/** The choice behind a shot option. Throws a RangeError for an option that is no shot of this player. */
+export function choiceOf({ player }: { readonly player: PlayerModel }, option: Option): Choice {
+  const spreadIndex = player.spreads.findIndex(
+    (spread) => spread.club.name === option.club && spread.swing === option.swing,
+  );
+  if (spreadIndex < 0)
+    throw new RangeError(`Unexpected option: ${option.club} ${option.swing} is not in the bag.`);
+  return { spreadIndex, bearing: option.aim.bearing, carryM: option.carryM };
 }

@@ -139,16 +139,6 @@ export function compareChoices(
   };
 }
 
-/** The choice behind a shot option. Throws a RangeError for an option that is no shot of this player. */
-export function choiceOf(prepared: PreparedHole, option: Option): Choice {
-  const spreadIndex = prepared.player.spreads.findIndex(
-    (spread) => spread.club.name === option.club && spread.swing === option.swing,
-  );
-  if (spreadIndex < 0)
-    throw new RangeError(`Unexpected option: ${option.club} ${option.swing} is not in the bag.`);
-  return { spreadIndex, bearing: option.aim.bearing, carryM: option.carryM };
-}
-
 function startWork(
   prepared: PreparedHole,
   field: StrokesField,

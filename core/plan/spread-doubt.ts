@@ -7,11 +7,12 @@
 
 import type { PlayerModel } from '../player/model.ts';
 import { drawSpreads } from '../player/posterior.ts';
+import { quantile } from '../player/posterior/intervals.ts';
 import { ShotDrawer } from '../random/shot-draws.ts';
 import { makeStreamKey } from '../random/streams.ts';
-import { LawBook } from './choices.ts';
+import { choiceOf, LawBook } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
-import type { Choice, Option, Spot, SpreadDoubt } from './model.ts';
+import type { Option, Spot, SpreadDoubt } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import { lieOfSpot } from './sample.ts';
 import type { StrokesField } from './strokes-field.ts';
@@ -34,10 +35,9 @@ export function doubtOfOptions(
   options: readonly Option[],
 ): ReadonlyMap<string, SpreadDoubt> {
   const books = bagsOf(prepared);
-  const shots = options.flatMap((option) => {
-    const choice = choiceBehind(prepared, option);
-    return choice === null ? [] : [{ option, choice }];
-  });
+  const shots = options
+    .filter(({ kind, clubKind }) => kind === 'shot' && clubKind !== 'putter')
+    .map((option) => ({ option, choice: choiceOf(prepared, option) }));
   if (books.length === 0 || shots.length === 0) return new Map();
   const lie = lieOfSpot(prepared, spot);
   const draws = new ShotDrawer(SHOTS).redraw(prepared.key, DOUBTING);
@@ -57,7 +57,7 @@ export function doubtOfOptions(
   const least = rows.map((row) => Math.min(...row, ...others));
   return new Map(
     shots.map(({ option }, k) => {
-      const values = rows.map((row) => row[k]!).sort((a, b) => a - b);
+      const values = Float64Array.from(rows, (row) => row[k]!).sort();
       const cheapest = rows.filter((row, r) => row[k] === least[r]).length;
       return [
         option.id,
@@ -69,14 +69,6 @@ export function doubtOfOptions(
       ];
     }),
   );
-}
-
-function choiceBehind(prepared: PreparedHole, option: Option): Choice | null {
-  if (option.kind !== 'shot' || option.clubKind === 'putter') return null;
-  const spreadIndex = prepared.player.spreads.findIndex(
-    ({ club, swing }) => club.name === option.club && swing === option.swing,
-  );
-  return spreadIndex < 0 ? null : { spreadIndex, bearing: option.aim.bearing, carryM: option.carryM };
 }
 
 function bagsOf({ player, book }: PreparedHole): readonly LawBook[] {
@@ -94,12 +86,4 @@ function bagsOf({ player, book }: PreparedHole): readonly LawBook[] {
         );
   drawnBags.set(player, books);
   return books;
-}
-
-/** Linear between order statistics (type 7 of Hyndman & Fan 1996). `sorted` must not be empty. */
-function quantile(sorted: readonly number[], share: number): number {
-  const at = share * (sorted.length - 1);
-  const low = Math.floor(at);
-  const high = Math.min(sorted.length - 1, low + 1);
-  return sorted[low]! + (at - low) * (sorted[high]! - sorted[low]!);
 }

@@ -5,6 +5,7 @@
  * long clubs to the outside, mirrored for the left-handed.
  */
 
+import { type BrokenLine, readLine } from '../broken-line.ts';
 import { deriveSwing } from './part-swing.ts';
 import type { Club, PoorStrike, PuttingSkill, ShotSpread, Swing } from './model.ts';
 
@@ -36,15 +37,12 @@ const GROUP_LENGTH: Readonly<
 const YARD_M = 0.9144;
 const DEGREE = Math.PI / 180;
 
-/** Points (argument, value) in rising order of argument. */
-type Line = readonly (readonly [number, number])[];
-
 /**
  * Length of a solid drive on a level fairway, roll included, yards by handicap. Scratch and bogey players (men 0 and
  * 20, women 0 and 24): USGA Course Rating System, 250 and 200, 210 and 150. The ends: common practice, no source;
  * between them the lines pass within 10 % of the averages of club golfers (R&A/USGA Distance Insights).
  */
-const DRIVE_YD: Readonly<Record<'men' | 'women', Line>> = {
+const DRIVE_YD: Readonly<Record<'men' | 'women', BrokenLine>> = {
   men: [
     [-5, 290],
     [0, 250],
@@ -65,7 +63,7 @@ const DRIVE_YD: Readonly<Record<'men' | 'women', Line>> = {
  * shot of the longest hole reached in two (men 470 - 250 and 370 - 200, women 400 - 210 and 280 - 150). The ends:
  * common practice, no source.
  */
-const SECOND_YD: Readonly<Record<'men' | 'women', Line>> = {
+const SECOND_YD: Readonly<Record<'men' | 'women', BrokenLine>> = {
   men: [
     [-5, 260],
     [0, 220],
@@ -86,7 +84,7 @@ const DRIVER_ROLL = 0.095;
 const WOOD_ROLL = 0.085;
 
 /** Carry as a share of the 3-wood's, by loft in degrees. Common practice, no source. */
-const CARRY_RATIO: Line = [
+const CARRY_RATIO: BrokenLine = [
   [12, 1.04],
   [15, 1],
   [18, 0.94],
@@ -108,7 +106,7 @@ const CARRY_RATIO: Line = [
  * round in about 80, 90 and 100 (handicaps of about 6, 16 and 25, the average round being 2-5 above the handicap)
  * 5, 6.5 and 7.5 (from memory, low confidence). The last: common practice, no source.
  */
-const DRIVE_DIRECTION_DEG: Line = [
+const DRIVE_DIRECTION_DEG: BrokenLine = [
   [-5, 3.4],
   [6, 5],
   [16, 6.5],
@@ -120,7 +118,7 @@ const DRIVE_DIRECTION_DEG: Line = [
  * Direction of other clubs as a share of the driver's, by loft: tour irons 2.2 to 2.6 degrees against 3.4. Common
  * practice, no source.
  */
-const DIRECTION_RATIO: Line = [
+const DIRECTION_RATIO: BrokenLine = [
   [10, 1],
   [15, 0.93],
   [18, 0.88],
@@ -136,26 +134,26 @@ const DIRECTION_RATIO: Line = [
  * Mean direction of a drive, degrees to the outside (right for a right-hander), by handicap; of other clubs as a share
  * of it, by loft. Most players of high handicap slice the long clubs. Common practice, no source.
  */
-const DRIFT_DEG: Line = [
+const DRIFT_DEG: BrokenLine = [
   [0, 0],
   [16, 0.5],
   [36, 1],
 ];
-const DRIFT_RATIO: Line = [
+const DRIFT_RATIO: BrokenLine = [
   [10, 1],
   [22, 0.6],
   [41, 0],
 ];
 
 /** Standard deviation of a solid strike's carry as a share of carry, by handicap. Common practice, no source. */
-const DRIVER_CARRY_SHARE: Line = [
+const DRIVER_CARRY_SHARE: BrokenLine = [
   [-5, 0.04],
   [0, 0.05],
   [16, 0.08],
   [28, 0.1],
   [36, 0.115],
 ];
-const IRON_CARRY_SHARE: Line = [
+const IRON_CARRY_SHARE: BrokenLine = [
   [-5, 0.045],
   [0, 0.055],
   [16, 0.085],
@@ -164,7 +162,7 @@ const IRON_CARRY_SHARE: Line = [
 ];
 
 /** Chance of a poor strike, by handicap: common practice, no source. */
-const POOR_SHARE: Line = [
+const POOR_SHARE: BrokenLine = [
   [-5, 0.01],
   [0, 0.025],
   [16, 0.08],
@@ -173,7 +171,7 @@ const POOR_SHARE: Line = [
 ];
 
 /** The same by loft, as a factor: long clubs off the ground are mis-hit more. Common practice, no source. */
-const POOR_FACTOR: Line = [
+const POOR_FACTOR: BrokenLine = [
   [10, 1],
   [14, 1.1],
   [22, 1.05],
@@ -185,7 +183,7 @@ const POOR_FACTOR: Line = [
 ];
 
 /** Mean carry of a poor strike as a share of a solid one, by handicap. Common practice, no source. */
-const POOR_CARRY: Line = [
+const POOR_CARRY: BrokenLine = [
   [-5, 0.75],
   [0, 0.7],
   [16, 0.6],
@@ -199,12 +197,12 @@ const POOR_DIRECTION_TIMES = 2;
  * Putting. Tour: Gelman 2019's model fitted to Broadie 2018's putts. Handicap 16 (goes round in about 90): half holed
  * from about 5 ft, a quarter from about 8 ft (Broadie 2014). The rest: straight lines, common practice, no source.
  */
-const PUTT_DIRECTION_SD: Line = [
+const PUTT_DIRECTION_SD: BrokenLine = [
   [-5, 0.0178],
   [16, 0.0285],
   [36, 0.037],
 ];
-const PUTT_RUN_SHARE: Line = [
+const PUTT_RUN_SHARE: BrokenLine = [
   [-5, 0.08],
   [16, 0.14],
   [36, 0.19],
@@ -307,15 +305,4 @@ export function presetPoorStrike(level: PlayerLevel, solidDirectionSd: number): 
 /** The same law for the other hand: what went right goes left. */
 export function mirrorSpread(spread: ShotSpread): ShotSpread {
   return { ...spread, directionMean: -spread.directionMean, correlation: -spread.correlation };
-}
-
-/** Linear between the points; the end values beyond them. */
-function readLine(line: Line, at: number): number {
-  let [lastX, lastY] = line[0]!;
-  if (at <= lastX) return lastY;
-  for (const [x, y] of line) {
-    if (at < x) return lastY + ((at - lastX) / (x - lastX)) * (y - lastY);
-    [lastX, lastY] = [x, y];
-  }
-  return lastY;
 }

@@ -21,6 +21,18 @@ export function stopForUsage(problem: string, usage: string): Stop {
   return new Stop(EXIT.badUsage, [`usage error: ${problem}`, usage]);
 }
 
+/** A file that could not be read, by what the file system threw. */
+export function stopUnread(file: string, error: unknown): Stop {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  const why =
+    code === 'ENOENT'
+      ? 'there is no such file. Check the path.'
+      : code === 'EISDIR'
+        ? 'it is a folder, not a file.'
+        : `it cannot be read (${String(code)}).`;
+  return new Stop(EXIT.badInput, [`${file}: error: ${why}`]);
+}
+
 /** One line per fault, each beginning with the file's name. */
 export function stopForFaults(file: string, faults: readonly Fault[]): Stop {
   return new Stop(

@@ -7,7 +7,7 @@ import type { Course } from '../../core/course/model.ts';
 import { parsePlayerText } from '../../core/player/parse.ts';
 import type { PlayerModel } from '../../core/player/model.ts';
 import type { Fault, Result } from '../../core/result.ts';
-import { EXIT, Stop, stopForFaults } from './command.ts';
+import { EXIT, Stop, stopForFaults, stopUnread } from './command.ts';
 
 /** Which input a result was computed from. */
 export interface InputVersion {
@@ -55,14 +55,7 @@ async function readText(file: string): Promise<string> {
   try {
     bytes = await readFile(file);
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    const why =
-      code === 'ENOENT'
-        ? 'there is no such file. Check the path.'
-        : code === 'EISDIR'
-          ? 'it is a folder, not a file.'
-          : `it cannot be read (${String(code)}).`;
-    throw new Stop(EXIT.badInput, [`${file}: error: ${why}`]);
+    throw stopUnread(file, error);
   }
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);

@@ -10,6 +10,7 @@ import {
   type UpAndDownRecord,
 } from '../../core/player/short-game.ts';
 import type { ShotTable } from '../../core/player/csv/read-shots.ts';
+import { columns } from './plan-report.ts';
 import type { LengthUnit } from './units.ts';
 
 const DEGREE = Math.PI / 180;
@@ -190,14 +191,4 @@ function tableWords(table: ShotTable): string[] {
   if (out > LISTED_ROWS) lines.push(`  and ${out - LISTED_ROWS} more; --json lists up to ${rejected.length}`);
   if (endedEarly !== undefined) lines.push(`  ${endedEarly}`);
   return lines;
-}
-
-function columns(rows: readonly (readonly string[])[]): string[] {
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-  return rows.map((row) =>
-    row
-      .map((cell, column) => cell.padEnd(widths[column]!))
-      .join('  ')
-      .trimEnd(),
-  );
 }

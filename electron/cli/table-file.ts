@@ -2,7 +2,7 @@
 
 import { readFile, stat } from 'node:fs/promises';
 import { MOST_CSV_CHARACTERS } from '../../core/player/csv/sniff.ts';
-import { EXIT, Stop } from './command.ts';
+import { EXIT, Stop, stopUnread } from './command.ts';
 
 export interface TableText {
   readonly text: string;
@@ -22,14 +22,7 @@ export async function readTableFile(file: string): Promise<TableText> {
     bytes = await readFile(file);
   } catch (error) {
     if (error instanceof Stop) throw error;
-    const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    const why =
-      code === 'ENOENT'
-        ? 'there is no such file. Check the path.'
-        : code === 'EISDIR'
-          ? 'it is a folder, not a file.'
-          : `it cannot be read (${String(code)}).`;
-    throw new Stop(EXIT.badInput, [`${file}: error: ${why}`]);
+    throw stopUnread(file, error);
   }
   const [first, second] = bytes;
   if (first === 0xff && second === 0xfe)

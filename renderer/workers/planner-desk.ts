@@ -8,12 +8,12 @@ import { parseCourseText } from '../../core/course/parse.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Choice, Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
 import {
-  choiceOf,
   compareChoices,
   evaluateChoice,
   type OptionSettings,
   planFromSpot,
 } from '../../core/plan/options.ts';
+import { choiceOf } from '../../core/plan/choices.ts';
 import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
 import { sampleShot, spreadEllipses } from '../../core/plan/sample.ts';
 import { DEFAULT_SETTINGS, solveStrokes, type SolveSettings } from '../../core/plan/solve.ts';

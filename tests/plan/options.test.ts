@@ -3,7 +3,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Lie } from '../../core/ground/lies.ts';
 import type { Choice, Option } from '../../core/plan/model.ts';
-import { choiceOf, compareChoices, evaluateChoice, planFromSpot } from '../../core/plan/options.ts';
+import { compareChoices, evaluateChoice, planFromSpot } from '../../core/plan/options.ts';
+import { choiceOf } from '../../core/plan/choices.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { nameOf } from '../../core/plan/recommend.ts';
 import { simulateStrokes } from '../../core/plan/simulate.ts';

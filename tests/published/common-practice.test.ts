@@ -4,7 +4,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseCourseText } from '../../core/course/parse.ts';
 import { parsePlayerText } from '../../core/player/parse.ts';
-import { choiceOf, compareChoices, planFromSpot } from '../../core/plan/options.ts';
+import { compareChoices, planFromSpot } from '../../core/plan/options.ts';
+import { choiceOf } from '../../core/plan/choices.ts';
 import { prepareHole } from '../../core/plan/prepare.ts';
 import { solveNow } from '../../core/plan/solve.ts';
 

@@ -7,7 +7,7 @@ import { recordOfPlan, recordOfPlay } from '../../core/round/record-play.ts';
 import { newRound, parseRound } from '../../core/round/record.ts';
 import { reviewHole } from '../../core/round/review-hole.ts';
 import { reviewRound, reviewWords } from '../../core/round/review.ts';
-import { choiceOf } from '../../core/plan/options.ts';
+import { choiceOf } from '../../core/plan/choices.ts';
 import { shortHole } from './short-hole.ts';
 
 const { play, plan } = shortHole();

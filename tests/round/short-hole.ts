@@ -1,6 +1,7 @@
 /** A short par 3 with water, sand and a tree line, quick to solve, and its plan: made once per test file. */
 
-import { choiceOf, planFromSpot } from '../../core/plan/options.ts';
+import { planFromSpot } from '../../core/plan/options.ts';
+import { choiceOf } from '../../core/plan/choices.ts';
 import type { SpotPlan } from '../../core/plan/model.ts';
 import type { SolveSettings } from '../../core/plan/solve.ts';
 import { solveNow } from '../../core/plan/solve.ts';

@@ -1,7 +1,8 @@
 /** A planner's desk that also answers what more measured shots would be worth, in slices beside its other work. */
 
 import type { SolveProgress, Spot } from '../../../core/plan/model.ts';
-import { choiceOf, planFromSpot } from '../../../core/plan/options.ts';
+import { planFromSpot } from '../../../core/plan/options.ts';
+import { choiceOf } from '../../../core/plan/choices.ts';
 import type { PreparedHole } from '../../../core/plan/prepare.ts';
 import { sampleShot } from '../../../core/plan/sample.ts';
 import type { StrokesField } from '../../../core/plan/strokes-field.ts';
