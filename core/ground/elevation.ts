@@ -9,9 +9,9 @@ export interface Level {
 }
 
 /** Spacing of the knots between which heights are interpolated, metres. */
-const KNOT_SPACING_M = 10;
+export const KNOT_SPACING_M = 10;
 /** Levels farther than this from a knot do not bear on it unless nothing nearer exists, metres. */
-const REACH_M = 120;
+export const LEVEL_REACH_M = 120;
 
 /**
  * Elevation per cell, metres, by inverse-square distance weighting (Shepard 1968) of the levels within reach,
@@ -61,7 +61,7 @@ function shepard(levels: readonly Level[], x: number, y: number): number {
       nearestSquare = square;
       nearest = level;
     }
-    if (square > REACH_M * REACH_M) continue;
+    if (square > LEVEL_REACH_M * LEVEL_REACH_M) continue;
     const weight = 1 / (square + 1);
     weightSum += weight;
     sum += weight * level.elevationM;

@@ -10,7 +10,7 @@ import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
 
 /** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
-const MARGIN_M = 80;
+export const GROUND_MARGIN_M = 80;
 
 /**
  * The ground of `hole` within 80 m of its line, tees and hole positions. Where features overlap, the order in
@@ -70,10 +70,10 @@ function windowAround(hole: Hole, frame: LocalFrame, cellM: number): RasterShape
     south = Math.min(south, y);
     north = Math.max(north, y);
   }
-  west = Math.floor(west - MARGIN_M);
-  south = Math.floor(south - MARGIN_M);
-  const columns = Math.ceil((east + MARGIN_M - west) / cellM);
-  const rows = Math.ceil((north + MARGIN_M - south) / cellM);
+  west = Math.floor(west - GROUND_MARGIN_M);
+  south = Math.floor(south - GROUND_MARGIN_M);
+  const columns = Math.ceil((east + GROUND_MARGIN_M - west) / cellM);
+  const rows = Math.ceil((north + GROUND_MARGIN_M - south) / cellM);
   return { cellM, columns, rows, west, south };
 }
 

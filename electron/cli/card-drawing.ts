@@ -1,5 +1,6 @@
 /** The pictures of a card in a box of the page, to a stated scale, in vectors. Kinds of ground differ by hatching, not by tint alone. */
 
+import { GROUND_INKS, type GroundInk, HATCH_INKS, INK } from '../../core/card/inks.ts';
 import type { DrawnArea, DrawnBox, DrawnKind, GreenDrawing, HoleDrawing } from '../../core/card/model.ts';
 import type { CardUnits } from '../../core/card/lengths.ts';
 import type { Spot } from '../../core/plan/model.ts';
@@ -28,9 +29,7 @@ function fit(
 /** Ground beside the line of play, aim and pattern that must be seen, metres; more is shown where there is room. */
 const LEAST_ASIDE_M = 7;
 
-interface Tint {
-  readonly fill: string | null;
-  readonly edge: string;
+interface Tint extends GroundInk {
   readonly edgeWidth: number;
   readonly hatch: Hatch | null;
 }
@@ -43,64 +42,44 @@ interface Hatch {
   readonly colour: string;
 }
 
-const INK = '#1a1a1a';
-
 /** Every kind has its own edge or hatching, so that a print in black and white still tells them apart. */
 const TINTS: Readonly<Record<DrawnKind, Tint>> = {
-  rough: { fill: null, edge: 'none', edgeWidth: 0, hatch: null },
+  rough: { ...GROUND_INKS.rough, edgeWidth: 0, hatch: null },
   'long-rough': {
-    fill: '#eef0dc',
-    edge: '#8f9468',
+    ...GROUND_INKS['long-rough'],
     edgeWidth: 0.25,
-    hatch: { angle: 1.2, spacing: 5, dash: [1.2, 2.6], colour: '#8f9468' },
+    hatch: { angle: 1.2, spacing: 5, dash: [1.2, 2.6], colour: HATCH_INKS['long-rough'] },
   },
   woods: {
-    fill: '#d7e0cf',
-    edge: '#55694a',
+    ...GROUND_INKS.woods,
     edgeWidth: 0.4,
-    hatch: { angle: -0.8, spacing: 3.4, colour: '#7d8f71' },
+    hatch: { angle: -0.8, spacing: 3.4, colour: HATCH_INKS.woods },
   },
-  fairway: { fill: '#e6f2d3', edge: '#7c9a55', edgeWidth: 0.5, hatch: null },
-  path: { fill: '#efece6', edge: '#9b958a', edgeWidth: 0.25, hatch: null },
-  tee: { fill: '#cfe3b4', edge: '#55694a', edgeWidth: 0.4, hatch: null },
-  green: { fill: '#bfe0a0', edge: '#2f5c1d', edgeWidth: 0.9, hatch: null },
+  fairway: { ...GROUND_INKS.fairway, edgeWidth: 0.5, hatch: null },
+  path: { ...GROUND_INKS.path, edgeWidth: 0.25, hatch: null },
+  tee: { ...GROUND_INKS.tee, edgeWidth: 0.4, hatch: null },
+  green: { ...GROUND_INKS.green, edgeWidth: 0.9, hatch: null },
   bunker: {
-    fill: '#fbf0cd',
-    edge: '#8a6d1f',
+    ...GROUND_INKS.bunker,
     edgeWidth: 0.6,
-    hatch: { angle: 0, spacing: 1.7, dash: [0.35, 1.5], colour: '#8a6d1f' },
+    hatch: { angle: 0, spacing: 1.7, dash: [0.35, 1.5], colour: HATCH_INKS.bunker },
   },
   'penalty-yellow': {
-    fill: '#dcebf7',
-    edge: '#7a6200',
+    ...GROUND_INKS['penalty-yellow'],
     edgeWidth: 0.8,
-    hatch: { angle: 0, spacing: 2.4, dash: [5, 1.6], colour: '#47729c' },
+    hatch: { angle: 0, spacing: 2.4, dash: [5, 1.6], colour: HATCH_INKS['penalty-yellow'] },
   },
   'penalty-red': {
-    fill: '#dcebf7',
-    edge: '#a3211a',
+    ...GROUND_INKS['penalty-red'],
     edgeWidth: 0.8,
-    hatch: { angle: 0, spacing: 2.4, colour: '#47729c' },
+    hatch: { angle: 0, spacing: 2.4, colour: HATCH_INKS['penalty-red'] },
   },
   'out-of-bounds': {
-    fill: '#f1f1f1',
-    edge: '#333333',
+    ...GROUND_INKS['out-of-bounds'],
     edgeWidth: 0.9,
-    hatch: { angle: 0.8, spacing: 6, colour: '#9a9a9a' },
+    hatch: { angle: 0.8, spacing: 6, colour: HATCH_INKS['out-of-bounds'] },
   },
 };
-
-/** What the key of the picture says, in the order of the picture. */
-export const KEY: readonly (readonly [DrawnKind, string])[] = [
-  ['fairway', 'fairway'],
-  ['green', 'green'],
-  ['bunker', 'sand'],
-  ['woods', 'trees'],
-  ['long-rough', 'long rough'],
-  ['penalty-red', 'red penalty area'],
-  ['penalty-yellow', 'yellow penalty area'],
-  ['out-of-bounds', 'out of bounds'],
-];
 
 export interface DrawnHole {
   /** 3000 for 1:3000. */

@@ -2,11 +2,10 @@
 
 import { lengthNumber } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
-import { drawSample, KEY, type Page } from './card-drawing.ts';
+import { INK, KEY } from '../../core/card/inks.ts';
+import { drawSample, type Page } from './card-drawing.ts';
 import { oneLine } from './card-page.ts';
 import { type Box, inset, POINT_PER_MM, printable, type Sheet } from './card-paper.ts';
-
-const INK = '#1a1a1a';
 
 export interface Overview {
   readonly course: string;

@@ -1,5 +1,6 @@
 /** One hole on one card: head, picture, words, boxes to fill in. */
 
+import { INK } from '../../core/card/inks.ts';
 import { GREEN_NOTE, LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../core/card/green-limits.ts';
 import { lengthWords } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
@@ -7,7 +8,6 @@ import { cardParagraphs, type Paragraph } from '../../core/card/paragraphs.ts';
 import { drawGreen, drawHole, drawScaleBar, type DrawWishes, type Page } from './card-drawing.ts';
 import { type Box, inset, POINT_PER_MM, printable, type Sheet } from './card-paper.ts';
 
-const INK = '#1a1a1a';
 const MARGIN_MM = 4.5;
 
 export interface CardExtras {

@@ -1,5 +1,7 @@
 /** Papers and styles of printed cards. Millimetres; a card unit is what is carried after cutting. */
 
+import { PAPER_SIZES } from '../../core/card/paper-sizes.ts';
+
 export type PaperName = 'a4' | 'letter' | 'a6';
 export type StyleName = 'plain' | 'ink-saving' | 'large-print';
 
@@ -18,9 +20,9 @@ interface Paper {
 }
 
 const SIZES: Readonly<Record<PaperName, Paper>> = {
-  a4: { widthMm: 210, heightMm: 297, across: 2, down: 2 },
-  letter: { widthMm: 215.9, heightMm: 279.4, across: 2, down: 2 },
-  a6: { widthMm: 105, heightMm: 148, across: 1, down: 1 },
+  a4: { ...PAPER_SIZES.a4, across: 2, down: 2 },
+  letter: { ...PAPER_SIZES.letter, across: 2, down: 2 },
+  a6: { ...PAPER_SIZES.a6, across: 1, down: 1 },
 };
 
 /** How a card is laid out on a paper in a style. */

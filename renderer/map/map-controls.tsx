@@ -1,8 +1,8 @@
 /** Buttons on the map: zoom, fit, which way is up, what is painted. */
 
-import { Picture } from '../panels/pictograms.tsx';
 import type { Layer } from '../state/actions.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
+import { ZoomButtons } from './zoom-buttons.tsx';
 
 interface Props {
   readonly zoom: (steps: number) => void;
@@ -13,35 +13,7 @@ export function MapControls({ zoom, fit }: Props) {
   const onHole = useApp((state) => state.view.hole !== null);
   return (
     <div class="map-controls">
-      <div class="map-zoom" role="group" aria-label="Zoom">
-        <button
-          type="button"
-          class="icon-button"
-          aria-label="Zoom in"
-          title="Zoom in"
-          onClick={() => zoom(0.5)}
-        >
-          <Picture of="plus" />
-        </button>
-        <button
-          type="button"
-          class="icon-button"
-          aria-label="Zoom out"
-          title="Zoom out"
-          onClick={() => zoom(-0.5)}
-        >
-          <Picture of="minus" />
-        </button>
-        <button
-          type="button"
-          class="icon-button"
-          aria-label="Show it whole"
-          title="Show it whole"
-          onClick={fit}
-        >
-          <Picture of="fit" />
-        </button>
-      </div>
+      <ZoomButtons zoom={zoom} fit={fit} />
       {onHole && (
         <div class="map-switches" role="group" aria-label="What the map shows">
           <LayerSwitch layer="showSurface" words="Strokes surface" />

@@ -3,9 +3,10 @@
 import type { VNode } from 'preact';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { Area, Course, Hole } from '../../core/course/model.ts';
-import { type LieCode, Lie, PAINTING_ORDER } from '../../core/ground/lies.ts';
+import { Lie, PAINTING_ORDER } from '../../core/ground/lies.ts';
 import type { Option, Spot, SpreadEllipse } from '../../core/plan/model.ts';
 import { type Carry, carriesAlong } from '../map/carries.ts';
+import { edgeInk } from '../map/edge-ink.ts';
 import { paletteOf } from '../map/palette.ts';
 import { holeBearing, makeSheet, spotsOf } from '../map/sheet.ts';
 import { lengthNumber, lengthText, type Units } from '../state/measures.ts';
@@ -79,7 +80,7 @@ function Ground({
           key={kind}
           d={outline(kind)}
           fill={PALETTE.ground[lie]}
-          stroke={edgeOf(lie)}
+          stroke={edgeInk(lie)}
           stroke-width="0.3"
         />
       ))}
@@ -141,28 +142,6 @@ function apart(carries: readonly Carry[], paper: PaperFrame, aim: Spot): readonl
   });
 }
 const TEXT_ROOM_MM = 3.2;
-
-function edgeOf(lie: LieCode): string {
-  switch (lie) {
-    case Lie.green:
-      return '#4d7a38';
-    case Lie.bunker:
-      return '#9a8248';
-    case Lie.penaltyYellow:
-      return '#b89500';
-    case Lie.penaltyRed:
-      return '#b3261a';
-    case Lie.outOfBounds:
-      return '#555555';
-    case Lie.rough:
-    case Lie.fairway:
-    case Lie.tee:
-    case Lie.longRough:
-    case Lie.woods:
-    case Lie.path:
-      return 'none';
-  }
-}
 
 interface MarkProps {
   readonly at: PaperPoint;

@@ -3,16 +3,16 @@
  * itself and every feature that can reach its raster (core/ground/rasterise.ts). When in doubt a feature counts.
  */
 
+import { KNOT_SPACING_M, LEVEL_REACH_M } from '../../core/ground/elevation.ts';
+import { GROUND_MARGIN_M } from '../../core/ground/rasterise.ts';
 import { metresPerDegree } from '../../core/course/degree-lengths.ts';
 import type { Area, Course, GroundLevel, Hole, LonLat, Tree } from '../../core/course/model.ts';
 
-/** The raster reaches 80 m beyond line, tees and positions; a free hole position lies on the green, well within. */
-const GROUND_REACH_M = 80;
 /** Room for the difference between degrees reckoned flat here and the raster's tangent plane. */
 const SLACK_M = 10;
-/** Levels bear on places within 120 m of them (core/ground/elevation.ts) and knots stand up to 20 m outside. */
-const LEVEL_REACH_M = 120 + 20;
-/** Where each square of this side holds a level, none farther off bears on anything: its diagonal is below 120 m. */
+/** Heights are worked out on knots that stand so far outside the raster at the most. */
+const KNOTS_BEYOND_M = 2 * KNOT_SPACING_M;
+/** Where each square of this side holds a level, none farther off bears on anything: its diagonal is below `LEVEL_REACH_M`. */
 const LEVEL_SQUARE_M = 80;
 
 interface Extent {
@@ -45,7 +45,7 @@ function contentOf(course: Course, hole: Hole): string {
     ...hole.tees.map(({ at }) => at),
     ...hole.positions.map(({ at }) => at),
   ]);
-  const ground = widened(own, GROUND_REACH_M + SLACK_M);
+  const ground = widened(own, GROUND_MARGIN_M + SLACK_M);
   const digest = new Digest();
   digest.add(holeText(hole));
   for (const area of course.areas) {
@@ -63,9 +63,10 @@ function contentOf(course: Course, hole: Hole): string {
 
 /** The levels that can bear on the hole; all of them where part of it lies far from any. */
 function levelsFor(levels: readonly GroundLevel[], own: Extent): readonly GroundLevel[] {
-  const reach = widened(own, GROUND_REACH_M + SLACK_M + LEVEL_REACH_M);
+  const reach = widened(own, GROUND_MARGIN_M + SLACK_M + KNOTS_BEYOND_M + LEVEL_REACH_M);
   const near = levels.filter(({ at }) => overlap(extentOf([at]), reach));
-  return near.length === levels.length || isCovered(widened(own, GROUND_REACH_M + SLACK_M + 20), near)
+  return near.length === levels.length ||
+    isCovered(widened(own, GROUND_MARGIN_M + SLACK_M + KNOTS_BEYOND_M), near)
     ? near
     : levels;
 }

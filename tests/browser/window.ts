@@ -31,7 +31,8 @@ export interface WindowWishes {
   readonly colorScheme?: 'light' | 'dark';
 }
 
-const CHROMIUM = {
+/** Debian's Chromium, without what only a desktop needs. */
+export const CHROMIUM = {
   executablePath: '/usr/bin/chromium',
   args: [
     '--no-sandbox',

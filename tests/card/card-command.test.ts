@@ -1,31 +1,17 @@
 /** The card command as a coach runs it, on a course of two short holes. */
 
-import { execFile, execFileSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
+import { runCommand } from '../run-command.ts';
 
-const root = new URL('../..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'holewright-card-command-'));
 vi.setConfig({ testTimeout: 120_000 });
 
-interface Run {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-function run(...args: string[]): Promise<Run> {
-  return new Promise((resolve) => {
-    // The program itself, as `npm run card` starts it, without npm's own start.
-    const command = ['--import', 'tsx', 'electron/cli/card.ts', ...args];
-    execFile(process.execPath, command, { cwd: root, maxBuffer: 1e8 }, (error, out, err) => {
-      resolve({ code: error === null ? 0 : Number(error.code), out, err });
-    });
-  });
-}
+const run = (...args: string[]) => runCommand('card', ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);

@@ -1,11 +1,11 @@
 /** The commands as a coach runs them: as child processes, by exit code, standard output and standard error. */
 
-import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it, vi } from 'vitest';
+import { runScript } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const COURSE = 'maps/demo-course.geojson';
@@ -15,24 +15,7 @@ const folder = mkdtempSync(join(tmpdir(), 'holewright-cli-'));
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 240_000 });
 
-interface Run {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-function run(command: 'plan' | 'simulate' | 'check', ...args: string[]): Promise<Run> {
-  return new Promise((resolve) => {
-    execFile(
-      'npm',
-      ['run', '--silent', command, '--', ...args],
-      { cwd: root, maxBuffer: 1e8 },
-      (error, out, err) => {
-        resolve({ code: error === null ? 0 : Number(error.code), out, err });
-      },
-    );
-  });
-}
+const run = (command: 'plan' | 'simulate' | 'check', ...args: string[]) => runScript(command, ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);

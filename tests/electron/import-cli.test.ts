@@ -1,11 +1,11 @@
 /** The import command as a person runs it: what it writes, what it reports, how it refuses. */
 
-import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { parseCourseText } from '../../core/course/parse.ts';
+import { runCommand } from '../run-command.ts';
 
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
@@ -14,20 +14,7 @@ const root = new URL('../..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'holewright-import-'));
 const fixtures = join(root, 'tests/course/import/fixtures');
 
-function run(
-  ...args: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  return new Promise((resolve) => {
-    execFile(
-      join(root, 'node_modules/.bin/tsx'),
-      ['electron/cli/import.ts', ...args],
-      { cwd: root },
-      (error, out, err) => {
-        resolve({ code: error === null ? 0 : Number(error.code), out, err });
-      },
-    );
-  });
-}
+const run = (...args: string[]) => runCommand('import', ...args);
 
 describe('import', () => {
   it('makes a course of an OpenStreetMap extract and says what was left out and why', async () => {

@@ -1,13 +1,12 @@
 /** The fly command as it is called: its JSON against the schema and a flight known from elsewhere, refusals. */
 
-import { execFile } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { Ajv } from 'ajv';
 import * as v from 'valibot';
 import { describe, expect, it, vi } from 'vitest';
+import { runCommand } from '../run-command.ts';
 
-const root = new URL('../..', import.meta.url).pathname;
 const schemaFile = new URL('../../maps/schemas/fly.schema.json', import.meta.url);
 
 // Each test starts a whole program.
@@ -30,16 +29,7 @@ function schemaText(): string {
   return `${JSON.stringify({ $schema, title: 'Output of the fly command with --json', ...rest }, null, 2)}\n`;
 }
 
-function fly(
-  ...args: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  return new Promise((resolve) => {
-    const program = ['--import', 'tsx', 'electron/cli/fly.ts', ...args];
-    execFile(process.execPath, program, { cwd: root }, (error, out, err) => {
-      resolve({ code: error === null ? 0 : Number(error.code), out, err });
-    });
-  });
-}
+const fly = (...args: string[]) => runCommand('fly', ...args);
 
 describe('fly', () => {
   it('has its schema shipped (WRITE_SCHEMAS=1 writes it anew)', () => {

@@ -1,27 +1,17 @@
 /** The putt command as it is called: exit code, standard output, standard error, and its JSON against the schema. */
 
-import { execFile } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, it, vi } from 'vitest';
 import { puttJsonSchemaText } from './putt-schema.ts';
+import { runCommand } from '../run-command.ts';
 
-const root = new URL('../..', import.meta.url).pathname;
 const schemaFile = new URL('../../maps/schemas/putt.schema.json', import.meta.url);
 
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
 
-function putt(
-  ...args: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  return new Promise((resolve) => {
-    const program = ['--import', 'tsx', 'electron/cli/putt.ts', ...args];
-    execFile(process.execPath, program, { cwd: root }, (error, out, err) => {
-      resolve({ code: error === null ? 0 : Number(error.code), out, err });
-    });
-  });
-}
+const putt = (...args: string[]) => runCommand('putt', ...args);
 
 const PLAYER = ['--player', 'maps/demo-player.json'];
 

@@ -1,6 +1,5 @@
 /** The spread command as a coach runs it: by exit code, standard output and standard error. */
 
-import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -9,6 +8,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { PlayerDocument } from '../../core/player/format.ts';
 import { STANDARD_BAG } from '../../core/player/presets.ts';
 import { minimalPlayer } from './sample-player.ts';
+import { runScript } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'holewright-spread-'));
@@ -17,20 +17,7 @@ const DEVICE = 'tests/player/csv/fixtures/old-harbour-studio.csv';
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
 
-function run(
-  ...args: string[]
-): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  return new Promise((resolve) => {
-    execFile(
-      'npm',
-      ['run', '--silent', 'spread', '--', ...args],
-      { cwd: root, maxBuffer: 1e8 },
-      (error, out, err) => {
-        resolve({ code: error === null ? 0 : Number(error.code), out, err });
-      },
-    );
-  });
-}
+const run = (...args: string[]) => runScript('spread', ...args);
 
 function file(name: string, content: string | Uint8Array): string {
   const path = join(folder, name);

@@ -1,6 +1,5 @@
 /** The round command: its figures on stored odds, and one run as a child process on a course of two short holes. */
 
-import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -12,27 +11,13 @@ import { roundFigures } from '../../core/round/figures.ts';
 import { roundDocument, roundReport } from '../../electron/cli/round-report.ts';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
 import { oddsSchemaText } from './odds-schema.ts';
+import { runCommand } from '../run-command.ts';
 
-const root = new URL('../..', import.meta.url).pathname;
 const schemaFile = new URL('../../maps/schemas/round-odds.schema.json', import.meta.url);
 const folder = mkdtempSync(join(tmpdir(), 'holewright-round-'));
 vi.setConfig({ testTimeout: 120_000 });
 
-interface Run {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-function run(...args: string[]): Promise<Run> {
-  return new Promise((resolve) => {
-    // The program itself, as `npm run round` starts it, without npm's own start.
-    const command = ['--import', 'tsx', 'electron/cli/round.ts', ...args];
-    execFile(process.execPath, command, { cwd: root, maxBuffer: 1e8 }, (error, out, err) => {
-      resolve({ code: error === null ? 0 : Number(error.code), out, err });
-    });
-  });
-}
+const run = (...args: string[]) => runCommand('round', ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);

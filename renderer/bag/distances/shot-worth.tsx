@@ -9,6 +9,7 @@ import { isUnsaved } from '../state/reduce-bag.ts';
 import { useBag } from '../state/use-bag.ts';
 import { clubSwing } from '../words.ts';
 import { askWorth, type WorthHole, type WorthResult, type WorthRun } from './worth-run.ts';
+import { WorkNote } from '../work-note.tsx';
 
 const SHOTS = 10;
 /** A gain below this is nothing that a round shows, strokes. */
@@ -76,20 +77,17 @@ export function ShotWorth() {
           </span>
         </div>
       ) : (
-        <p class="work-note" role="status">
-          <progress max={1} value={share} aria-label="Worth of more shots" /> {Math.round(100 * share)} %
-          <button
-            type="button"
-            class="small-button"
-            onClick={() => {
-              run.current?.stop();
-              run.current = null;
-              setShare(null);
-            }}
-          >
-            Stop
-          </button>
-        </p>
+        <WorkNote
+          label="Worth of more shots"
+          share={share}
+          stop={() => {
+            run.current?.stop();
+            run.current = null;
+            setShare(null);
+          }}
+        >
+          {Math.round(100 * share)} %
+        </WorkNote>
       )}
       {result !== null && <WorthTable result={result} />}
     </section>

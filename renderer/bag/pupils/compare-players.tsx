@@ -13,6 +13,7 @@ import { positionOf, teeOf } from '../../state/selectors.ts';
 import { useApp } from '../../state/use-app.ts';
 import { type Compared, comparePlayers, type CompareRun } from './compare-run.ts';
 import type { Pupil } from './pupil-list.ts';
+import { WorkNote } from '../work-note.tsx';
 
 interface Answer {
   readonly names: readonly [string, string];
@@ -126,21 +127,17 @@ export function ComparePlayers({
         </button>
       </div>
       {share !== null && (
-        <p class="work-note" role="status">
-          <progress max={1} value={share} aria-label="Working both players out" /> Working both out from the
-          tee …
-          <button
-            type="button"
-            class="small-button"
-            onClick={() => {
-              run.current?.stop();
-              run.current = null;
-              setShare(null);
-            }}
-          >
-            Stop
-          </button>
-        </p>
+        <WorkNote
+          label="Working both players out"
+          share={share}
+          stop={() => {
+            run.current?.stop();
+            run.current = null;
+            setShare(null);
+          }}
+        >
+          Working both out from the tee …
+        </WorkNote>
       )}
       {typeof answer === 'string' && (
         <p class="warning" role="alert">

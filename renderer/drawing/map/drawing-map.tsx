@@ -2,7 +2,6 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Notices } from '../../panels/notices.tsx';
-import { Picture } from '../../panels/pictograms.tsx';
 import { ScaleBar } from '../../map/scale-bar.tsx';
 import { useApp } from '../../state/use-app.ts';
 import { usePageTheme } from '../../state/use-page-theme.ts';
@@ -12,6 +11,7 @@ import { DrawingLine } from '../panels/drawing-line.tsx';
 import { EmptyCourse } from '../panels/empty-course.tsx';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { DrawingStage } from './drawing-stage.ts';
+import { ZoomButtons } from '../../map/zoom-buttons.tsx';
 
 const M_PER_YARD = 0.9144;
 
@@ -47,35 +47,11 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
         aria-label="Map to draw on. Arrow keys move the cross-hair, Enter places, Escape stops; ? lists all keys."
       />
       <div class="map-controls">
-        <div class="map-zoom" role="group" aria-label="Zoom">
-          <button
-            type="button"
-            class="icon-button"
-            aria-label="Zoom in"
-            title="Zoom in (+)"
-            onClick={() => stage()?.zoomBy(0.5)}
-          >
-            <Picture of="plus" />
-          </button>
-          <button
-            type="button"
-            class="icon-button"
-            aria-label="Zoom out"
-            title="Zoom out (−)"
-            onClick={() => stage()?.zoomBy(-0.5)}
-          >
-            <Picture of="minus" />
-          </button>
-          <button
-            type="button"
-            class="icon-button"
-            aria-label="Show it whole"
-            title="Show it whole (0)"
-            onClick={() => stage()?.fit()}
-          >
-            <Picture of="fit" />
-          </button>
-        </div>
+        <ZoomButtons
+          zoom={(steps) => stage()?.zoomBy(steps)}
+          fit={() => stage()?.fit()}
+          keys={{ nearer: '+', farther: '−', whole: '0' }}
+        />
         <div class="map-switches" role="group" aria-label="How drawing works">
           <label
             class="switch"

@@ -4,8 +4,9 @@ import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { LocalFrame } from '../../../core/course/local-frame.ts';
 import type { Course, Hole } from '../../../core/course/model.ts';
-import { Lie, type LieCode, PAINTING_ORDER } from '../../../core/ground/lies.ts';
+import { Lie, PAINTING_ORDER } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
+import { edgeInk } from '../../map/edge-ink.ts';
 import { paletteOf } from '../../map/palette.ts';
 import { holeBearing, makeSheet, spotsOf } from '../../map/sheet.ts';
 import { usePageTheme } from '../../state/use-page-theme.ts';
@@ -80,7 +81,7 @@ export function HoleMap({ course, hole, frame, also, label, choose, children }: 
     >
       <rect width={WIDTH} height={view.height} fill={palette.ground[Lie.rough]} />
       {ground.map(({ lie, d }, i) => (
-        <path key={i} d={d} fill={palette.ground[lie]} stroke={edgeOf(lie)} stroke-width="1" />
+        <path key={i} d={d} fill={palette.ground[lie]} stroke={edgeInk(lie)} stroke-width="1" />
       ))}
       {course.trees.map((tree) => {
         const [cx, cy] = view.place(frame.toSpot(tree.at));
@@ -137,21 +138,4 @@ function tenth(value: number): number {
 
 export function pathOf(points: readonly (readonly [number, number])[]): string {
   return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x} ${y}`).join('');
-}
-
-function edgeOf(lie: LieCode): string {
-  switch (lie) {
-    case Lie.green:
-      return '#4d7a38';
-    case Lie.bunker:
-      return '#9a8248';
-    case Lie.penaltyYellow:
-      return '#b89500';
-    case Lie.penaltyRed:
-      return '#b3261a';
-    case Lie.outOfBounds:
-      return '#555555';
-    default:
-      return 'none';
-  }
 }

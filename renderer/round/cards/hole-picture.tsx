@@ -5,7 +5,7 @@ import type { HoleDrawing } from '../../../core/card/model.ts';
 import { GroundAreas, pathOf } from './ground-areas.tsx';
 import { holeFrame, type PictureFrame } from './picture-frame.ts';
 import { ScaleBar } from './scale-bar.tsx';
-import { INK } from './tints.ts';
+import { INK } from '../../../core/card/inks.ts';
 
 interface Props {
   readonly hole: number;

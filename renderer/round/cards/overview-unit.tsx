@@ -4,7 +4,7 @@ import { lengthNumber } from '../../../core/card/lengths.ts';
 import type { CardHole } from '../../../core/card/model.ts';
 import { PaintedArea } from './ground-areas.tsx';
 import type { PaperLayout } from './paper.ts';
-import { KEY } from './tints.ts';
+import { KEY } from '../../../core/card/inks.ts';
 
 export interface OverviewWords {
   readonly course: string;

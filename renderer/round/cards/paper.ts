@@ -1,5 +1,6 @@
 /** Papers and styles of printed cards in millimetres; a unit is what is carried after cutting or folding. */
 
+import { PAPER_SIZES } from '../../../core/card/paper-sizes.ts';
 import type { PaperKind, PaperWishes } from '../state/round-state.ts';
 
 export interface PaperLayout {
@@ -21,12 +22,6 @@ export interface PaperLayout {
   readonly hasFills: boolean;
 }
 
-const SIZES = {
-  a4: { widthMm: 210, heightMm: 297 },
-  letter: { widthMm: 215.9, heightMm: 279.4 },
-  a6: { widthMm: 105, heightMm: 148 },
-} as const;
-
 export const PAPER_WORDS: readonly (readonly [PaperKind, string])[] = [
   ['a4', 'A4, four cards to cut'],
   ['letter', 'Letter, four cards to cut'],
@@ -38,7 +33,7 @@ export const PAPER_WORDS: readonly (readonly [PaperKind, string])[] = [
 export function layoutOf({ kind, style }: Pick<PaperWishes, 'kind' | 'style'>): PaperLayout {
   const page = kind === 'booklet-a4' ? 'a4' : kind === 'booklet-letter' ? 'letter' : kind;
   const isBooklet = kind !== page;
-  const { widthMm, heightMm } = SIZES[page];
+  const { widthMm, heightMm } = PAPER_SIZES[page];
   const isLarge = style === 'large-print';
   // Large print takes the whole sheet: a pocket card of twice the size, or two units of pocket size.
   const isPocket = isBooklet || page === 'a6';

@@ -1,7 +1,7 @@
 /** A bar of a round length under a picture, its length and the scale beside it. */
 
 import type { CardUnits } from '../../../core/card/lengths.ts';
-import { INK } from './tints.ts';
+import { INK } from '../../../core/card/inks.ts';
 
 interface Props {
   readonly x: number;

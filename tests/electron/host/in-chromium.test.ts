@@ -15,10 +15,10 @@ import { type Loopback, startLoopback } from '../../../electron/loopback/server.
 import type { Assets } from '../../../electron/pages/assets.ts';
 import { valueOf } from '../files/answers.ts';
 import { courseText, storeIn, temporaryFolder } from '../files/workspace.ts';
+import { CHROMIUM } from '../../browser/window.ts';
 
-const CHROMIUM = '/usr/bin/chromium';
-const isThere = existsSync(CHROMIUM);
-if (!isThere) console.warn(`the client in a browser: skipped, there is no ${CHROMIUM}`);
+const isThere = existsSync(CHROMIUM.executablePath);
+if (!isThere) console.warn(`the client in a browser: skipped, there is no ${CHROMIUM.executablePath}`);
 
 declare global {
   interface Window {
@@ -125,15 +125,9 @@ beforeAll(async () => {
   await new Promise<void>((resolve) => tiles.listen(0, '127.0.0.1', resolve));
   const { port } = tiles.address() as AddressInfo;
   browser = await chromium.launch({
-    executablePath: CHROMIUM,
+    ...CHROMIUM,
     args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
+      ...CHROMIUM.args,
       '--ignore-certificate-errors',
       `--host-resolver-rules=MAP *.example 127.0.0.1:${port}`,
     ],

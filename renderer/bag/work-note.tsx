@@ -1,0 +1,22 @@
+/** Work under way: how far it is, in words too, and a way to stop it. */
+
+import type { ComponentChildren } from 'preact';
+
+interface Props {
+  readonly label: string;
+  /** From 0 to 1. */
+  readonly share: number;
+  readonly stop: () => void;
+  readonly children: ComponentChildren;
+}
+
+export function WorkNote({ label, share, stop, children }: Props) {
+  return (
+    <p class="work-note" role="status">
+      <progress max={1} value={share} aria-label={label} /> {children}
+      <button type="button" class="small-button" onClick={stop}>
+        Stop
+      </button>
+    </p>
+  );
+}
