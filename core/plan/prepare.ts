@@ -1,5 +1,6 @@
 /** Turns a course, a hole and a player into the ground, the tee and the hole position that planning works on. */
 
+import { DEFAULT_CONDITIONS, type Conditions } from '../conditions/conditions.ts';
 import { greenOf } from '../course/hole-features.ts';
 import { polylineLengthM } from '../course/ellipsoid.ts';
 import { makeLocalFrame, type LocalFrame } from '../course/local-frame.ts';
@@ -26,6 +27,8 @@ export interface HoleProblem {
   /** A hole position's name or a point on the green; the first drawn where absent. */
   readonly holePosition?: string | LonLat;
   readonly seed: string;
+  /** Of the day; `DEFAULT_CONDITIONS` where absent. */
+  readonly conditions?: Conditions;
 }
 
 export interface PreparedHole {
@@ -42,6 +45,7 @@ export interface PreparedHole {
   /** Length of the hole line from the chosen tee, metres on the ellipsoid. */
   readonly lengthM: number;
   readonly player: PlayerModel;
+  readonly conditions: Conditions;
   readonly putting: PuttingTable;
   readonly book: LawBook;
   readonly seed: string;
@@ -114,6 +118,7 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     positionName: typeof problem.holePosition === 'object' ? null : position.value.name,
     lengthM: polylineLengthM([tee.value.at, ...hole.line.slice(1)]),
     player,
+    conditions: problem.conditions ?? DEFAULT_CONDITIONS,
     putting: puttingOf(player),
     book: new LawBook(player),
     seed: problem.seed,
