@@ -167,6 +167,14 @@ export interface TileSource {
   readonly mostZoom?: number;
 }
 
+/** What a person wished for a round with one course and one player. What the text means is the page's business. */
+export interface KeptRound {
+  /** Tokens of the two files. */
+  readonly course: string;
+  readonly player: string;
+  readonly wishes: string;
+}
+
 export interface Settings {
   readonly units: 'yards' | 'metres';
   readonly theme: 'light' | 'dark' | 'system';
@@ -178,6 +186,8 @@ export interface Settings {
    * accepted may be asked by the page after it has been loaded anew.
    */
   readonly tileSources?: readonly TileSource[];
+  /** Last changed first. Absent when written leaves the saved ones as they are. */
+  readonly rounds?: readonly KeptRound[];
 }
 
 export interface HostInfo {

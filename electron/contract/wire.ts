@@ -28,8 +28,11 @@ export const LONGEST_NAME = 200;
 export const LARGEST_SMALL_REQUEST_BYTES = 16 * 1024;
 /** A request with file text: JSON may double the text (escaped quotes and line ends), plus the rest of the request. */
 export const LARGEST_TEXT_REQUEST_BYTES = 2 * LARGEST_TEXT_BYTES + LARGEST_SMALL_REQUEST_BYTES;
-/** Settings with as many tile addresses as may be. */
-const LARGEST_SETTINGS_BYTES = 64 * 1024;
+/** Rounds whose wishes are kept, and the longest of them in UTF-16 units. */
+export const MOST_KEPT_ROUNDS = 16;
+export const LONGEST_WISHES = 2500;
+/** Settings with as many tile addresses and rounds as may be. */
+const LARGEST_SETTINGS_BYTES = 192 * 1024;
 /** Most bytes of an attachment that are read at once. */
 export const LARGEST_PART_BYTES = 16 * 1024 * 1024;
 /** Largest picture and largest map file that are copied beside a course. */
@@ -49,6 +52,19 @@ export const settingsSchema = v.strictObject({
   lastPlayer: v.nullable(token),
   tileSources: v.exactOptional(
     v.pipe(v.array(tileSourceSchema), v.maxLength(MOST_TILE_SOURCES), v.readonly()),
+  ),
+  rounds: v.exactOptional(
+    v.pipe(
+      v.array(
+        v.strictObject({
+          course: token,
+          player: token,
+          wishes: v.pipe(v.string(), v.maxLength(LONGEST_WISHES)),
+        }),
+      ),
+      v.maxLength(MOST_KEPT_ROUNDS),
+      v.readonly(),
+    ),
   ),
 });
 

@@ -10,7 +10,7 @@ import { replaceFile } from './replace.ts';
 import { oneAtATime } from './turns.ts';
 
 const FILE = 'settings.json';
-const MOST_BYTES = 128 * 1024;
+const MOST_BYTES = 256 * 1024;
 
 export const firstSettings: Settings = {
   units: 'yards',
@@ -66,7 +66,7 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
           await disk.makeFolder(folder);
           const before = await onDisk();
           if (before === 'damaged') await disk.rename(path, join(folder, 'settings.damaged.json'));
-          const after = withSources(typeof before === 'string' ? firstSettings : before, settings);
+          const after = withKept(typeof before === 'string' ? firstSettings : before, settings);
           await replaceFile(disk, path, Buffer.from(`${JSON.stringify(after, null, 2)}\n`));
           return good(null);
         } catch (error) {
@@ -76,18 +76,23 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
   };
 }
 
-/** New settings; those that say nothing of tile sources leave the old ones. */
-function withSources(before: Settings, after: Settings): Settings {
-  return { ...after, tileSources: after.tileSources ?? before.tileSources ?? [] };
+/** New settings; those that say nothing of tile sources or of rounds leave the old ones. */
+function withKept(before: Settings, after: Settings): Settings {
+  const rounds = after.rounds ?? before.rounds;
+  return {
+    ...after,
+    tileSources: after.tileSources ?? before.tileSources ?? [],
+    ...(rounds === undefined ? {} : { rounds }),
+  };
 }
 
 /** Settings that live as long as the program: for showing the demo without touching the person's own. */
 export function passingSettings(begin: Settings): SettingsStore {
-  let current = withSources(firstSettings, begin);
+  let current = withKept(firstSettings, begin);
   return {
     read: () => Promise.resolve(good(current)),
     write: (settings) => {
-      current = withSources(current, settings);
+      current = withKept(current, settings);
       return Promise.resolve(good(null));
     },
   };

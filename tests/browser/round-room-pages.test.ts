@@ -151,6 +151,26 @@ describe('the pages of the round', () => {
     }
   });
 
+  it('brings the target, the paper and the day back when the window is opened again', async () => {
+    await show('Target');
+    await page.getByLabel('Beat', { exact: true }).fill('11');
+    await show('Cards');
+    await page.getByRole('combobox', { name: 'Paper' }).selectOption('booklet-letter');
+    await show('The day');
+    await page.getByLabel('Allergies, with commas').fill('nut');
+    await settles(
+      async () => JSON.stringify(await window.settings.read()),
+      (text) => text.includes('nut'),
+    );
+    await page.reload();
+    await page.getByRole('button', { name: 'Round', exact: true }).click();
+    expect(await page.getByLabel('Beat', { exact: true }).inputValue()).toBe('11');
+    await show('Cards');
+    expect(await page.getByRole('combobox', { name: 'Paper' }).inputValue()).toBe('booklet-letter');
+    await show('The day');
+    expect(await page.getByLabel('Allergies, with commas').inputValue()).toBe('nut');
+  });
+
   it('breaks no rule of the content policy and throws nothing', () => {
     expect(window.complaints).toEqual([]);
   });

@@ -12,7 +12,7 @@ import { useCards, usePreparation } from '../day/use-day.ts';
 import { playingNow } from '../effects/follow-playing.ts';
 import { optionWords } from '../playing/option-words.ts';
 import type { Outlook, RoundHoles } from '../state/planned-holes.ts';
-import type { PaperKind } from '../state/round-state.ts';
+import type { PaperKind, PaperWishes } from '../state/round-state.ts';
 import { useOutlook, useRound, useRoundDispatch, useRoundHoles } from '../state/use-round.ts';
 import { chanceWords } from '../target/odds-panel.tsx';
 import { layoutOf, PAPER_WORDS } from './paper.ts';
@@ -20,9 +20,10 @@ import { PrintButtons } from './print-buttons.tsx';
 import { Sheets } from './sheets.tsx';
 
 export function CardsPage() {
-  const { paper, day } = useRound((state) => state.wishes);
+  const { paper: wished, day } = useRound((state) => state.wishes);
   const holes = useRoundHoles();
   const all = useCards();
+  const paper = useMemo(() => onCourse(wished, holes), [wished, holes]);
   const course = useApp((app) => app.course?.value ?? null);
   const player = useApp((app) => app.player?.value.name ?? '');
   const preparation = usePreparation();
@@ -51,7 +52,7 @@ export function CardsPage() {
     <>
       <div class="screen-only">
         <h2>Cards to carry</h2>
-        <PaperForm holes={holes} />
+        <PaperForm holes={holes} paper={paper} />
         <p role="status" class="faint">
           {all.length < holes.all.length
             ? `${all.length} of ${holes.all.length} cards are made; the others come as their holes are worked out. What you print now lacks them.`
@@ -70,8 +71,12 @@ export function CardsPage() {
   );
 }
 
-function PaperForm({ holes }: { readonly holes: RoundHoles }) {
-  const paper = useRound((state) => state.wishes.paper);
+/** A hole that was wished for once may be gone from the course: then all are printed. */
+function onCourse(paper: PaperWishes, { all }: RoundHoles): PaperWishes {
+  return all.some(({ number }) => number === paper.hole) ? paper : { ...paper, hole: null };
+}
+
+function PaperForm({ holes, paper }: { readonly holes: RoundHoles; readonly paper: PaperWishes }) {
   const dispatch = useRoundDispatch();
   const wish = (change: Partial<typeof paper>): void => dispatch({ type: 'paper-wished', change });
   return (

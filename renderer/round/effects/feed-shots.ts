@@ -6,6 +6,7 @@ import { parsePlayerDocumentText } from '../../../core/player/parse.ts';
 import { recommendedOf } from '../../../core/round/round-hole.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import type { Outlook, RoundHoles } from '../state/planned-holes.ts';
+import { keepFor } from './keep-wishes.ts';
 import type { RoundStore } from '../state/use-round.ts';
 
 /** True when the file has them. What fails becomes a notice. */
@@ -34,6 +35,8 @@ export async function feedShots(
     token = made.value.entry.token;
     const files = await host.list();
     if (files.ok) store.dispatch({ type: 'files-listed', files: files.value });
+    const { course } = store.state();
+    if (course !== null) keepFor(store, { course: course.entry.token, player: token }, round.state().wishes);
   } else {
     const claim = await host.claim(token);
     if (!claim.ok) return fail(claim.message);

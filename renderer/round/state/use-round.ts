@@ -6,6 +6,7 @@ import { type AppTools, useApp, useTools } from '../../state/use-app.ts';
 import { followCards } from '../effects/follow-cards.ts';
 import { followLedgers } from '../effects/follow-ledgers.ts';
 import { followPlaying } from '../effects/follow-playing.ts';
+import { keepWishes } from '../effects/keep-wishes.ts';
 import { outlookOf, type Outlook, roundHoles, type RoundHoles } from './planned-holes.ts';
 import { FIRST_ROUND, reduceRound, type RoundAction, type RoundState } from './round-state.ts';
 
@@ -19,6 +20,7 @@ export function roundStoreOf(tools: AppTools): RoundStore {
   if (known !== undefined) return known;
   const made = makeStore(FIRST_ROUND, reduceRound);
   stores.set(tools.store, made);
+  keepWishes(tools, made);
   followLedgers(tools, made);
   followPlaying(tools, made);
   followCards(tools, made);

@@ -61,6 +61,18 @@ describe('settings', () => {
     }
   });
 
+  it('written without rounds keep what was wished for them', async () => {
+    const folder = await temporaryFolder();
+    const rounds = [{ course: 'a-course-token', player: 'a-player-token', wishes: '{"score":90}' }];
+    for (const store of [settingsStore(folder), passingSettings(firstSettings)]) {
+      valueOf(await store.write({ ...chosen, rounds }));
+      valueOf(await store.write({ ...chosen, theme: 'light' }));
+      expect(valueOf(await store.read()).rounds).toEqual(rounds);
+      valueOf(await store.write({ ...chosen, rounds: [] }));
+      expect(valueOf(await store.read()).rounds).toEqual([]);
+    }
+  });
+
   it('of before there were tile sources are read', async () => {
     const folder = await temporaryFolder();
     const { tileSources, ...old } = chosen;

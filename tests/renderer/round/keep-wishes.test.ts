@@ -1,0 +1,131 @@
+/** What was wished for a round comes back with its course and player. */
+
+import { describe, expect, it } from 'vitest';
+import { LONGEST_WISHES, MOST_KEPT_ROUNDS, settingsSchema } from '../../../electron/contract/wire.ts';
+import * as v from 'valibot';
+import { parseCourseText } from '../../../core/course/parse.ts';
+import { parsePlayerText } from '../../../core/player/parse.ts';
+import { initialState } from '../../../renderer/state/initial.ts';
+import { reduce } from '../../../renderer/state/reduce.ts';
+import { makeStore, type Store } from '../../../renderer/state/store.ts';
+import { keepFor, keepWishes } from '../../../renderer/round/effects/keep-wishes.ts';
+import { keeping, wishesFor, wishesFrom } from '../../../renderer/round/state/kept-wishes.ts';
+import {
+  FIRST_ROUND,
+  FIRST_WISHES,
+  reduceRound,
+  type Wishes,
+} from '../../../renderer/round/state/round-state.ts';
+import { smallCourseText, smallPlayerText } from '../small-course.ts';
+
+const HERE = { course: 'course-one', player: 'player-one' };
+const ELSEWHERE = { course: 'course-two', player: 'player-one' };
+const WISHED: Wishes = {
+  ...FIRST_WISHES,
+  ...{ score: 90, courseRating: 71.2 },
+  paper: { kind: 'booklet-letter', style: 'large-print', hasGreens: false, hole: 3 },
+  day: { ...FIRST_WISHES.day, teeOff: '07:10', allergies: 'nut', hasRain: true, windFromDeg: 225 },
+};
+
+function open(store: Store, { course, player }: typeof HERE): void {
+  const entry = { modifiedAt: 0, bytes: 1, readOnly: false, name: 'a' };
+  const parsed = parseCourseText(smallCourseText());
+  const read = parsePlayerText(smallPlayerText());
+  if (!parsed.ok || !read.ok) throw new Error('the small course is damaged');
+  const rest = { text: '', revision: 'x' };
+  store.dispatch({
+    type: 'course-opened',
+    document: { ...rest, entry: { ...entry, kind: 'course', token: course }, value: parsed.value },
+  });
+  store.dispatch({
+    type: 'player-opened',
+    document: { ...rest, entry: { ...entry, kind: 'player', token: player }, value: read.value },
+  });
+}
+
+const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
+function window(rounds = keeping(HERE, FIRST_WISHES, [])) {
+  const store = makeStore(initialState(), reduce);
+  store.dispatch({ type: 'settings-read', settings: { ...store.state().settings, rounds } });
+  const round = makeStore(FIRST_ROUND, reduceRound);
+  return { store, round };
+}
+
+describe('wishes for a round', () => {
+  it('come back with their course and player after the window was closed', async () => {
+    const { store, round } = window([]);
+    open(store, HERE);
+    keepWishes({ store }, round);
+    round.dispatch({ type: 'wished', change: WISHED });
+    await turn();
+    const { rounds = [] } = store.state().settings;
+    expect(v.is(settingsSchema, store.state().settings)).toBe(true);
+    const again = window(rounds);
+    open(again.store, HERE);
+    keepWishes({ store: again.store }, again.round);
+    expect(again.round.state().wishes).toEqual(WISHED);
+  });
+
+  it('do not follow to another course, but habits and allergies of the player do', async () => {
+    const { store, round } = window(keeping(HERE, WISHED, []));
+    open(store, HERE);
+    keepWishes({ store }, round);
+    open(store, ELSEWHERE);
+    await turn();
+    const { wishes } = round.state();
+    expect(wishes.score).toBeNull();
+    expect(wishes.courseRating).toBeNull();
+    expect(wishes.day).toMatchObject({
+      teeOff: '07:10',
+      allergies: 'nut',
+      hasRain: false,
+      windFromDeg: null,
+    });
+    expect(wishes.paper).toMatchObject({ kind: 'booklet-letter', hole: null });
+    open(store, HERE);
+    await turn();
+    expect(round.state().wishes).toEqual(WISHED);
+    open(store, { course: HERE.course, player: 'player-two' });
+    await turn();
+    expect(round.state().wishes).toEqual(FIRST_WISHES);
+  });
+
+  it('typed just before another file is opened stay with the files they were typed for', async () => {
+    const { store, round } = window([]);
+    open(store, HERE);
+    keepWishes({ store }, round);
+    round.dispatch({ type: 'wished', change: { score: 77 } });
+    open(store, ELSEWHERE);
+    await turn();
+    expect(round.state().wishes.score).toBeNull();
+    expect(wishesFor(HERE, store.state().settings.rounds ?? []).score).toBe(77);
+  });
+
+  it('go along to a copy of the player', () => {
+    const { store } = window([]);
+    keepFor(store, { ...HERE, player: 'the-copy' }, WISHED);
+    expect(wishesFor({ ...HERE, player: 'the-copy' }, store.state().settings.rounds ?? [])).toEqual(WISHED);
+  });
+
+  it('that are damaged in part lose that part alone', () => {
+    const spoilt = { ...WISHED, score: 'ninety', paper: { ...WISHED.paper, kind: 'a0' }, more: 1 };
+    expect(wishesFrom(JSON.stringify(spoilt))).toEqual({
+      ...WISHED,
+      score: null,
+      paper: { ...WISHED.paper, kind: 'a4' },
+    });
+    expect(wishesFrom('{"score":')).toEqual(FIRST_WISHES);
+    expect(wishesFrom('null')).toEqual(FIRST_WISHES);
+  });
+
+  it('are as many and as long as the host accepts', () => {
+    const long = { ...WISHED, day: { ...WISHED.day, food: '"'.repeat(300), allergies: '"'.repeat(300) } };
+    let rounds = keeping(HERE, long, []);
+    expect(rounds[0]!.wishes.length).toBeLessThanOrEqual(LONGEST_WISHES);
+    for (let i = 0; i < 30; i++) rounds = keeping({ ...HERE, course: `course-no-${i}` }, long, rounds);
+    expect(rounds).toHaveLength(MOST_KEPT_ROUNDS);
+    expect(rounds[0]!.course).toBe('course-no-29');
+    expect(v.is(settingsSchema, { ...initialState().settings, rounds })).toBe(true);
+  });
+});
