@@ -1,5 +1,6 @@
 /** One hole of the strategy card, put together from its plan. */
 
+import { dayWords, isOrdinaryDay } from '../conditions/day-words.ts';
 import type { Course } from '../course/model.ts';
 import { choiceOf } from '../plan/choices.ts';
 import type { Option, SpotPlan } from '../plan/model.ts';
@@ -53,6 +54,7 @@ export function cardHole(
     carryM: option.carryM,
     aim: aimWords(course, prepared, tee, bearing, option.carryM, units),
     reason: id === plan.recommendation.optionId ? plan.recommendation.reason : 'Your own choice.',
+    day: isOrdinaryDay(prepared.conditions) ? null : dayWords(prepared.conditions, units),
     carries,
     runOut,
     safeSide: safeSide(prepared, field, tee, choice),

@@ -113,6 +113,8 @@ export interface CardHole {
   readonly carryM: number;
   readonly aim: string;
   readonly reason: string;
+  /** The day that the plan is for, in words; null for an ordinary one. */
+  readonly day: string | null;
   readonly carries: readonly CardDistance[];
   readonly runOut: RunOut | null;
   readonly safeSide: SafeSide | null;

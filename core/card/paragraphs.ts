@@ -41,6 +41,7 @@ export function cardParagraphs(card: CardHole, notes: CardNotes): readonly Parag
   add('Hole', card.green?.words);
   add('Budget', card.budget?.words);
   add('Wind', notes.wind);
+  add('Day', card.day);
   add('Remember', notes.reminder);
   for (const { where, share, what } of card.badPlaces) add(`${where}, ${Math.round(100 * share)} %`, what);
   add('Why', card.reason);

@@ -1,6 +1,8 @@
 /** `npm run --silent card`: strategy cards for a round as a PDF file. */
 
 import { readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
+import { dayWords, isOrdinaryDay, speedText, wholeTurn } from '../../core/conditions/day-words.ts';
 import { preparationSheet, type PreparationSheet } from '../../core/card/preparation.ts';
 import { windOnHole } from '../../core/card/wind-words.ts';
 import type { CardHole } from '../../core/card/model.ts';
@@ -21,6 +23,7 @@ import {
   wholeNumber,
 } from './command.ts';
 import type { CardExtras } from './card-page.ts';
+import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { PAPERS, type PaperName, sheetFor, STYLES, type StyleName } from './card-paper.ts';
 import { cardPdf } from './card-pdf.ts';
 import { readCourse, readPlayer } from './inputs.ts';
@@ -30,7 +33,9 @@ import type { RoundTask } from './round-task.ts';
 
 const USAGE = `usage: npm run --silent card -- --course FILE --player FILE --to FILE.pdf [--paper a4|letter|a6] [--style plain|ink-saving|large-print]
        [--hole all|N,N,...] [--target N] [--tee NAME] [--hole-position NAME] [--no-greens] [--wind-from DEGREES]
-       [--tee-off HH:MM --duration MINUTES] [--food LIST] [--allergies LIST] [--temperature C] [--seed S]`;
+       [--tee-off HH:MM --duration MINUTES] [--food LIST] [--allergies LIST] [--temperature C] [--seed S]
+${DAY_USAGE}
+The plan goes by the day; --wind-from and --temperature alone change its words, not its plan.`;
 
 async function card(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
@@ -55,6 +60,7 @@ async function card(args: readonly string[]): Promise<void> {
         duration: text,
       },
       ...{ food: text, allergies: text, temperature: text, seed: text },
+      ...DAY_OPTIONS,
     },
     USAGE,
   );
@@ -68,9 +74,14 @@ async function card(args: readonly string[]): Promise<void> {
     optionalText(values, 'target') === undefined
       ? null
       : wholeNumber(values, 'target', { lowest: 1, highest: 400 }, USAGE);
-  const windFrom = degreesOf(optionalText(values, 'wind-from'));
+  const conditions = await readDay(values, USAGE);
+  const { wind } = conditions;
+  const windFrom =
+    degreesOf(optionalText(values, 'wind-from')) ?? (wind.speedMps > 0 ? wholeTurn(wind.fromDeg) : null);
   const times = timesOf(optionalText(values, 'tee-off'), optionalText(values, 'duration'));
-  const temperatureC = celsiusOf(optionalText(values, 'temperature'));
+  const temperatureC =
+    celsiusOf(optionalText(values, 'temperature')) ??
+    (conditions.temperatureC === DEFAULT_CONDITIONS.temperatureC ? null : conditions.temperatureC);
   await checkPlace(to);
 
   const course = await readCourse(courseFile);
@@ -82,7 +93,8 @@ async function card(args: readonly string[]): Promise<void> {
   const { units } = player.value;
   const tasks = numbers.map(
     (hole): RoundTask => ({
-      ...{ hole, seed: optionalText(values, 'seed') ?? 'holewright', plays: 200, peer: null, card: units },
+      ...{ hole, seed: optionalText(values, 'seed') ?? 'holewright', plays: 200, peer: null },
+      ...{ card: units, conditions },
       ...(tee === undefined ? {} : { tee }),
       ...(holePosition === undefined ? {} : { holePosition }),
     }),
@@ -96,8 +108,12 @@ async function card(args: readonly string[]): Promise<void> {
       { ...hole.card, budget: budget === undefined ? null : { strokes: budget.budget, words: budget.words } },
     ];
   });
+  const windSpeed = wind.speedMps > 0 ? `${speedText(wind.speedMps, units)} ` : '';
   const winds = new Map(
-    cards.map((one) => [one.hole, windFrom === null ? null : windWords(course.value, one.hole, windFrom)]),
+    cards.map((one) => [
+      one.hole,
+      windFrom === null ? null : windWords(course.value, one.hole, windFrom, windSpeed),
+    ]),
   );
   const penaltyBalls = holes.reduce((sum, { ledger }) => sum + (ledger?.penaltyBalls.mean ?? 0), 0);
   const preparation: PreparationSheet | null =
@@ -125,7 +141,10 @@ async function card(args: readonly string[]): Promise<void> {
     course: course.value.name,
     player: player.value.name,
     tee: tee ?? holes[0]?.tee ?? '',
-    lines: overviewLines(figures),
+    lines: [
+      ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, units)}.`]),
+      ...overviewLines(figures),
+    ],
   };
   const bytes = await cardPdf(
     { cards, overview, preparation, extrasOf, madeAt: new Date() },
@@ -151,13 +170,13 @@ function overviewLines(figures: RoundFigures | null): string[] {
 }
 
 /** Where the wind is felt on the hole's last leg and its first may differ; the straight line from tee to hole stands for both. */
-function windWords(course: Course, number: number, fromDeg: number): string | null {
+function windWords(course: Course, number: number, fromDeg: number, speed: string): string | null {
   const hole = course.holes.find((candidate) => candidate.number === number);
   const start = hole?.line[0];
   const end = hole?.line.at(-1);
   return start === undefined || end === undefined
     ? null
-    : `wind ${windOnHole(bearingRad(start, end), fromDeg)}`;
+    : `wind ${speed}${windOnHole(bearingRad(start, end), fromDeg)}`;
 }
 
 /** The names of the bag, longest first, the putter last. */

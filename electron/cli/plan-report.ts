@@ -1,5 +1,6 @@
 /** The plan of a hole in words and columns for a terminal. */
 
+import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import { errorText, nameOf } from '../../core/plan/recommend.ts';
 import type { AimSide } from '../../core/plan/aim-side.ts';
 import type { Option, Trouble } from '../../core/plan/model.ts';
@@ -16,7 +17,7 @@ const TROUBLE_WORDS: readonly (readonly [keyof Trouble, string])[] = [
 ];
 
 export function planReport(
-  { plan, sides, tee, holePosition, lengthM, convergence }: PlannedHole,
+  { plan, sides, tee, holePosition, lengthM, convergence, conditions }: PlannedHole,
   unit: LengthUnit,
 ): string {
   const from =
@@ -25,7 +26,8 @@ export function planReport(
       : `from ${lieWords(plan.lie)}, ${lengthWords(plan.distanceToHoleM, unit)} to the hole`;
   const head = `Hole ${plan.hole}, par ${plan.par}, ${lengthWords(lengthM, unit)}, ${from}, hole position ${holePosition ?? 'as given'}`;
   const best = plan.options.find((option) => option.id === plan.recommendation.optionId);
-  const lines = [head, ''];
+  const day = isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, unit)}.`];
+  const lines = [head, ...day, ''];
   if (best !== undefined)
     lines.push(`Play ${optionWords(best, sides[best.id], unit)}. ${plan.recommendation.reason}`);
   else lines.push(plan.recommendation.reason);

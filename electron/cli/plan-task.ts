@@ -1,6 +1,7 @@
 /** Planning of one hole as one piece of work: the same function in the command's own thread and in its workers. */
 
 import { type AimSide, aimSide } from '../../core/plan/aim-side.ts';
+import type { Conditions } from '../../core/conditions/conditions.ts';
 import { prepareHole } from '../../core/plan/prepare.ts';
 import { planFromSpot } from '../../core/plan/options.ts';
 import { solveNow } from '../../core/plan/solve.ts';
@@ -16,6 +17,7 @@ export interface PlanTask {
   readonly from?: LonLat;
   readonly holePosition?: string;
   readonly seed: string;
+  readonly conditions: Conditions;
 }
 
 export interface PlannedHole {
@@ -26,6 +28,7 @@ export interface PlannedHole {
   /** Where each option's aim lies, by the option's id. */
   readonly sides: Readonly<Record<string, AimSide>>;
   readonly convergence: Convergence;
+  readonly conditions: Conditions;
 }
 
 export function planTask(course: Course, player: PlayerModel, task: PlanTask): Result<PlannedHole, Fault> {
@@ -34,6 +37,7 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
     player,
     holeNumber: task.hole,
     seed: task.seed,
+    conditions: task.conditions,
     ...(task.tee === undefined ? {} : { teeName: task.tee }),
     ...(task.holePosition === undefined ? {} : { holePosition: task.holePosition }),
   });
@@ -56,6 +60,7 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
     holePosition: positionName,
     lengthM,
     convergence: field.convergence,
+    conditions: prepared.value.conditions,
   });
 }
 

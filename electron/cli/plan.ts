@@ -11,6 +11,7 @@ import {
   Stop,
   stopForUsage,
 } from './command.ts';
+import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { readCourse, readPlayer } from './inputs.ts';
 import { planOnWorkers } from './plan-pool.ts';
 import { planReport } from './plan-report.ts';
@@ -20,7 +21,8 @@ import { faultLine } from '../../core/result.ts';
 import { PROGRAM_VERSION } from './version.ts';
 
 const USAGE = `usage: npm run --silent plan -- --course FILE --player FILE --hole N|N,N,...|all
-       [--tee NAME] [--from LON,LAT] [--hole-position NAME] [--seed S] [--json]`;
+       [--tee NAME] [--from LON,LAT] [--hole-position NAME] [--seed S] [--json]
+${DAY_USAGE}`;
 
 async function plan(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
@@ -35,9 +37,11 @@ async function plan(args: readonly string[]): Promise<void> {
       'hole-position': text,
       seed: text,
       json: { type: 'boolean' },
+      ...DAY_OPTIONS,
     },
     USAGE,
   );
+  const conditions = await readDay(values, USAGE);
   const course = await readCourse(requiredText(values, 'course', USAGE));
   const player = await readPlayer(requiredText(values, 'player', USAGE));
   const asked = requiredText(values, 'hole', USAGE);
@@ -60,6 +64,7 @@ async function plan(args: readonly string[]): Promise<void> {
     (hole): PlanTask => ({
       hole,
       seed,
+      conditions,
       ...(tee === undefined ? {} : { tee }),
       ...(spot === undefined ? {} : { from: spot.value }),
       ...(holePosition === undefined ? {} : { holePosition }),
@@ -108,6 +113,7 @@ function planDocument(hole: PlannedHole, seed: string, inputs: object): object {
       recommended === undefined ? null : { ...recommended, reason: spotPlan.recommendation.reason },
     options: spotPlan.options,
     convergence: hole.convergence,
+    conditions: hole.conditions,
     seed,
     inputs,
   };

@@ -1,6 +1,7 @@
 /** One hole of a round as one piece of work, in a worker or in the command's own thread. */
 
 import type { CardUnits } from '../../core/card/lengths.ts';
+import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { Course } from '../../core/course/model.ts';
 import { prepareHole } from '../../core/plan/prepare.ts';
 import { DEFAULT_SETTINGS, solveNow, type SolveSettings } from '../../core/plan/solve.ts';
@@ -22,6 +23,7 @@ export interface RoundTask {
   readonly peer: PlayerLevel | null;
   /** Null: no card. */
   readonly card: CardUnits | null;
+  readonly conditions: Conditions;
 }
 
 /** Enough for averages over whole rounds; a plan of one's own is solved more finely. */
@@ -32,6 +34,7 @@ export function roundTask(course: Course, player: PlayerModel, task: RoundTask):
     course,
     holeNumber: task.hole,
     seed: task.seed,
+    conditions: task.conditions,
     ...(task.tee === undefined ? {} : { teeName: task.tee }),
     ...(task.holePosition === undefined ? {} : { holePosition: task.holePosition }),
   };

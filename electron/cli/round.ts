@@ -1,5 +1,6 @@
 /** `npm run --silent round`: the odds of a score of N or fewer, hole budgets, and where strokes go. */
 
+import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
 import { roundFigures } from '../../core/round/figures.ts';
 import { FORM_SD_STROKES } from '../../core/round/score-distribution.ts';
@@ -15,6 +16,7 @@ import {
   stopForUsage,
   wholeNumber,
 } from './command.ts';
+import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { readCourse, readPlayer } from './inputs.ts';
 import { roundDocument, roundReport } from './round-report.ts';
 import { solveRound } from './round-pool.ts';
@@ -22,7 +24,8 @@ import type { RoundTask } from './round-task.ts';
 import { PROGRAM_VERSION } from './version.ts';
 
 const USAGE = `usage: npm run --silent round -- --course FILE --player FILE --target N [--tee NAME] [--hole-position NAME]
-       [--peer HANDICAP|none] [--peer-group men|women] [--form STROKES] [--seed S] [--json]`;
+       [--peer HANDICAP|none] [--peer-group men|women] [--form STROKES] [--seed S] [--json]
+${DAY_USAGE}`;
 
 /** Plays of each hole for the ledger: means of a round are good to about 0.1 strokes. */
 const PLAYS = 1500;
@@ -34,6 +37,7 @@ async function round(args: readonly string[]): Promise<void> {
     {
       ...{ course: text, player: text, target: text, tee: text, 'hole-position': text, seed: text },
       ...{ peer: text, 'peer-group': text, form: text, json: { type: 'boolean' } },
+      ...DAY_OPTIONS,
     },
     USAGE,
   );
@@ -44,6 +48,7 @@ async function round(args: readonly string[]): Promise<void> {
   const seed = optionalText(values, 'seed') ?? DEFAULT_SEED;
   const tee = optionalText(values, 'tee');
   const holePosition = optionalText(values, 'hole-position');
+  const conditions = await readDay(values, USAGE);
   const course = await readCourse(courseFile);
   const player = await readPlayer(playerFile);
   const peer = peerLevel(
@@ -57,7 +62,7 @@ async function round(args: readonly string[]): Promise<void> {
     throw new Stop(EXIT.badInput, [`${courseFile}: error: the course has no holes. Draw a hole line first.`]);
   const tasks = numbers.map(
     (hole): RoundTask => ({
-      ...{ hole, seed, plays: PLAYS, peer, card: null },
+      ...{ hole, seed, plays: PLAYS, peer, card: null, conditions },
       ...(tee === undefined ? {} : { tee }),
       ...(holePosition === undefined ? {} : { holePosition }),
     }),
@@ -68,13 +73,15 @@ async function round(args: readonly string[]): Promise<void> {
     const inputs = { program: PROGRAM_VERSION, course: course.version, player: player.version };
     const document = roundDocument(holes, figures, {
       peer: peer === null ? null : levelName(peer),
+      conditions,
       seed,
       inputs,
     });
     process.stdout.write(`${JSON.stringify(document, null, 1)}\n`);
     return;
   }
-  const title = `${course.value.name}, tee ${tee ?? holes[0]!.tee}`;
+  const day = isOrdinaryDay(conditions) ? '' : `, ${dayWords(conditions, player.value.units)}`;
+  const title = `${course.value.name}, tee ${tee ?? holes[0]!.tee}${day}`;
   const against = peer === null ? null : `a peer (${levelName(peer)})`;
   process.stdout.write(`${roundReport(holes, figures, player.value.units, title, against)}\n`);
 }

@@ -1,5 +1,6 @@
 /** `npm run --silent simulate`: where the balls of one club and aim end, and what that costs. */
 
+import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import { LIE_NAMES } from '../../core/ground/lies.ts';
 import { DEFAULT_SEED, prepareHole } from '../../core/plan/prepare.ts';
 import { lieOfSpot } from '../../core/plan/sample.ts';
@@ -18,13 +19,15 @@ import {
   stopForUsage,
   wholeNumber,
 } from './command.ts';
+import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { readCourse, readPlayer } from './inputs.ts';
 import { lieWords, percent } from './plan-report.ts';
 import { lengthWords } from './units.ts';
 import { PROGRAM_VERSION } from './version.ts';
 
 const USAGE = `usage: npm run --silent simulate -- --course FILE --player FILE --hole N --club NAME --aim LON,LAT
-       [--swing full|punch|part|...] [--from LON,LAT] [--tee NAME] [--hole-position NAME] [--samples K] [--no-roll] [--seed S] [--json]`;
+       [--swing full|punch|part|...] [--from LON,LAT] [--tee NAME] [--hole-position NAME] [--samples K] [--no-roll] [--seed S] [--json]
+${DAY_USAGE}`;
 
 async function simulate(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
@@ -48,6 +51,7 @@ async function simulate(args: readonly string[]): Promise<void> {
         'no-roll': { type: 'boolean' },
         json: { type: 'boolean' },
       },
+      ...DAY_OPTIONS,
     },
     USAGE,
   );
@@ -74,11 +78,12 @@ async function simulate(args: readonly string[]): Promise<void> {
   const seed = optionalText(values, 'seed') ?? DEFAULT_SEED;
   const teeName = optionalText(values, 'tee');
   const holePosition = optionalText(values, 'hole-position');
+  const conditions = await readDay(values, USAGE);
 
   const course = await readCourse(courseFile);
   const player = await readPlayer(playerFile);
   const prepared = prepareHole({
-    ...{ course: course.value, player: player.value, holeNumber, seed },
+    ...{ course: course.value, player: player.value, holeNumber, seed, conditions },
     ...(teeName === undefined ? {} : { teeName }),
     ...(holePosition === undefined ? {} : { holePosition }),
   });
@@ -144,6 +149,7 @@ async function simulate(args: readonly string[]): Promise<void> {
       meanStrokes: strokes === null ? null : strokes.mean,
       standardError: strokes === null ? null : strokes.standardError,
       spreadSource: spread.source,
+      conditions,
       seed,
       inputs: { program: PROGRAM_VERSION, course: course.version, player: player.version },
     };
@@ -155,6 +161,7 @@ async function simulate(args: readonly string[]): Promise<void> {
   const side = across.mean >= 0 ? 'right' : 'left';
   const lines = [
     `Hole ${holeNumber}, ${clubName} ${spread.swing} from ${lieWords(lie)}, ${samples} shots`,
+    ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, unit)}.`]),
     `along the aim ${lengthWords(along.mean, unit)} ± ${lengthWords(along.sd, unit)}, across ${lengthWords(Math.abs(across.mean), unit)} ${side} ± ${lengthWords(across.sd, unit)} (one standard deviation)`,
     ...LIE_NAMES.filter((name) => pattern.endShare[name] > 0).map(
       (name) => `  ${lieWords(name).padEnd(24)} ${percent(pattern.endShare[name])}`,

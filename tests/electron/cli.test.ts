@@ -51,11 +51,13 @@ interface PlanJson {
   }[];
   readonly recommended: { readonly id: string; readonly reason: string };
   readonly expectedStrokes: number;
+  readonly conditions: object;
 }
 
 describe('plan', () => {
   it('prints JSON by its schema, the same again for the same seed and on workers', async () => {
-    const args = ['--course', COURSE, '--player', PLAYER, '--seed', 'a', '--json'];
+    const day = ['--conditions', 'maps/demo-windy-day.json', '--wind-from-deg', '200'];
+    const args = ['--course', COURSE, '--player', PLAYER, '--seed', 'a', '--json', ...day];
     const [alone, again] = await Promise.all([
       run('plan', ...args, '--hole', '16'),
       run('plan', ...args, '--hole', '16'),
@@ -69,6 +71,7 @@ describe('plan', () => {
     expect(holes.map((hole) => hole.hole)).toEqual([16, 3]);
     expect(holes[0]).toEqual(JSON.parse(alone.out));
     expect(holes[0]!.options.map((option) => option.id)).toContain(holes[0]!.recommended.id);
+    expect(holes[1]!.conditions).toMatchObject({ wind: { speedMps: 8, fromDeg: 200 }, firmness: 'soft' });
   });
 
   it('says in words what to play and why', async () => {
@@ -157,9 +160,11 @@ describe('faults of the call', () => {
 });
 
 describe('simulate', () => {
+  const DAY = ['--wind-mps', '6', '--wind-from-deg', '90', '--season', 'bare'];
+
   it('prints where balls end, by its schema; shares sum to 1', async () => {
     const planned = JSON.parse(
-      (await run('plan', '--course', COURSE, '--player', PLAYER, '--hole', '3', '--json')).out,
+      (await run('plan', '--course', COURSE, '--player', PLAYER, '--hole', '3', '--json', ...DAY)).out,
     ) as PlanJson;
     const best = planned.options[0]!;
     const args = [
@@ -174,6 +179,7 @@ describe('simulate', () => {
       '--aim',
       best.aim.lonLat.join(','),
       '--json',
+      ...DAY,
     ];
     const { code, out } = await run('simulate', ...args);
     expect(code).toBe(0);
@@ -184,6 +190,7 @@ describe('simulate', () => {
       standardError: number;
     };
     expect(Object.values(result.endShare).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+    expect(JSON.parse(out)).toMatchObject({ conditions: { wind: { speedMps: 6 }, season: 'bare' } });
     // The same choice as the plan's best option, on other draws.
     expect(Math.abs(result.meanStrokes - best.meanStrokes)).toBeLessThan(0.03);
   });

@@ -4,6 +4,7 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { LEDGER_KINDS } from '../../core/round/ledger.ts';
 import { SHOT_CLASSES } from '../../core/round/play-hole.ts';
+import { usedDaySchema } from '../conditions/used-day.ts';
 
 const chance = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const count = v.pipe(v.number(), v.integer());
@@ -122,6 +123,7 @@ export const OddsSchema = v.strictObject({
     ),
   }),
   peer: v.nullable(v.string()),
+  conditions: v.any(),
   seed: v.string(),
   inputs: v.strictObject({ program: v.string(), course: input, player: input }),
 });
@@ -129,5 +131,6 @@ export const OddsSchema = v.strictObject({
 export function oddsSchemaText(): string {
   const { $schema, ...rest } = toJsonSchema(OddsSchema, { typeMode: 'input', errorMode: 'throw' });
   const head = { $schema, title: 'What `round --json` prints', description: 'Strokes, metres, shares of 1.' };
-  return `${JSON.stringify({ ...head, ...rest }, null, 2)}\n`;
+  const properties = { ...rest.properties, conditions: usedDaySchema() };
+  return `${JSON.stringify({ ...head, ...rest, properties }, null, 2)}\n`;
 }

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv } from 'ajv';
 import { describe, expect, it, vi } from 'vitest';
+import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import type { RoundHole } from '../../core/round/round-hole.ts';
 import type { Option } from '../../core/plan/model.ts';
 import { roundFigures } from '../../core/round/figures.ts';
@@ -97,7 +98,7 @@ describe('the figures of a round', () => {
 
   it('fit the schema and the words', () => {
     const extra = {
-      ...{ peer: null, seed: 's' },
+      ...{ peer: null, seed: 's', conditions: DEFAULT_CONDITIONS },
       inputs: Object.fromEntries(
         ['course', 'player'].map((name) => [name, { file: 'f', name, formatVersion: 1, sha256: 'x' }]),
       ),
@@ -117,6 +118,7 @@ describe('the figures of a round', () => {
 describe('the round command', () => {
   it('prints JSON by its schema for two holes', async () => {
     const args = ['--course', course, '--player', player, '--target', '8', '--seed', 'a', '--json'];
+    args.push('--wind-mps', '4', '--wind-from-deg', '180');
     const first = await run(...args);
     expect(first.err).not.toMatch(/error/);
     expect(first.code).toBe(0);
@@ -129,6 +131,7 @@ describe('the round command', () => {
       distribution: { score: number; chance: number }[];
       ledger: { lines: { strokes: { mean: number } }[]; score: { mean: number; standardError: number } };
       peer: string;
+      conditions: object;
     };
     const upTo8 = document.distribution.filter(({ score }) => score <= 8);
     expect(upTo8.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(document.chance, 9);
@@ -138,6 +141,7 @@ describe('the round command', () => {
     // Played by the plan: the mean of the odds, within sampling and what playing from the nearest node costs.
     expect(Math.abs(score.mean - document.expected)).toBeLessThan(3 * score.standardError + 0.06);
     expect(document.peer).toMatch(/handicap 17/);
+    expect(document.conditions).toMatchObject({ wind: { speedMps: 4, fromDeg: 180 } });
   });
 
   it.each([

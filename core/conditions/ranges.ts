@@ -1,0 +1,19 @@
+/** Between what each number of a day lies, as the schema of conditions has it: for fields, options and their messages. */
+
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+export const DAY_RANGES = {
+  windMps: { least: 0, most: 40 },
+  windFromDeg: { least: -360, most: 360 },
+  gustSdMps: { least: 0, most: 15 },
+  temperatureC: { least: -30, most: 55 },
+  altitudeM: { least: -430, most: 5000 },
+  pressureHpa: { least: 500, most: 1100 },
+  humidity: { least: 0, most: 1 },
+  greenSpeedFt: { least: 5, most: 15 },
+} as const satisfies Readonly<Record<string, Range>>;
+
+export type DayNumber = keyof typeof DAY_RANGES;
