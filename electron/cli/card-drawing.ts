@@ -42,6 +42,11 @@ interface Hatch {
   readonly colour: string;
 }
 
+/** Line widths by which the checks find these lines in the file: the line of play, the scale bar, the edge of a green. */
+export const PLAY_LINE_WIDTH = 0.37;
+export const SCALE_BAR_WIDTH = 0.83;
+export const GREEN_EDGE_WIDTH = 0.93;
+
 /** Every kind has its own edge or hatching, so that a print in black and white still tells them apart. */
 const TINTS: Readonly<Record<DrawnKind, Tint>> = {
   rough: { ...GROUND_INKS.rough, edgeWidth: 0, hatch: null },
@@ -58,7 +63,7 @@ const TINTS: Readonly<Record<DrawnKind, Tint>> = {
   fairway: { ...GROUND_INKS.fairway, edgeWidth: 0.5, hatch: null },
   path: { ...GROUND_INKS.path, edgeWidth: 0.25, hatch: null },
   tee: { ...GROUND_INKS.tee, edgeWidth: 0.4, hatch: null },
-  green: { ...GROUND_INKS.green, edgeWidth: 0.9, hatch: null },
+  green: { ...GROUND_INKS.green, edgeWidth: GREEN_EDGE_WIDTH, hatch: null },
   bunker: {
     ...GROUND_INKS.bunker,
     edgeWidth: 0.6,
@@ -91,11 +96,9 @@ export interface DrawWishes {
   readonly units: CardUnits;
   /** Size of print against the pocket card's. */
   readonly print: number;
+  /** Greens may be shown on this page; otherwise the flag alone says where the hole is. */
+  readonly hasGreens: boolean;
 }
-
-/** Line widths by which the checks find these lines in the file: the line of play and the scale bar. */
-export const PLAY_LINE_WIDTH = 0.37;
-export const SCALE_BAR_WIDTH = 0.83;
 
 /** Draws the hole in the box; null where it fits at no scale. */
 export function drawHole(page: Page, drawing: HoleDrawing, box: Box, wishes: DrawWishes): DrawnHole | null {
@@ -111,7 +114,8 @@ export function drawHole(page: Page, drawing: HoleDrawing, box: Box, wishes: Dra
   const place = placer((reach.left + reach.right) / 2, ground, below, pointPerM);
   page.save();
   page.rect(box.x, box.y, box.width, box.height).clip();
-  for (const area of drawing.areas) drawArea(page, area, place, box, wishes.hasFills, print);
+  for (const area of drawing.areas)
+    if (wishes.hasGreens || area.kind !== 'green') drawArea(page, area, place, box, wishes.hasFills, print);
   page.lineWidth(0.3).undash();
   for (const { at, radiusM } of drawing.trees) {
     const [x, y] = place(at);

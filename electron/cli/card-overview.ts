@@ -15,30 +15,36 @@ export interface Overview {
   readonly lines: readonly string[];
 }
 
+/** Draws the overview into its unit; where picture and words of a card are apart, so are words and table: `part` says which. */
 export function drawOverview(
   page: Page,
   cards: readonly CardHole[],
   overview: Overview,
   unit: Box,
   sheet: Sheet,
+  part: 'whole' | 'words' | 'table',
 ): void {
   const { print } = sheet;
   const box = inset(unit, 4.5 * POINT_PER_MM * Math.sqrt(print));
-  const size = 6.6 * Math.min(print, 1.5);
-  oneLine(page, overview.course, box.x, box.y, box.width, 10 * Math.min(print, 1.5), 'Helvetica-Bold');
-  let y = box.y + 13 * Math.min(print, 1.5);
-  oneLine(page, `${overview.player} · tee ${overview.tee}`, box.x, y, box.width, size, 'Helvetica');
-  y += size * 1.4;
-  page.font('Helvetica').fontSize(size).fillColor(INK);
-  for (const line of overview.lines) {
-    page.text(printable(line), box.x, y, { width: box.width });
-    y += page.heightOfString(printable(line), { width: box.width }) + 1;
-  }
-  y += 3;
-  const keyHeight = 2 * (size + 2.5);
+  const size = 6.6 * print;
+  const keyRows = Math.ceil(KEY.length / keyColumns(sheet));
+  const keyHeight = part === 'table' ? 0 : keyRows * (size + 2.5);
   const bottom = box.y + box.height - keyHeight - 4;
-  drawTable(page, cards, { ...box, y, height: bottom - y }, print);
-  drawKey(page, { ...box, y: bottom + 4, height: keyHeight }, sheet.hasFills, size * 0.85);
+  let { y } = box;
+  if (part !== 'table') {
+    oneLine(page, overview.course, box.x, y, box.width, 10 * print, 'Helvetica-Bold');
+    y += 13 * print;
+    oneLine(page, `${overview.player} · tee ${overview.tee}`, box.x, y, box.width, size, 'Helvetica');
+    y += size * 1.4;
+    page.font('Helvetica').fontSize(size).fillColor(INK);
+    for (const line of overview.lines) {
+      page.text(printable(line), box.x, y, { width: box.width });
+      y += page.heightOfString(printable(line), { width: box.width }) + print;
+    }
+    y += 3;
+    drawKey(page, { ...box, y: bottom + 4, height: keyHeight }, sheet, size * 0.85);
+  }
+  if (part !== 'words') drawTable(page, cards, { ...box, y, height: bottom - y }, print);
 }
 
 const COLUMNS: readonly (readonly [title: string, share: number])[] = [
@@ -106,12 +112,19 @@ function drawTable(page: Page, cards: readonly CardHole[], box: Box, print: numb
   });
 }
 
-function drawKey(page: Page, box: Box, hasFills: boolean, size: number): void {
-  const width = box.width / 4;
+/** Four kinds of ground beside each other; large print on a pocket page has room for two. */
+function keyColumns({ isSplit }: Sheet): number {
+  return isSplit ? 2 : 4;
+}
+
+function drawKey(page: Page, box: Box, sheet: Sheet, size: number): void {
+  const columns = keyColumns(sheet);
+  const width = box.width / columns;
+  const height = box.height / Math.ceil(KEY.length / columns);
   KEY.forEach(([kind, words], i) => {
-    const x = box.x + (i % 4) * width;
-    const y = box.y + Math.floor(i / 4) * (box.height / 2);
-    drawSample(page, kind, { x, y, width: size * 1.5, height: size }, hasFills);
+    const x = box.x + (i % columns) * width;
+    const y = box.y + Math.floor(i / columns) * height;
+    drawSample(page, kind, { x, y, width: size * 1.5, height: size }, sheet.hasFills);
     oneLine(page, words, x + size * 1.9, y + size * 0.08, width - size * 2.1, size, 'Helvetica');
   });
 }

@@ -39,10 +39,13 @@ export function drawCard(
   };
   const gap = 6 * print;
   const pictureWidth = part === 'whole' ? body.width * 0.47 : body.width;
-  const wishes: DrawWishes = { hasFills: sheet.hasFills, units: card.units, print };
+  const wishes: DrawWishes = {
+    ...{ hasFills: sheet.hasFills, units: card.units, print },
+    hasGreens: mayDrawGreen(card, sheet, extras),
+  };
   // A split card keeps its words page for words: the green goes under the picture.
   const greenHeight = part === 'picture' ? body.height * 0.27 : Math.min(body.height * 0.33, 92 * print);
-  const hasGreen = part === 'words' ? false : mayDrawGreen(card, sheet, extras);
+  const hasGreen = part !== 'words' && wishes.hasGreens;
   if (part !== 'words') {
     const height = part === 'picture' && hasGreen ? body.height - greenHeight - 4 : body.height;
     drawPicture(page, card, { ...body, width: pictureWidth, height }, wishes);
@@ -193,20 +196,20 @@ function mayDrawGreen(card: CardHole, sheet: Sheet, extras: CardExtras): boolean
 /** The green in the lowest part of the box; false where it does not fit. */
 function drawGreenPart(page: Page, card: CardHole, box: Box, height: number, wishes: DrawWishes): boolean {
   if (card.greenDrawing === null) return false;
-  const noteHeight = 14 * Math.sqrt(wishes.print);
+  const noteHeight = 14 * wishes.print;
   const frame = { x: box.x, y: box.y + box.height - height, width: box.width, height: height - noteHeight };
   const drawn = drawGreen(page, card.greenDrawing, frame, wishes);
   if (drawn === null) return false;
-  const y = frame.y + frame.height + 4;
+  const y = frame.y + frame.height + 4.4 * wishes.print;
   const used = drawScaleBar(page, frame.x + 2, y, drawn.scale, wishes);
   page
     .font('Helvetica')
-    .fontSize(4.2 * Math.sqrt(wishes.print))
+    .fontSize(4.6 * wishes.print)
     .fillColor('#444444');
-  page.text('play from below', frame.x + used + 6, y - 1.6, { lineBreak: false });
-  page.text(GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE, frame.x, y + 4, {
+  page.text('play from below', frame.x + used + 6, y - 1.8 * wishes.print, { lineBreak: false });
+  page.text(GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE, frame.x, y + 4 * wishes.print, {
     width: frame.width,
-    height: 6,
+    height: 6 * wishes.print,
     lineBreak: false,
     ellipsis: true,
   });
@@ -220,7 +223,7 @@ function drawBoxes(page: Page, { boxes }: CardHole, box: Box, print: number): vo
     page.rect(x, box.y, width, box.height).lineWidth(0.6).stroke(INK);
     page
       .font('Helvetica')
-      .fontSize(5.4 * Math.sqrt(print))
+      .fontSize(5.4 * print)
       .fillColor('#444444');
     page.text(label, x + 2.5, box.y + 2.5, { lineBreak: false });
   });

@@ -42,7 +42,8 @@ export function cardPdf(booklet: CardBooklet, sheet: Sheet, compress = true): Pr
     page.on('error', reject);
   });
   const units = new UnitPlacer(page, sheet);
-  drawOverview(page, cards, overview, units.next(), sheet);
+  for (const part of sheet.isSplit ? (['words', 'table'] as const) : (['whole'] as const))
+    drawOverview(page, cards, overview, units.next(), sheet, part);
   for (const card of cards) {
     const extras = booklet.extrasOf(card);
     for (const part of sheet.isSplit ? (['picture', 'words'] as const) : (['whole'] as const))

@@ -7,10 +7,10 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { cardHole } from '../../core/card/card-hole.ts';
 import { drawnLength } from '../../core/card/drawing.ts';
-import { LARGEST_GREEN_SCALE } from '../../core/card/green-limits.ts';
+import { LARGEST_GREEN_SCALE, LARGEST_PAGE_IN } from '../../core/card/green-limits.ts';
 import type { CardHole } from '../../core/card/model.ts';
 import { preparationSheet } from '../../core/card/preparation.ts';
-import { PLAY_LINE_WIDTH, SCALE_BAR_WIDTH } from '../../electron/cli/card-drawing.ts';
+import { GREEN_EDGE_WIDTH, PLAY_LINE_WIDTH, SCALE_BAR_WIDTH } from '../../electron/cli/card-drawing.ts';
 import { cardParagraphs } from '../../core/card/paragraphs.ts';
 import { PAPERS, POINT_PER_MM, printable, sheetFor, STYLES } from '../../electron/cli/card-paper.ts';
 import { cardPdf } from '../../electron/cli/card-pdf.ts';
@@ -136,6 +136,33 @@ function scaleLabels(file: string, page: number): { stated: number; scale: numbe
   });
 }
 
+const GREEN_ACROSS_M = 22;
+
+/** Widths of the outlines of greens on the cards' pages, points. Samples of the key are no greens. */
+function greenWidths({ file, sheet }: Made): number[] {
+  const units = (1 + cards.length) * (sheet.isSplit ? 2 : 1);
+  return Array.from({ length: Math.ceil(units / (sheet.across * sheet.down)) }, (_, i) =>
+    strokesOf(file, i + 1, GREEN_EDGE_WIDTH),
+  )
+    .flat()
+    .filter((points) => points.length > 6)
+    .map((points) => {
+      const xs = points.map(([x]) => x);
+      return Math.max(...xs) - Math.min(...xs);
+    });
+}
+
+/** The page between the lines to cut along, points. */
+function carriedPage(file: string): { width: number; height: number } {
+  const [width, height] = /Page size:\s+([\d.]+) x ([\d.]+)/u
+    .exec(tool('pdfinfo', file))!
+    .slice(1)
+    .map(Number) as [number, number];
+  // One path: from the top to the bottom, then from the left to the right.
+  const cut = strokesOf(file, 1, 0.3).find((points) => points.length === 4 && Math.abs(points[0]![1]) < 1);
+  return cut === undefined ? { width, height } : { width: cut[0]![0], height: cut[2]![1] };
+}
+
 const SIZES = { a4: [210, 297], letter: [215.9, 279.4], a6: [105, 148] } as const;
 
 describe.each(PAPERS.flatMap((paper) => STYLES.map((style) => [paper, style] as const)))(
@@ -168,14 +195,14 @@ describe.each(PAPERS.flatMap((paper) => STYLES.map((style) => [paper, style] as 
       expect(height / POINT_PER_MM).toBeCloseTo(SIZES[paper][1], 1);
       expect(info).toMatch(/Title:\s+Strategy cards, Invented test course/);
       const perSheet = sheet.across * sheet.down;
-      const units = 1 + cards.length * (sheet.isSplit ? 2 : 1);
+      const units = (1 + cards.length) * (sheet.isSplit ? 2 : 1);
       const pages = Number(/Pages:\s+(\d+)/u.exec(info)![1]);
       expect(pages).toBeGreaterThan(Math.ceil(units / perSheet));
     });
 
     it('are printed to the scale that they state, to 0.5 %', async () => {
       const { file, sheet } = await made(paper, style);
-      const page = sheet.across > 1 ? 1 : 2;
+      const page = sheet.across > 1 ? 1 : sheet.isSplit ? 3 : 2;
       const line = strokesOf(file, page, PLAY_LINE_WIDTH)[0]!;
       const bars = strokesOf(file, page, SCALE_BAR_WIDTH);
       const labels = scaleLabels(file, page);
@@ -200,6 +227,23 @@ describe.each(PAPERS.flatMap((paper) => STYLES.map((style) => [paper, style] as 
       const isSmall = Math.min(sheet.unitWidthMm, sheet.unitHeightMm) <= 108;
       expect(text.includes('local rule forbids')).toBe(isSmall);
       expect(text.includes('Not drawn: with a green on it')).toBe(!isSmall);
+      // As measured in the file: the greens' own outlines, and the page that is carried once it is cut.
+      const widths = greenWidths(await made(paper, style));
+      if (!isSmall) expect(widths).toEqual([]);
+      else {
+        // Every card shows its green twice, on the hole and alone.
+        expect(widths).toHaveLength(2 * cards.length);
+        for (const width of widths)
+          expect((GREEN_ACROSS_M * 1000) / (width / POINT_PER_MM)).toBeGreaterThan(
+            0.99 * LARGEST_GREEN_SCALE,
+          );
+        const { width, height } = carriedPage(file);
+        expect(Math.abs(width - sheet.unitWidthMm * POINT_PER_MM)).toBeLessThan(1);
+        expect(Math.abs(height - sheet.unitHeightMm * POINT_PER_MM)).toBeLessThan(1);
+        expect(Math.min(width, height) / 72).toBeLessThanOrEqual(LARGEST_PAGE_IN.width + 0.01);
+        expect(Math.max(width, height) / 72).toBeLessThanOrEqual(LARGEST_PAGE_IN.height + 0.01);
+      }
+      expect(greenWidths(await made(paper, style, false))).toEqual([]);
       const without = tool('pdftotext', (await made(paper, style, false)).file, '-');
       expect(without).not.toMatch(/local rule forbids|Not drawn/);
     });

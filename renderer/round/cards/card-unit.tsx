@@ -33,9 +33,10 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
   const gap = 2.2 * print;
   const pictureWidth = part === 'whole' ? width * 0.47 : width;
   const wordsWidth = part === 'whole' ? width - pictureWidth - gap : width;
-  const hasGreen = part !== 'words' && hasGreens && mayDrawGreen(card, layout);
+  const mayShow = hasGreens && mayDrawGreen(card, layout);
+  const hasGreen = part !== 'words' && mayShow;
   const greenBox = part === 'picture' ? body * 0.27 : Math.min(body * GREEN_SHARE, 33 * print);
-  const noteHeight = 3.4 * root;
+  const noteHeight = 2.2 * print;
   const green = hasGreen && card.greenDrawing !== null && (
     <div class="card-green" style={{ height: `${greenBox}mm` }}>
       <GreenPicture
@@ -45,7 +46,7 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
         heightMm={greenBox - noteHeight}
         {...{ units: card.units, hasFills, print }}
       />
-      <p class="card-note" style={{ fontSize: `${4.2 * root}pt`, height: `${noteHeight}mm` }}>
+      <p class="card-note" style={{ fontSize: `${4.6 * print}pt`, height: `${noteHeight}mm` }}>
         Play from below. {GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE}
       </p>
     </div>
@@ -66,6 +67,7 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
               widthMm={pictureWidth}
               heightMm={part === 'picture' && hasGreen ? body - greenBox - 1.5 : body}
               {...{ units: card.units, hasFills, print }}
+              hasGreens={mayShow}
             />
             {part === 'picture' && green}
           </div>
@@ -82,7 +84,7 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
         )}
       </div>
       {part !== 'picture' && (
-        <div class="card-boxes" style={{ height: `${boxes}mm`, fontSize: `${5.4 * root}pt` }}>
+        <div class="card-boxes" style={{ height: `${boxes}mm`, fontSize: `${5.4 * print}pt` }}>
           {card.boxes.map((label) => (
             <span key={label}>{label}</span>
           ))}

@@ -15,18 +15,22 @@ interface Props {
   readonly units: CardUnits;
   readonly hasFills: boolean;
   readonly print: number;
+  /** Greens may be shown on this page; otherwise the flag alone says where the hole is. */
+  readonly hasGreens: boolean;
 }
 
 /** Width by which the line of play is found in a printed file. */
 export const PLAY_LINE_MM = 0.131;
 
-export function HolePicture({ hole, drawing, widthMm, heightMm, units, hasFills, print }: Props) {
+export function HolePicture(props: Props) {
+  const { hole, drawing, widthMm, heightMm, units, hasFills, print, hasGreens } = props;
   const foot = 3.4 * print;
   const tall = heightMm - foot;
   const frame = holeFrame(drawing, widthMm, tall, 1.8 * print);
   if (frame === null)
     return <p class="card-note">The hole is too long to be drawn on this paper. Choose larger paper.</p>;
   const { place } = frame;
+  const areas = hasGreens ? drawing.areas : drawing.areas.filter(({ kind }) => kind !== 'green');
   const tee = place(drawing.tee);
   const half = 0.65 * print;
   return (
@@ -40,7 +44,7 @@ export function HolePicture({ hole, drawing, widthMm, heightMm, units, hasFills,
       data-scale={frame.scale}
     >
       <svg x="0" y="0" width={widthMm} height={tall} overflow="hidden">
-        <GroundAreas areas={drawing.areas} heightMm={tall} {...{ frame, widthMm, hasFills, print }} />
+        <GroundAreas areas={areas} heightMm={tall} {...{ frame, widthMm, hasFills, print }} />
         {drawing.trees.map(({ at, radiusM }, i) => {
           const [cx, cy] = place(at);
           const r = Math.max(0.35, radiusM * frame.mmPerM);

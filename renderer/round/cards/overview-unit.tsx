@@ -17,22 +17,24 @@ interface Props {
   readonly cards: readonly CardHole[];
   readonly words: OverviewWords;
   readonly layout: PaperLayout;
+  /** Where picture and words of a card are apart, so are words and table. */
+  readonly part: 'whole' | 'words' | 'table';
 }
 
-export function OverviewUnit({ cards, words, layout }: Props) {
-  const { unitWidthMm, unitHeightMm } = layout;
-  const print = Math.min(layout.print, 1.5);
-  const margin = 4.5 * Math.sqrt(layout.print);
+export function OverviewUnit({ cards, words, layout, part }: Props) {
+  const { unitWidthMm, unitHeightMm, print } = layout;
+  const margin = 4.5 * Math.sqrt(print);
   const units = cards[0]?.units ?? 'yards';
   const sum = (of: (card: CardHole) => number): number => cards.reduce((total, card) => total + of(card), 0);
   const hasBudgets = cards.every(({ budget }) => budget !== null);
   // Head, lines and key take what they need, the table the rest.
-  const room = unitHeightMm - 2 * margin - (26 + 2.4 * words.lines.length) * print;
-  const row = Math.min(room / (cards.length + 2), 5.3 * layout.print);
+  const others = part === 'table' ? 4 : (26 + 2.4 * words.lines.length) * print;
+  const room = unitHeightMm - 2 * margin - others;
+  const row = Math.min(room / (cards.length + 2), 5.3 * print);
   return (
     <article
       class="card-unit overview-unit"
-      aria-label="Card of the whole round"
+      aria-label={part === 'table' ? 'Table of the whole round' : 'Card of the whole round'}
       style={{
         width: `${unitWidthMm}mm`,
         height: `${unitHeightMm}mm`,
@@ -40,89 +42,97 @@ export function OverviewUnit({ cards, words, layout }: Props) {
         fontSize: `${6.6 * print}pt`,
       }}
     >
-      <h2 style={{ fontSize: `${10 * print}pt` }}>{words.course}</h2>
-      <p>
-        {words.player} · tee {words.tee}
-      </p>
-      {words.lines.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
-      <table style={{ fontSize: `${Math.min(row * 1.7, 7 * layout.print)}pt` }}>
-        <thead>
-          <tr style={{ height: `${row}mm` }}>
-            <th>hole</th>
-            <th>par</th>
-            <th>ind.</th>
-            <th>{units === 'yards' ? 'yd' : 'm'}</th>
-            <th class="wide">play</th>
-            <th>for</th>
-            <th class="blank">score</th>
-            <th class="blank">putts</th>
-            <th class="blank">club</th>
-          </tr>
-        </thead>
-        <tbody>
-          {cards.map((card) => (
-            <tr key={card.hole} style={{ height: `${row}mm` }}>
-              <th>{card.hole}</th>
-              <td>{card.par}</td>
-              <td>{card.strokeIndex ?? ''}</td>
-              <td>{lengthNumber(card.lengthM, units)}</td>
-              <td class="wide">{card.club}</td>
-              <th>{card.budget === null ? card.expected.toFixed(1) : card.budget.strokes}</th>
+      {part !== 'table' && (
+        <>
+          <h2 style={{ fontSize: `${10 * print}pt` }}>{words.course}</h2>
+          <p>
+            {words.player} · tee {words.tee}
+          </p>
+          {words.lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </>
+      )}
+      {part !== 'words' && (
+        <table style={{ fontSize: `${Math.min(row * 1.7, 7 * print)}pt` }}>
+          <thead>
+            <tr style={{ height: `${row}mm` }}>
+              <th>hole</th>
+              <th>par</th>
+              <th>ind.</th>
+              <th>{units === 'yards' ? 'yd' : 'm'}</th>
+              <th class="wide">play</th>
+              <th>for</th>
+              <th class="blank">score</th>
+              <th class="blank">putts</th>
+              <th class="blank">club</th>
+            </tr>
+          </thead>
+          <tbody>
+            {cards.map((card) => (
+              <tr key={card.hole} style={{ height: `${row}mm` }}>
+                <th>{card.hole}</th>
+                <td>{card.par}</td>
+                <td>{card.strokeIndex ?? ''}</td>
+                <td>{lengthNumber(card.lengthM, units)}</td>
+                <td class="wide">{card.club}</td>
+                <th>{card.budget === null ? card.expected.toFixed(1) : card.budget.strokes}</th>
+                <td />
+                <td />
+                <td />
+              </tr>
+            ))}
+            <tr style={{ height: `${row}mm` }}>
+              <th>sum</th>
+              <td>{sum(({ par }) => par)}</td>
+              <td />
+              <td>
+                {lengthNumber(
+                  sum(({ lengthM }) => lengthM),
+                  units,
+                )}
+              </td>
+              <td />
+              <th>
+                {hasBudgets
+                  ? sum(({ budget }) => budget?.strokes ?? 0)
+                  : sum(({ expected }) => expected).toFixed(1)}
+              </th>
               <td />
               <td />
               <td />
             </tr>
+          </tbody>
+        </table>
+      )}
+      {part !== 'table' && (
+        <ul class="paper-key" data-columns={layout.isSplit ? 2 : 4}>
+          {KEY.map(([kind, name]) => (
+            <li key={kind}>
+              <svg width="4mm" height="2.6mm" viewBox="0 0 4 2.6" aria-hidden="true">
+                <PaintedArea
+                  kind={kind}
+                  outlines={[
+                    [
+                      [0.2, 0.2],
+                      [3.8, 0.2],
+                      [3.8, 2.4],
+                      [0.2, 2.4],
+                      [0.2, 0.2],
+                    ],
+                  ]}
+                  widthMm={4}
+                  heightMm={2.6}
+                  hasFills={layout.hasFills}
+                  print={1}
+                  clipId={`key-${kind}`}
+                />
+              </svg>{' '}
+              {name}
+            </li>
           ))}
-          <tr style={{ height: `${row}mm` }}>
-            <th>sum</th>
-            <td>{sum(({ par }) => par)}</td>
-            <td />
-            <td>
-              {lengthNumber(
-                sum(({ lengthM }) => lengthM),
-                units,
-              )}
-            </td>
-            <td />
-            <th>
-              {hasBudgets
-                ? sum(({ budget }) => budget?.strokes ?? 0)
-                : sum(({ expected }) => expected).toFixed(1)}
-            </th>
-            <td />
-            <td />
-            <td />
-          </tr>
-        </tbody>
-      </table>
-      <ul class="paper-key">
-        {KEY.map(([kind, name]) => (
-          <li key={kind}>
-            <svg width="4mm" height="2.6mm" viewBox="0 0 4 2.6" aria-hidden="true">
-              <PaintedArea
-                kind={kind}
-                outlines={[
-                  [
-                    [0.2, 0.2],
-                    [3.8, 0.2],
-                    [3.8, 2.4],
-                    [0.2, 2.4],
-                    [0.2, 0.2],
-                  ],
-                ]}
-                widthMm={4}
-                heightMm={2.6}
-                hasFills={layout.hasFills}
-                print={1}
-                clipId={`key-${kind}`}
-              />
-            </svg>{' '}
-            {name}
-          </li>
-        ))}
-      </ul>
+        </ul>
+      )}
     </article>
   );
 }

@@ -53,8 +53,10 @@ export function Sheets({ cards, overview, notesOf, layout, hasGreens }: Props) {
 }
 
 function unitsOf({ cards, overview, notesOf, layout, hasGreens }: Props): readonly VNode[] {
-  const units: VNode[] =
-    overview === null ? [] : [<OverviewUnit cards={cards} words={overview} layout={layout} />];
+  const units: VNode[] = [];
+  if (overview !== null)
+    for (const part of layout.isSplit ? (['words', 'table'] as const) : (['whole'] as const))
+      units.push(<OverviewUnit cards={cards} words={overview} {...{ layout, part }} />);
   for (const card of cards) {
     for (const part of layout.isSplit ? (['picture', 'words'] as const) : (['whole'] as const))
       units.push(<CardUnit {...{ card, layout, hasGreens, part }} notes={notesOf(card.hole)} />);
