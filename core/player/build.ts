@@ -7,7 +7,7 @@
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
 import { BagReading, evidenceOf, type ShotGroups } from './bag-laws.ts';
 import { type BagClub, DEFAULT_MARGIN_STROKES, type PlayerDocument } from './format.ts';
-import { groupShots } from './group-shots.ts';
+import { type GroupedShots, groupShots } from './group-shots.ts';
 import { clubsInRound, countFault, isInRound, lieEffectsOf } from './in-play.ts';
 import { inferLevel } from './infer-level.ts';
 import { LEAST_SHOTS } from './measured-shot.ts';
@@ -17,12 +17,15 @@ import { levelName, type PlayerLevel } from './presets.ts';
 import { readPutting } from './read-putting.ts';
 import { dayOf, weightOfAge } from './recency.ts';
 import type { PartShot } from './short-game.ts';
+import type { StillAir } from './still-air.ts';
 
 export interface BuildSettings {
   /** The day from which the age of shots counts (ISO 8601); by default the day of the newest shot. */
   readonly today?: string;
   /** With the clubs that stay at home: to look at a bag, not to plan with it. */
   readonly wholeBag?: boolean;
+  /** Kept from one time to the next, so that shots in wind need no new flights. */
+  readonly air?: StillAir;
 }
 
 /** The player that a file describes. Refuses a bag that cannot be planned with, and a player of unknown level. */
@@ -76,6 +79,8 @@ export interface PlayerEvidence {
   readonly evidence: readonly SpreadEvidence[];
   /** Part swings whose intended length is known, by name of the club. */
   readonly partShots: ReadonlyMap<string, readonly PartShot[]>;
+  /** By place in the file: shots that do not simply count as measured. */
+  readonly counted: GroupedShots['counted'];
   readonly warnings: readonly Fault[];
 }
 
@@ -84,13 +89,17 @@ export function readEvidence(
   document: PlayerDocument,
   settings: BuildSettings = {},
 ): Result<PlayerEvidence, readonly Fault[]> {
-  const { groups, partShots, warnings: shotWarnings } = groupShots(document.bag, document.shots ?? []);
-  const warnings = [...shotWarnings];
+  const grouped = groupShots(document.bag, document.shots ?? [], {
+    handicap: document.handicap,
+    air: settings.air,
+  });
+  const { groups, partShots, counted } = grouped;
+  const warnings = [...grouped.warnings];
   const level = readLevel(document, groups, warnings);
   if (!level.ok) return refuse([level.error, ...warnings]);
   const weighed = weighShots(groups, document, settings);
   const evidence = document.bag.flatMap((bagClub) => evidenceOf(bagClub, level.value, weighed));
-  return succeed({ level: level.value, evidence, partShots, warnings });
+  return succeed({ level: level.value, evidence, partShots, counted, warnings });
 }
 
 function checkBag(bag: readonly BagClub[]): readonly Fault[] {

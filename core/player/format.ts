@@ -67,8 +67,14 @@ const ShotSchema = v.looseObject({
   totalM: v.optional(DistanceSchema),
   /** For part swings: the carry that was wanted. */
   intendedM: v.optional(DistanceSchema),
-  /** `range`, or the lie on the course; shots from bad lies are kept but not counted. */
+  /** `range`, or the lie on the course; a shot from a bad one counts as it would have flown from a good one. */
   lie: v.optional(text(40)),
+  /** The air it was hit in; what is absent is as on an ordinary day: still, 15 °C, sea level. See `still-air.ts`. */
+  windMps: v.optional(number(0, 80)),
+  /** Where the wind came from, seen along the aim, clockwise: 0 from ahead, 90 from the right, 180 from behind. */
+  windFromDeg: v.optional(number(-360, 360)),
+  temperatureC: v.optional(number(-60, 70)),
+  altitudeM: v.optional(number(-500, 9000)),
   /** Date, or date and time (ISO 8601). */
   at: v.optional(text(40)),
 });

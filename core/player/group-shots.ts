@@ -1,48 +1,33 @@
-/** Sorts a file's shots by club and swing, and says which are left out of the estimates and why. */
+/** Sorts a file's shots by club and swing, takes them to a good lie in still air, and says which are left out and why. */
 
 import type { Fault } from '../result.ts';
+import { type CountedShot, type LeftOut, readShot, ShotCounter } from './count-shot.ts';
 import type { BagClub, RecordedShot } from './format.ts';
 import type { MeasuredShot } from './measured-shot.ts';
 import type { Swing } from './model.ts';
-import { dayOf } from './recency.ts';
 import type { PartShot } from './short-game.ts';
-
-const DEGREE = Math.PI / 180;
-
-/** Lies that are no measure of the club: their shots are kept in the file and not counted. */
-const BAD_LIES: ReadonlySet<string> = new Set([
-  'rough',
-  'longRough',
-  'long-rough',
-  'bunker',
-  'woods',
-  'penaltyRed',
-  'penaltyYellow',
-]);
-
-/** No carry shorter than this can be told from a missed ball. */
-const LEAST_CARRY_M = 1;
+import { isOrdinary, type PlacedShot, type ShotWeather, StillAir, weatherDoubt } from './still-air.ts';
 
 export interface GroupedShots {
   /** By `groupKey`. */
   readonly groups: ReadonlyMap<string, readonly MeasuredShot[]>;
   /** Part swings whose intended length is known, by name of the club. */
   readonly partShots: ReadonlyMap<string, readonly PartShot[]>;
+  /** By place in the file: shots that do not simply count as measured, and the reason where one is left out. */
+  readonly counted: ReadonlyMap<number, CountedShot | { readonly leftOut: string }>;
   readonly warnings: readonly Fault[];
+}
+
+export interface GroupSettings {
+  /** Of the player, for what a bad lie does. */
+  readonly handicap?: number | undefined;
+  /** Kept from one time to the next, so that known shots need no new flights. */
+  readonly air?: StillAir | undefined;
 }
 
 export function groupKey(clubName: string, swing: Swing): string {
   return `${clubName}\n${swing}`;
 }
-
-type LeftOut =
-  | 'shot-of-unknown-club'
-  | 'shot-of-unknown-swing'
-  | 'shot-of-putter'
-  | 'part-shot-unused'
-  | 'shot-from-bad-lie'
-  | 'shot-without-direction'
-  | 'shot-impossible';
 
 /** What follows "3 shots left out: ". */
 const WHY: Readonly<Record<LeftOut, (club: string) => string>> = {
@@ -54,64 +39,113 @@ const WHY: Readonly<Record<LeftOut, (club: string) => string>> = {
   'part-shot-unused': (club) =>
     `part swings with the ${club} have no intended length. Add intendedM; until then they are taken from its full swing.`,
   'shot-from-bad-lie': (club) =>
-    `with the ${club} from rough, sand or trees. Only shots from good lies tell of the club itself.`,
+    `with the ${club} from a lie whose effect on that swing is not known. They are kept, and tell nothing of the club itself.`,
   'shot-without-direction': (club) => `no direction with the ${club}. Add offlineM or directionDeg.`,
   'shot-impossible': (club) =>
-    `the ${club} carried less than ${LEAST_CARRY_M} m, or landed farther off line than it carried. Check the readings.`,
+    `the ${club} carried less than 1 m, or landed farther off line than it carried. Check the readings.`,
 };
 
 /** Shots usable for estimates, by club and swing; everything else as one warning per reason and club. */
-export function groupShots(bag: readonly BagClub[], shots: readonly RecordedShot[]): GroupedShots {
+export function groupShots(
+  bag: readonly BagClub[],
+  shots: readonly RecordedShot[],
+  settings: GroupSettings = {},
+): GroupedShots {
   const clubs = new Map(bag.map((club) => [club.name, club]));
+  const placed = shots.map((shot) => readShot(clubs.get(shot.club), shot.swing ?? 'full', shot));
+  const air = settings.air ?? new StillAir();
+  const typical = typicalCarries(clubs, shots, placed, air);
+  const counter = new ShotCounter(settings.handicap, air);
   const groups = new Map<string, MeasuredShot[]>();
   const partShots = new Map<string, PartShot[]>();
-  const leftOut = new Map<string, { why: LeftOut; club: string; indices: number[] }>();
+  const counted = new Map<number, CountedShot | { readonly leftOut: string }>();
+  const leftOut = new Listed();
+  const doubted = new Listed();
   shots.forEach((shot, index) => {
     const swing = shot.swing ?? 'full';
-    const reading = readShot(clubs.get(shot.club), swing, shot);
-    if (typeof reading === 'string') {
-      const key = `${reading}\n${shot.club}`;
-      const entry = leftOut.get(key) ?? { why: reading, club: shot.club, indices: [] };
-      entry.indices.push(index);
-      leftOut.set(key, entry);
-      return;
-    }
-    if (swing === 'part') {
-      const { carryM, direction } = reading;
-      const known = partShots.get(shot.club) ?? [];
-      known.push({ intendedM: shot.intendedM!, carryM, direction });
-      partShots.set(shot.club, known);
-      return;
-    }
     const key = groupKey(shot.club, swing);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [reading]);
-    else group.push(reading);
+    const place = placed[index]!;
+    const read =
+      typeof place === 'string'
+        ? place
+        : counter.count(clubs.get(shot.club)!, swing, shot, place, typical.get(key)!);
+    if (typeof read === 'string') {
+      leftOut.add(read, shot.club, index);
+      counted.set(index, { leftOut: WHY[read](shot.club) });
+      return;
+    }
+    if (read.isConverted || read.doubts.length > 0) counted.set(index, read);
+    for (const { kind, said } of read.doubts) doubted.add(kind, shot.club, index, said);
+    if (swing === 'part') {
+      const { carryM, direction } = read.shot;
+      push(partShots, shot.club, { intendedM: shot.intendedM!, carryM, direction });
+    } else push(groups, key, read.shot);
   });
-  const warnings = [...leftOut.values()].map(
-    ({ why, club, indices }): Fault => ({
-      severity: 'warning',
-      code: why,
-      where: `shots[${indices[0]!}]${indices.length > 1 ? ` and ${indices.length - 1} more` : ''}`,
-      message: `${indices.length} ${indices.length === 1 ? 'shot' : 'shots'} left out: ${WHY[why](club)}`,
-    }),
-  );
-  return { groups, partShots, warnings };
+  const warnings = [
+    ...leftOut.faults(({ why, club }, count) => [why, `${count} left out: ${WHY[why as LeftOut](club)}`]),
+    ...doubted.faults(({ club, first }, count) => [
+      'shot-as-measured',
+      `${count} with the ${club} counted as measured: ${first}.`,
+    ]),
+  ];
+  return { groups, partShots, counted, warnings };
 }
 
-function readShot(club: BagClub | undefined, swing: Swing, shot: RecordedShot): MeasuredShot | LeftOut {
-  if (club === undefined) return 'shot-of-unknown-club';
-  if (club.kind === 'putter') return 'shot-of-putter';
-  if (swing === 'part' && !((shot.intendedM ?? 0) >= LEAST_CARRY_M)) return 'part-shot-unused';
-  if (!club.swings.includes(swing)) return 'shot-of-unknown-swing';
-  if (shot.lie !== undefined && BAD_LIES.has(shot.lie)) return 'shot-from-bad-lie';
-  if (shot.carryM < LEAST_CARRY_M) return 'shot-impossible';
-  const day = dayOf(shot.at);
-  const dated = day === undefined ? {} : { day };
-  if (shot.directionDeg !== undefined)
-    return { carryM: shot.carryM, direction: shot.directionDeg * DEGREE, ...dated };
-  if (shot.offlineM === undefined) return 'shot-without-direction';
-  const sine = shot.offlineM / shot.carryM;
-  if (Math.abs(sine) > 1) return 'shot-impossible';
-  return { carryM: shot.carryM, direction: Math.asin(sine), ...dated };
+function push<K, T>(lists: Map<K, T[]>, key: K, value: T): void {
+  const list = lists.get(key);
+  if (list === undefined) lists.set(key, [value]);
+  else list.push(value);
+}
+
+/** Usual carry in still air, by `groupKey`; it does not hang on the order of the shots. */
+function typicalCarries(
+  clubs: ReadonlyMap<string, BagClub>,
+  shots: readonly RecordedShot[],
+  placed: readonly (PlacedShot | LeftOut)[],
+  air: StillAir,
+): ReadonlyMap<string, number> {
+  const carries = new Map<string, { carryM: number; weather: ShotWeather | null }[]>();
+  shots.forEach((shot, index) => {
+    const place = placed[index]!;
+    if (typeof place === 'string') return;
+    const weather = isOrdinary(shot) || weatherDoubt(shot) !== null ? null : shot;
+    push(carries, groupKey(shot.club, shot.swing ?? 'full'), { carryM: place.carryM, weather });
+  });
+  return new Map(
+    [...carries].map(([key, list]) => {
+      const [name, swing] = key.split('\n') as [string, Swing];
+      return [key, air.typicalStill(clubs.get(name)!, swing, list)];
+    }),
+  );
+}
+
+interface Listing {
+  readonly why: string;
+  readonly club: string;
+  /** What is said of the first one. */
+  readonly first: string;
+  readonly indices: number[];
+}
+
+/** Places by reason and club, told as one warning each. */
+class Listed {
+  private readonly lists = new Map<string, Listing>();
+
+  add(why: string, club: string, index: number, said = ''): void {
+    const key = `${why}\n${club}`;
+    const known = this.lists.get(key);
+    if (known === undefined) this.lists.set(key, { why, club, first: said, indices: [index] });
+    else known.indices.push(index);
+  }
+
+  faults(
+    tell: (listing: Listing, count: string) => readonly [code: string, message: string],
+  ): readonly Fault[] {
+    return [...this.lists.values()].map((listing) => {
+      const { indices } = listing;
+      const [code, message] = tell(listing, `${indices.length} ${indices.length === 1 ? 'shot' : 'shots'}`);
+      const more = indices.length > 1 ? ` and ${indices.length - 1} more` : '';
+      return { severity: 'warning', code, where: `shots[${indices[0]!}]${more}`, message };
+    });
+  }
 }

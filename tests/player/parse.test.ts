@@ -231,7 +231,12 @@ describe('shots that are left out', () => {
     ['shot-of-unknown-swing', { club: 'Driver', swing: 'punch', carryM: 120, offlineM: 0 }],
     ['shot-of-putter', { club: 'Putter', carryM: 12, offlineM: 0 }],
     ['part-shot-unused', { club: 'Sand wedge', swing: 'part', carryM: 40, offlineM: 1 }],
-    ['shot-from-bad-lie', { club: '7-iron', carryM: 90, offlineM: 4, lie: 'rough' }],
+    ['shot-from-bad-lie', { club: '7-iron', carryM: 90, offlineM: 4, lie: 'penaltyRed' }],
+    ['shot-from-bad-lie', { club: 'Driver', carryM: 90, offlineM: 4, lie: 'bunker' }],
+    [
+      'shot-from-bad-lie',
+      { club: 'Sand wedge', swing: 'part', carryM: 30, intendedM: 30, offlineM: 4, lie: 'Sand' },
+    ],
     ['shot-without-direction', { club: '7-iron', carryM: 120 }],
     ['shot-impossible', { club: '7-iron', carryM: 20, offlineM: 25 }],
     ['shot-impossible', { club: '7-iron', carryM: 0.2, offlineM: 0 }],

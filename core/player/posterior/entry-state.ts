@@ -15,6 +15,12 @@ export interface KnownEntry {
   readonly statedCarryM: number | undefined;
 }
 
+/** A mean and the weight behind it. */
+interface WeighedMean {
+  weight: number;
+  mean: number;
+}
+
 /** The state of one club and swing. */
 export interface EntryState {
   readonly entry: BagEntry;
@@ -29,14 +35,20 @@ export interface EntryState {
   directionMean: number;
   spread: Symmetric2;
   poorShare: number;
-  /** Of the solid strikes: weight, means, and squares about the means. */
+  /** Of the solid strikes: their weight, how it counts for the means, and squares about the means. */
   weight: number;
-  carryAverage: number;
-  directionAverage: number;
+  carries: WeighedMean;
+  directions: WeighedMean;
+  /** Both together: what each says of the other. */
+  both: { weight: number; carry: number; direction: number };
   cc: number;
   cd: number;
   dd: number;
+  /** Of poor strikes that are the player's own, and of those that a bad lie made. */
   poorWeight: number;
+  lieWeight: number;
+  /** Per reading, 1: the lie made it poor. */
+  readonly isOfLie: Uint8Array;
 }
 
 export function startEntry({ entry, readings, statedCarryM }: KnownEntry, prior: BagPrior): EntryState {
@@ -53,42 +65,67 @@ export function startEntry({ entry, readings, statedCarryM }: KnownEntry, prior:
     spread: { cc: expected.carrySd ** 2, cd: 0, dd: expected.directionSd ** 2 },
     poorShare: expectedPoorShare(entry, 1),
     weight: 0,
-    carryAverage: 0,
-    directionAverage: 0,
+    carries: { weight: 0, mean: 0 },
+    directions: { weight: 0, mean: 0 },
+    both: { weight: 0, carry: 0, direction: 0 },
     cc: 0,
     cd: 0,
     dd: 0,
     poorWeight: 0,
+    lieWeight: 0,
+    isOfLie: new Uint8Array(readings.count),
   };
 }
 
-/** Weight, means and squares of the strikes that are taken for solid at present. */
+/**
+ * Weight, means and squares of the strikes that are taken for solid at present. A reading from a lie that scatters k
+ * times as widely has its deviations divided by k in the squares, and counts 1 / k² for the means.
+ */
 export function summariseSolid(state: EntryState): void {
-  const { readings, isPoor } = state;
+  const { readings, isPoor, isOfLie, carries, directions, both } = state;
+  const { carryWidth, directionWidth } = readings;
   let weight = 0;
-  let carry = 0;
-  let direction = 0;
+  let lie = 0;
+  carries.weight = carries.mean = directions.weight = directions.mean = 0;
+  both.weight = both.carry = both.direction = 0;
   for (let i = 0; i < readings.count; i++) {
-    if (isPoor[i] === 1) continue;
     const w = readings.weight[i]!;
+    if (isPoor[i] === 1) {
+      if (isOfLie[i] === 1) lie += w;
+      continue;
+    }
+    const [carry, direction] = [readings.carry[i]!, readings.direction[i]!];
+    const c = w / (carryWidth[i]! * carryWidth[i]!);
+    const d = w / (directionWidth[i]! * directionWidth[i]!);
+    const cd = w / (carryWidth[i]! * directionWidth[i]!);
     weight += w;
-    carry += w * readings.carry[i]!;
-    direction += w * readings.direction[i]!;
+    carries.weight += c;
+    carries.mean += c * carry;
+    directions.weight += d;
+    directions.mean += d * direction;
+    both.weight += cd;
+    both.carry += cd * carry;
+    both.direction += cd * direction;
   }
   state.weight = weight;
-  state.poorWeight = readings.total - weight;
-  state.carryAverage = weight > 0 ? carry / weight : 0;
-  state.directionAverage = weight > 0 ? direction / weight : 0;
+  state.lieWeight = lie;
+  state.poorWeight = readings.total - weight - lie;
+  carries.mean = weight > 0 ? carries.mean / carries.weight : 0;
+  directions.mean = weight > 0 ? directions.mean / directions.weight : 0;
+  both.carry = weight > 0 ? both.carry / both.weight : 0;
+  both.direction = weight > 0 ? both.direction / both.weight : 0;
   let cc = 0;
   let cd = 0;
   let dd = 0;
   for (let i = 0; i < readings.count; i++) {
     if (isPoor[i] === 1) continue;
     const w = readings.weight[i]!;
-    const c = readings.carry[i]! - state.carryAverage;
-    const d = readings.direction[i]! - state.directionAverage;
+    const [wide, turned] = [carryWidth[i]!, directionWidth[i]!];
+    const c = (readings.carry[i]! - carries.mean) / wide;
+    const d = (readings.direction[i]! - directions.mean) / turned;
     cc += w * c * c;
-    cd += w * c * d;
+    cd +=
+      (w * ((readings.carry[i]! - both.carry) / wide) * (readings.direction[i]! - both.direction)) / turned;
     dd += w * d * d;
   }
   state.cc = cc;

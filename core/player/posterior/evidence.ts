@@ -16,6 +16,10 @@ export interface Readings {
   readonly carry: Float64Array;
   readonly direction: Float64Array;
   readonly weight: Float64Array;
+  /** Of the reading's lie, see `LieWidening`: 1, 1 and 0 from a good one. */
+  readonly carryWidth: Float64Array;
+  readonly directionWidth: Float64Array;
+  readonly poorAdded: Float64Array;
   /** Sum of the weights. */
   readonly total: number;
   /** Readings left out because no ball of this club flies so far. */
@@ -40,7 +44,12 @@ const FEWEST_FOR_MIDDLE = 5;
 export function makeReadings(evidence: SpreadEvidence, bagRatio: number): Readings {
   const { expected } = evidence;
   const sorted = [...evidence.shots].sort(
-    (a, b) => a.carryM - b.carryM || a.direction - b.direction || (a.weight ?? 1) - (b.weight ?? 1),
+    (a, b) =>
+      a.carryM - b.carryM ||
+      a.direction - b.direction ||
+      (a.weight ?? 1) - (b.weight ?? 1) ||
+      (a.lie?.carryWidth ?? 1) - (b.lie?.carryWidth ?? 1) ||
+      (a.lie?.poorAdded ?? 0) - (b.lie?.poorAdded ?? 0),
   );
   const isEnough = sorted.length >= FEWEST_FOR_MIDDLE;
   const carryScaleExpected = expected.carrySd * bagRatio;
@@ -54,12 +63,16 @@ export function makeReadings(evidence: SpreadEvidence, bagRatio: number): Readin
   const aside = isEnough ? direction.middle : expected.directionMean;
   const width = Math.max(isEnough ? direction.scale : 0, expected.directionSd);
   const isPoor = (shot: MeasuredShot): boolean =>
-    shot.carryM < middle - START_SHORT * scale || Math.abs(shot.direction - aside) > START_WIDE * width;
+    shot.carryM < middle - START_SHORT * scale * (shot.lie?.carryWidth ?? 1) ||
+    Math.abs(shot.direction - aside) > START_WIDE * width * (shot.lie?.directionWidth ?? 1);
   return {
     count: kept.length,
     carry: Float64Array.from(kept, (shot) => shot.carryM),
     direction: Float64Array.from(kept, (shot) => shot.direction),
     weight: Float64Array.from(kept, (shot) => shot.weight ?? 1),
+    carryWidth: Float64Array.from(kept, (shot) => shot.lie?.carryWidth ?? 1),
+    directionWidth: Float64Array.from(kept, (shot) => shot.lie?.directionWidth ?? 1),
+    poorAdded: Float64Array.from(kept, (shot) => shot.lie?.poorAdded ?? 0),
     total: kept.reduce((sum, shot) => sum + (shot.weight ?? 1), 0),
     strays: sorted.length - kept.length,
     startCarry: middle,

@@ -10,6 +10,9 @@
  * what is expected times a factor of the whole bag, gamma; q_j beta about what is expected times a factor of the whole
  * bag, log-normal on a grid (Ritter & Tanner 1992).
  *
+ * A reading from a bad lie comes with how much wider that lie scatters (its deviations are divided by it) and with the
+ * chance that the lie itself made the strike poor; such strikes do not count for q_j.
+ *
  * Two liberties, both small: the poor strikes do not inform m and S (a cut, Plummer 2015), since a top tells next to
  * nothing of a good strike; and a weight below 1 lets a shot count as that part of a shot once its kind is drawn.
  */
@@ -140,7 +143,7 @@ export class BagSampler {
   }
 
   private drawKinds(state: EntryState): void {
-    const { readings, isPoor, spread, carryMean, directionMean } = state;
+    const { readings, isPoor, isOfLie, spread, carryMean, directionMean } = state;
     const { stream, poorCarryMean, poorCarrySd } = this;
     const directionSd = Math.sqrt(spread.dd);
     const determinant = spread.cc * spread.dd - spread.cd * spread.cd;
@@ -148,31 +151,41 @@ export class BagSampler {
     const poorScale = poorCarrySd * carryMean * poorWidth * directionSd;
     const logOdds =
       Math.log(state.poorShare / (1 - state.poorShare)) + 0.5 * Math.log(determinant) - Math.log(poorScale);
-    const { count, carry, direction } = readings;
+    const { count, carry, direction, carryWidth, directionWidth, poorAdded } = readings;
     const ownCarry = spread.dd / determinant;
     const ownBoth = (-2 * spread.cd) / determinant;
     const ownDirection = spread.cc / determinant;
     for (let i = 0; i < count; i++) {
-      const dc = carry[i]! - carryMean;
-      const dd = direction[i]! - directionMean;
+      const dc = (carry[i]! - carryMean) / carryWidth[i]!;
+      const dd = (direction[i]! - directionMean) / directionWidth[i]!;
       const solid = (ownCarry * dc + ownBoth * dd) * dc + ownDirection * dd * dd;
       const short = (carry[i]! / carryMean - poorCarryMean) / poorCarrySd;
       const wide = Math.min(WIDEST_SDS, Math.abs(dd) / directionSd) / poorWidth;
-      const log = logOdds + 0.5 * (solid - short * short - wide * wide);
+      const added = poorAdded[i]!;
+      const base =
+        added === 0 && carryWidth[i] === 1
+          ? logOdds
+          : logOdds + lieOdds(state.poorShare, added, carryWidth[i]!);
+      const log = base + 0.5 * (solid - short * short - wide * wide);
       isPoor[i] = log > 30 || (log > -30 && stream.nextUniform() * (1 + Math.exp(-log)) < 1) ? 1 : 0;
+      if (added === 0) continue;
+      const { poorShare } = state;
+      const isOwn = stream.nextUniform() * (poorShare + (1 - poorShare) * added) < poorShare;
+      isOfLie[i] = isPoor[i] === 1 && !isOwn ? 1 : 0;
     }
   }
 
   private drawSpreads(): void {
     for (const state of this.states) {
-      const { weight, carryAverage, carryMean, directionAverage, directionMean, entry } = state;
+      const { carries, directions, both, carryMean, directionMean, entry } = state;
       const prior = this.scaleOf(entry);
-      const c = carryAverage - carryMean;
-      const d = directionAverage - directionMean;
-      const drawn = drawInverseWishart(this.stream, this.degrees + weight, {
-        cc: prior.cc + state.cc + weight * c * c,
-        cd: prior.cd + state.cd + weight * c * d,
-        dd: prior.dd + state.dd + weight * d * d,
+      const c = carries.mean - carryMean;
+      const d = directions.mean - directionMean;
+      const cd = both.weight * (both.carry - carryMean) * (both.direction - directionMean);
+      const drawn = drawInverseWishart(this.stream, this.degrees + state.weight, {
+        cc: prior.cc + state.cc + carries.weight * c * c,
+        cd: prior.cd + state.cd + cd,
+        dd: prior.dd + state.dd + directions.weight * d * d,
       });
       const leastCarry = (LEAST_CARRY_SD_SHARE * entry.expected.carryMean) ** 2;
       if (drawn.cc >= leastCarry && drawn.dd >= LEAST_DIRECTION_SD ** 2) state.spread = drawn;
@@ -195,11 +208,11 @@ export class BagSampler {
 
   private drawCarries(): void {
     this.states.forEach((state, j) => {
-      const { spread, weight } = state;
+      const { spread, carries, both } = state;
       const expected = state.entry.expected.carryMean;
-      const slope = spread.cd / spread.dd;
-      const seen = state.carryAverage - slope * (state.directionAverage - state.directionMean);
-      const own = (weight * expected * expected) / (spread.cc - slope * spread.cd);
+      const slope = (spread.cd / spread.dd) * shareOf(both, carries);
+      const seen = carries.mean - slope * (both.direction - state.directionMean);
+      const own = (carries.weight * expected * expected) / (spread.cc - (spread.cd / spread.dd) * spread.cd);
       const precision = own + state.statedPrecision;
       const sum = own * (seen / expected - 1) + state.statedPrecision * state.statedDeviation;
       this.precisions[j] = precision;
@@ -215,11 +228,12 @@ export class BagSampler {
 
   private drawDirections(): void {
     this.states.forEach((state, j) => {
-      const { spread, weight, entry } = state;
+      const { spread, directions, both, entry } = state;
       const { directionMean, directionSd } = entry.expected;
-      const slope = spread.cd / spread.cc;
-      const seen = state.directionAverage - slope * (state.carryAverage - state.carryMean);
-      this.precisions[j] = (weight * directionSd * directionSd) / (spread.dd - slope * spread.cd);
+      const slope = (spread.cd / spread.cc) * shareOf(both, directions);
+      const seen = directions.mean - slope * (both.carry - state.carryMean);
+      this.precisions[j] =
+        (directions.weight * directionSd * directionSd) / (spread.dd - (spread.cd / spread.cc) * spread.cd);
       this.observed[j] = (seen - directionMean) / directionSd;
     });
     this.directions.draw(this.stream, this.observed, this.precisions);
@@ -251,7 +265,8 @@ export class BagSampler {
     const shots = prior.poorShareShots;
     for (const state of states) {
       const share = expectedPoorShare(state.entry, this.poorLevel);
-      const [poor, solid] = [shots * share + state.poorWeight, shots * (1 - share) + state.weight];
+      const solidWeight = state.weight + state.lieWeight;
+      const [poor, solid] = [shots * share + state.poorWeight, shots * (1 - share) + solidWeight];
       state.poorShare = drawBeta(stream, poor, solid);
     }
     this.poorLevel = this.levels.draw(stream, states);
@@ -270,7 +285,8 @@ export class BagSampler {
         if (isPoor[i] === 0) continue;
         const w = readings.weight[i]!;
         const share = readings.carry[i]! / carryMean;
-        const wide = Math.min(WIDEST_SDS, Math.abs(readings.direction[i]! - directionMean) / directionSd);
+        const aside = Math.abs(readings.direction[i]! - directionMean) / readings.directionWidth[i]!;
+        const wide = Math.min(WIDEST_SDS, aside / directionSd);
         weight += w;
         sum += w * share;
         squares += w * share * share;
@@ -288,6 +304,20 @@ export class BagSampler {
       (unit * usual.times ** 2 + wideSquares) / drawChiSquare(stream, degrees + weight),
     );
   }
+}
+
+/**
+ * What a bad lie adds to the logarithm of the odds that a strike was poor: it makes strikes poor of its own, apart from
+ * the player's share, and its solid ones scatter wider.
+ */
+function lieOdds(poorShare: number, added: number, carryWidth: number): number {
+  const both = poorShare + (1 - poorShare) * added;
+  return Math.log((both * (1 - poorShare)) / (poorShare * (1 - both))) + Math.log(carryWidth);
+}
+
+/** 1 where all readings are from good lies. */
+function shareOf(both: { readonly weight: number }, own: { readonly weight: number }): number {
+  return own.weight > 0 ? both.weight / own.weight : 1;
 }
 
 /** Mean of sqrt(n / chi-square(n)): what a scaled inverse chi law's root averages for a scale of 1. */
