@@ -32,6 +32,7 @@ export const bridgeMethods = [
   'readTile',
   'exportPdf',
   'print',
+  'saveExport',
   'readSettings',
   'writeSettings',
 ] as const satisfies readonly Method[];

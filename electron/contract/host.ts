@@ -175,6 +175,13 @@ export interface KeptRound {
   readonly wishes: string;
 }
 
+/** The day that a course is planned for. What the text means is the page's business. */
+export interface KeptDay {
+  /** Token of the course. */
+  readonly course: string;
+  readonly conditions: string;
+}
+
 export interface Settings {
   readonly units: 'yards' | 'metres';
   readonly theme: 'light' | 'dark' | 'system';
@@ -188,6 +195,8 @@ export interface Settings {
   readonly tileSources?: readonly TileSource[];
   /** Last changed first. Absent when written leaves the saved ones as they are. */
   readonly rounds?: readonly KeptRound[];
+  /** Last changed first. Absent when written leaves the saved ones as they are. */
+  readonly days?: readonly KeptDay[];
 }
 
 export interface HostInfo {
@@ -250,6 +259,11 @@ export interface Host {
   /** Prints the page as it stands to PDF where the host can; elsewhere opens the browser's own print dialog. */
   exportPdf(suggestedName: string): Promise<HostAnswer<{ readonly where: string }>>;
   print(): Promise<HostAnswer<null>>;
+  /**
+   * Writes a file that the person takes out: where they say, or into the workspace's own folder for it. The name
+   * ends in `.geojson`, `.json`, `.csv`, `.svg` or `.png`; at most 64 MiB. `where` is for the person to read.
+   */
+  saveExport(suggestedName: string, bytes: ArrayBuffer): Promise<HostAnswer<{ readonly where: string }>>;
   readSettings(): Promise<HostAnswer<Settings>>;
   writeSettings(settings: Settings): Promise<HostAnswer<null>>;
 }

@@ -18,6 +18,7 @@ import type {
   Tile,
   TileSetInfo,
 } from './host.ts';
+import { exportEnding } from './export-name.ts';
 import { MOST_TILE_SOURCES, tileSourceSchema } from './tile-source.ts';
 
 /** Largest file that is read, taken in or written, in bytes of UTF-8. */
@@ -31,10 +32,15 @@ export const LARGEST_TEXT_REQUEST_BYTES = 2 * LARGEST_TEXT_BYTES + LARGEST_SMALL
 /** Rounds whose wishes are kept, and the longest of them in UTF-16 units. */
 export const MOST_KEPT_ROUNDS = 16;
 export const LONGEST_WISHES = 2500;
-/** Settings with as many tile addresses and rounds as may be. */
-const LARGEST_SETTINGS_BYTES = 192 * 1024;
+/** Courses whose day is kept, and the longest of them in UTF-16 units. */
+export const MOST_KEPT_DAYS = 24;
+export const LONGEST_DAY = 600;
+/** Settings with as many tile addresses, rounds and days as may be. */
+const LARGEST_SETTINGS_BYTES = 224 * 1024;
 /** Most bytes of an attachment that are read at once. */
 export const LARGEST_PART_BYTES = 16 * 1024 * 1024;
+/** Largest file that is taken out of the program. */
+export const LARGEST_EXPORT_BYTES = 64 * 1024 * 1024;
 /** Largest picture and largest map file that are copied beside a course. */
 export const LARGEST_PICTURE_BYTES = 256 * 1024 * 1024;
 export const LARGEST_MAP_BYTES = 2 * 1024 * 1024 * 1024;
@@ -66,6 +72,13 @@ export const settingsSchema = v.strictObject({
       v.readonly(),
     ),
   ),
+  days: v.exactOptional(
+    v.pipe(
+      v.array(v.strictObject({ course: token, conditions: v.pipe(v.string(), v.maxLength(LONGEST_DAY)) })),
+      v.maxLength(MOST_KEPT_DAYS),
+      v.readonly(),
+    ),
+  ),
 });
 
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
@@ -75,10 +88,16 @@ const tileCount = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2 **
 
 const nothing = v.strictObject({});
 
+/** Bytes as they come out of a message or response; by name, since each window has its own `ArrayBuffer`. */
+const bytes = v.custom<ArrayBuffer>(
+  (value) => Object.prototype.toString.call(value) === '[object ArrayBuffer]',
+  'no bytes',
+);
+
 /**
  * Requests by method. `importText` is loopback's (the page has the file), `importFile` is Electron's (the host
- * asks). So is `attach`; over loopback the page sends the file itself, and bytes of attachments and tiles
- * travel as they are: see attachment-address.ts.
+ * asks). So is `attach`; over loopback the page sends the file itself, and bytes of attachments, tiles and
+ * exports travel as they are: see byte-address.ts.
  */
 export const requestSchemas = {
   info: nothing,
@@ -118,6 +137,16 @@ export const requestSchemas = {
   }),
   exportPdf: v.strictObject({ suggestedName: name }),
   print: nothing,
+  saveExport: v.strictObject({
+    suggestedName: v.pipe(
+      name,
+      v.check((suggested) => exportEnding(suggested) !== null, 'no ending of an export'),
+    ),
+    bytes: v.pipe(
+      bytes,
+      v.check(({ byteLength }) => byteLength <= LARGEST_EXPORT_BYTES, 'too many bytes'),
+    ),
+  }),
   readSettings: nothing,
   writeSettings: v.strictObject({ settings: settingsSchema }),
 } as const;
@@ -133,6 +162,8 @@ export function largestRequestBytes(method: Method): number {
     case 'create':
     case 'importText':
       return LARGEST_TEXT_REQUEST_BYTES;
+    case 'saveExport':
+      return LARGEST_EXPORT_BYTES + LARGEST_SMALL_REQUEST_BYTES;
     case 'writeSettings':
       return LARGEST_SETTINGS_BYTES;
     default:
@@ -187,12 +218,6 @@ const attachment = v.object({
   modifiedAt: v.number(),
 }) satisfies v.GenericSchema<unknown, Attachment>;
 
-/** Bytes as they come out of a message or response; by name, since each window has its own `ArrayBuffer`. */
-const bytes = v.custom<ArrayBuffer>(
-  (value) => Object.prototype.toString.call(value) === '[object ArrayBuffer]',
-  'no bytes',
-);
-
 const tile = v.nullable(v.object({ mediaType: v.string(), bytes })) satisfies v.GenericSchema<
   unknown,
   Tile | null
@@ -238,6 +263,7 @@ export const valueSchemas = {
   readTile: tile,
   exportPdf: v.object({ where: v.string() }),
   print: v.null(),
+  saveExport: v.object({ where: v.string() }),
   readSettings: settingsSchema satisfies v.GenericSchema<unknown, Settings>,
   writeSettings: v.null(),
 } as const;

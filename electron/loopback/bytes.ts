@@ -1,4 +1,4 @@
-/** Serves attachments and tiles as bytes, and takes attachments in. Requests have passed the gate. */
+/** Serves attachments and tiles as bytes, and takes attachments and exports in. Requests have passed the gate. */
 
 import { createHash } from 'node:crypto';
 import type { IncomingMessage, ServerResponse } from 'node:http';
@@ -6,9 +6,10 @@ import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { type ByteAddress, NAME_HEADER } from '../contract/byte-address.ts';
 import type { HostAnswer, HostFailure } from '../contract/host.ts';
-import { LONGEST_NAME, readRequest } from '../contract/wire.ts';
+import { LARGEST_EXPORT_BYTES, LONGEST_NAME, readRequest } from '../contract/wire.ts';
 import { refused } from '../files/answer.ts';
 import type { Attachments, KnownAttachment } from '../files/attachments.ts';
+import type { Exports } from '../files/exports.ts';
 import type { TileSets } from '../files/tile-sets.ts';
 import { pageHeaders } from '../pages/headers.ts';
 import { endWhenStalled } from './body.ts';
@@ -17,6 +18,7 @@ import { askedRange } from './byte-range.ts';
 export interface ByteParts {
   readonly attachments: Attachments;
   readonly tileSets: TileSets;
+  readonly exports: Exports;
   readonly sendJson: (response: ServerResponse, status: number, answer: HostAnswer<unknown>) => void;
 }
 
@@ -42,7 +44,8 @@ export async function serveBytes(
   response: ServerResponse,
 ): Promise<void> {
   const { method } = request;
-  const isRight = address.kind === 'attach' ? method === 'PUT' : method === 'GET' || method === 'HEAD';
+  const isTaken = address.kind === 'attach' || address.kind === 'export';
+  const isRight = isTaken ? method === 'PUT' : method === 'GET' || method === 'HEAD';
   if (!isRight) {
     parts.sendJson(response, 405, refused('bad-request', 'The program knows no such request.'));
     return;
@@ -50,6 +53,8 @@ export async function serveBytes(
   switch (address.kind) {
     case 'attach':
       return takeAttachment(parts, address.course, request, response);
+    case 'export':
+      return takeExport(parts, request, response);
     case 'attachment':
       return sendAttachment(parts, address.attachment, request, response);
     case 'tile':
@@ -134,31 +139,70 @@ async function sendTile(
   response.end(request.method === 'HEAD' ? '' : Buffer.from(bytes));
 }
 
+/** Name and length of a file that is being sent; null once it has been refused. */
+function announced(
+  sendJson: ByteParts['sendJson'],
+  request: IncomingMessage,
+  response: ServerResponse,
+): { readonly name: string; readonly bytes: number } | null {
+  // Not the form types that a foreign page could send unasked.
+  if (request.headers['content-type'] !== 'application/octet-stream') {
+    sendJson(response, 415, refused('bad-request', 'The request is no file.'));
+    return null;
+  }
+  const length = request.headers['content-length'];
+  if (length === undefined || !/^\d{1,15}$/u.test(length)) {
+    sendJson(response, 411, refused('bad-request', 'The request does not say how large the file is.'));
+    return null;
+  }
+  const name = nameIn(request.headers[NAME_HEADER]);
+  if (name === null) {
+    sendJson(response, 400, refused('bad-request', 'The request does not say what the file is called.'));
+    return null;
+  }
+  return { name, bytes: Number(length) };
+}
+
+async function takeExport(
+  { exports, sendJson }: ByteParts,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
+  const file = announced(sendJson, request, response);
+  if (file === null) return;
+  if (file.bytes > LARGEST_EXPORT_BYTES) {
+    // The rest of an oversized body is not wanted: the connection goes with the answer.
+    response.setHeader('connection', 'close');
+    sendJson(response, 413, refused('too-large', `${file.name} is larger than 64 MiB. Nothing was written.`));
+    return;
+  }
+  const relax = endWhenStalled(request);
+  const parts: Buffer[] = [];
+  // Node ends a body at the length that was announced.
+  for await (const part of request as AsyncIterable<Buffer>) parts.push(part);
+  relax();
+  const whole = Buffer.concat(parts);
+  const checked = readRequest('saveExport', {
+    suggestedName: file.name,
+    bytes: Uint8Array.from(whole).buffer,
+  });
+  const answer = checked.ok ? await exports.save(checked.value.suggestedName, whole) : checked;
+  sendJson(response, answer.ok ? 200 : statusOf(answer.failure), answer);
+}
+
 async function takeAttachment(
   { attachments, sendJson }: ByteParts,
   course: string,
   request: IncomingMessage,
   response: ServerResponse,
 ): Promise<void> {
-  // Not the form types that a foreign page could send unasked.
-  if (request.headers['content-type'] !== 'application/octet-stream') {
-    sendJson(response, 415, refused('bad-request', 'The request is no file.'));
-    return;
-  }
-  const length = request.headers['content-length'];
-  if (length === undefined || !/^\d{1,15}$/u.test(length)) {
-    sendJson(response, 411, refused('bad-request', 'The request does not say how large the file is.'));
-    return;
-  }
-  const name = nameIn(request.headers[NAME_HEADER]);
-  if (name === null) {
-    sendJson(response, 400, refused('bad-request', 'The request does not say what the file is called.'));
-    return;
-  }
+  const file = announced(sendJson, request, response);
+  if (file === null) return;
+  const { name, bytes } = file;
   const relax = endWhenStalled(request);
   // A refusal in the middle must not end the connection on which it is to be answered.
   const parts = request.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>;
-  const answer = await attachments.take(course, { name, bytes: Number(length), parts });
+  const answer = await attachments.take(course, { name, bytes, parts });
   relax();
   // What is left of a refused file is read away, so that the browser gets to the answer.
   if (!request.complete) request.resume();

@@ -9,10 +9,17 @@ import type { SettingsStore } from '../files/settings.ts';
 import type { FileStore } from '../files/store.ts';
 import type { TileSets } from '../files/tile-sets.ts';
 
-/** Bytes of attachments and tiles have addresses of their own; what Electron alone does is left out. */
+/** Bytes of attachments, tiles and exports have addresses of their own; what Electron alone does is left out. */
 export type LoopbackMethod = Exclude<
   Method,
-  'importFile' | 'exportPdf' | 'print' | 'attach' | 'stopAttach' | 'readAttachment' | 'readTile'
+  | 'importFile'
+  | 'exportPdf'
+  | 'print'
+  | 'saveExport'
+  | 'attach'
+  | 'stopAttach'
+  | 'readAttachment'
+  | 'readTile'
 >;
 export type Calls = {
   readonly [M in LoopbackMethod]: (request: Request<M>) => Promise<HostAnswer<Value<M>>>;

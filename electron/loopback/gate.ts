@@ -50,8 +50,9 @@ export function passGate(asked: Asked, authority: string, keys: Keys): Passage {
   if (site !== undefined && site !== 'same-origin' && site !== 'none') {
     return refuseRequest(403, 'The request comes from a foreign page.');
   }
-  // Files to be attached are put, and only there.
-  const isPut = method === 'PUT' && path.startsWith(`${keys.folder}api/attach/`);
+  // Files to be attached and those that are taken out are put, and only there.
+  const isPut =
+    method === 'PUT' && (path.startsWith(`${keys.folder}api/attach/`) || path === `${keys.folder}api/export`);
   if (method !== 'GET' && method !== 'HEAD' && method !== 'POST' && !isPut) {
     return refuseRequest(405, 'Only reading and posting are known here.');
   }

@@ -12,6 +12,7 @@ import { largestRequestBytes, readRequest } from '../contract/wire.ts';
 import { good, refused } from '../files/answer.ts';
 import { openAttachments } from '../files/attachments.ts';
 import { type Editing, openEditing } from '../files/editing.ts';
+import { openExports } from '../files/exports.ts';
 import type { SettingsStore } from '../files/settings.ts';
 import type { FileStore } from '../files/store.ts';
 import { openTileSets } from '../files/tile-sets.ts';
@@ -89,6 +90,7 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
   const editing = parts.editing ?? openEditing({ store, shell: 'loopback' });
   const attachments = openAttachments(store);
   const tileSets = openTileSets(attachments);
+  const exports = openExports(store);
   const calls = loopbackCalls({ store, settings, editing, attachments, tileSets, version });
   const log = changeLog();
   const streams = eventStreams(log);
@@ -209,7 +211,8 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
     }
     const { path, query } = passage;
     const bytes = readByteAddress(path);
-    if (bytes !== null) await serveBytes({ attachments, tileSets, sendJson }, bytes, request, response);
+    if (bytes !== null)
+      await serveBytes({ attachments, tileSets, exports, sendJson }, bytes, request, response);
     else if (path === 'api/events' && request.method === 'GET') openEvents(request, response, query);
     else if (path === 'api/changes' && request.method === 'GET') tellChanges(response, query);
     else if (path.startsWith('api/')) await callMethod(request, response, path.slice('api/'.length));

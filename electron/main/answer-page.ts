@@ -12,6 +12,7 @@ import { attachFile, type Copies } from './attach-file.ts';
 import { handle, type MainFrame } from './handle.ts';
 import { importFile } from './import-file.ts';
 import { exportPdf, printPage } from './printing.ts';
+import { saveExport } from './save-export.ts';
 
 export interface AnswerParts {
   readonly store: FileStore;
@@ -22,8 +23,8 @@ export interface AnswerParts {
   readonly version: string;
   /** The window at this moment, null where it is closed. */
   readonly window: () => BrowserWindow | null;
-  /** Where the question for a PDF's place starts. */
-  readonly pdfFolder: string;
+  /** Where the question for the place of a PDF or an export starts. */
+  readonly exportFolder: string;
 }
 
 export function answerPage(parts: AnswerParts): void {
@@ -75,9 +76,12 @@ export function answerPage(parts: AnswerParts): void {
   handle('tileSetInfo', mainFrame, ({ attachment }) => tileSets.info(attachment));
   handle('readTile', mainFrame, ({ attachment, zoom, x, y }) => tileSets.tile(attachment, zoom, x, y));
   handle('exportPdf', mainFrame, ({ suggestedName }) =>
-    inWindow((window) => exportPdf(window, parts.pdfFolder, suggestedName)),
+    inWindow((window) => exportPdf(window, parts.exportFolder, suggestedName)),
   );
   handle('print', mainFrame, () => inWindow(printPage));
+  handle('saveExport', mainFrame, ({ suggestedName, bytes }) =>
+    inWindow((window) => saveExport(window, parts.exportFolder, suggestedName, new Uint8Array(bytes))),
+  );
   handle('readSettings', mainFrame, () => settings.read());
   handle('writeSettings', mainFrame, ({ settings: wanted }) => settings.write(wanted));
 }

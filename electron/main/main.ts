@@ -109,7 +109,7 @@ async function begin(): Promise<void> {
     tileSets: openTileSets(attachments),
     version,
     window: () => window,
-    pdfFolder: app.getPath('documents'),
+    exportFolder: app.getPath('documents'),
   });
   watchStore(store.value).listen((change) => {
     window?.webContents.send(CHANGE_CHANNEL, change);

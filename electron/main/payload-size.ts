@@ -4,7 +4,7 @@
 const DEEPEST = 8;
 const MOST_PARTS = 256;
 
-/** Whether a plain value's text takes at most `mostBytes`; anything deep, many-parted or not plain counts as too large. */
+/** Whether a plain value's texts and bytes take at most `mostBytes`; anything deep, many-parted or not plain counts as too large. */
 export function isWithinBytes(value: unknown, mostBytes: number): boolean {
   let bytes = 0;
   let parts = 0;
@@ -17,6 +17,11 @@ export function isWithinBytes(value: unknown, mostBytes: number): boolean {
         return bytes <= mostBytes;
       case 'object':
         if (part === null) return true;
+        // By name, since each window has its own `ArrayBuffer`.
+        if (Object.prototype.toString.call(part) === '[object ArrayBuffer]') {
+          bytes += (part as ArrayBuffer).byteLength;
+          return bytes <= mostBytes;
+        }
         if (Array.isArray(part)) return part.every((inner) => add(inner, depth + 1));
         if (Object.getPrototypeOf(part) !== Object.prototype) return false;
         return Object.entries(part).every(([key, inner]) => add(key, depth + 1) && add(inner, depth + 1));

@@ -101,6 +101,7 @@ export function electronHost(bridge: Bridge, putAway = whenPutAway): Host {
     watch: (listener) => listeners.add(listener),
     exportPdf: (suggestedName) => call('exportPdf', { suggestedName }),
     print: () => call('print', {}),
+    saveExport: (suggestedName, bytes) => call('saveExport', { suggestedName, bytes }),
     readSettings: () => call('readSettings', {}),
     writeSettings: (settings) => call('writeSettings', { settings: { ...settings } }),
   };

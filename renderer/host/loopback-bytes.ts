@@ -1,4 +1,4 @@
-/** Attachments and tiles over loopback: bytes travel as they are, at addresses of their own. */
+/** Attachments, tiles and exports over loopback: bytes travel as they are, at addresses of their own. */
 
 import { type ByteAddress, byteAddress, NAME_HEADER } from '../../electron/contract/byte-address.ts';
 import type { Attachment, Following, HostAnswer, Tile } from '../../electron/contract/host.ts';
@@ -18,6 +18,10 @@ export interface ByteMeans {
 
 export interface LoopbackBytes {
   readonly attach: (course: string, file: File, following: Following) => Promise<HostAnswer<Attachment>>;
+  readonly saveExport: (
+    suggestedName: string,
+    bytes: ArrayBuffer,
+  ) => Promise<HostAnswer<{ readonly where: string }>>;
   readonly readAttachment: (
     attachment: string,
     offset: number,
@@ -62,6 +66,26 @@ export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<neve
           failure: 'cancelled',
           message: `Copying ${file.name} was stopped. Nothing was kept.`,
         };
+      }
+    },
+    saveExport: async (suggestedName, exported) => {
+      const checked = readRequest('saveExport', { suggestedName, bytes: exported });
+      if (!checked.ok) return checked;
+      try {
+        const response = await means.fetch(new URL(byteAddress({ kind: 'export' }), base), {
+          method: 'PUT',
+          headers: {
+            'content-type': 'application/octet-stream',
+            [NAME_HEADER]: encodeURIComponent(suggestedName.replace(/\p{Surrogate}/gu, '-')),
+          },
+          body: exported,
+          credentials: 'same-origin',
+          cache: 'no-store',
+          redirect: 'error',
+        });
+        return readAnswer('saveExport', await response.json());
+      } catch {
+        return gone;
       }
     },
     readAttachment: async (attachment, offset, length) => {

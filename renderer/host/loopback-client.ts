@@ -132,6 +132,7 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
       means.print();
       return Promise.resolve({ ok: true, value: null });
     },
+    saveExport: bytes.saveExport,
     readSettings: () => call('readSettings', {}),
     writeSettings: (settings) => call('writeSettings', { settings: { ...settings } }),
     close: () => {

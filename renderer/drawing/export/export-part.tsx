@@ -1,17 +1,23 @@
-/** The course as GeoJSON, the hole as a drawing to scale, saved where the person likes. */
+/** The course as GeoJSON, the hole as a drawing to scale, written where the host puts it. */
 
+import { useState } from 'preact/hooks';
 import { courseOf, serialise } from '../../../core/course/document.ts';
 import { holeSvg } from '../../../core/course/export/hole-svg.ts';
-import { useApp } from '../../state/use-app.ts';
+import { giveOut } from '../../host/give-out.ts';
+import { useApp, useTools } from '../../state/use-app.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
-import { pngOf, saveFile } from './save-file.ts';
+import { pngOf } from './svg-picture.ts';
+
+type Form = 'geojson' | 'svg' | 'png';
 
 export function ExportPart() {
+  const { host } = useTools();
   const desk = useDesk();
-  const shell = useApp((state) => state.host?.shell ?? null);
   const units = useApp((state) => state.settings.units);
   const hole = useDrawing((state) => state.hole);
   const name = useDrawing(({ file }) => file?.entry.name.replace(/\.(geo)?json$/i, '') ?? 'course');
+  const [busy, setBusy] = useState(false);
+
   const drawing = (): string | null => {
     const course = courseOf(desk.store.state().history.document);
     const svg = course.ok && hole !== null ? holeSvg(course.value, hole, { unit: units }) : null;
@@ -20,55 +26,44 @@ export function ExportPart() {
     desk.say(`The hole cannot be drawn: ${words}`, 'refusal');
     return null;
   };
-  const asPicture = async (): Promise<void> => {
+  const contentOf = async (form: Form): Promise<string | Blob | null> => {
+    if (form === 'geojson') return serialise(desk.store.state().history.document);
     const svg = drawing();
-    if (svg === null) return;
+    if (svg === null || form === 'svg') return svg;
     const png = await pngOf(svg);
-    if (png === null) desk.say('This browser could not make the picture. Take the SVG drawing.', 'refusal');
-    else saveFile(`${name}-hole-${hole ?? ''}.png`, png);
+    if (png === null) desk.say('This window could not make the picture. Take the SVG drawing.', 'refusal');
+    return png;
   };
+  const take = async (form: Form): Promise<void> => {
+    setBusy(true);
+    const content = await contentOf(form);
+    if (content !== null) {
+      const stem = form === 'geojson' ? name : `${name}-hole-${hole ?? ''}`;
+      const said = await giveOut(host, stem, `.${form}`, content);
+      if (said !== null) desk.say(said.words, said.tone);
+    }
+    setBusy(false);
+  };
+
   return (
     <details class="panel-part">
       <summary>Take it out</summary>
-      {shell === 'electron' ? (
-        <p class="faint">
-          The course is the GeoJSON file {name}.geojson in your folder, as any program reads it. Drawings are
-          saved from the browser window, which “npm start” opens where no other is there.
-        </p>
-      ) : (
-        <div class="act-buttons">
+      <div class="act-buttons">
+        <button type="button" class="small-button" disabled={busy} onClick={() => void take('geojson')}>
+          Course as GeoJSON
+        </button>
+        {(['svg', 'png'] as const).map((form) => (
           <button
+            key={form}
             type="button"
             class="small-button"
-            onClick={() => {
-              const text = serialise(desk.store.state().history.document);
-              saveFile(`${name}.geojson`, new Blob([text], { type: 'application/geo+json' }));
-            }}
+            disabled={busy || hole === null}
+            onClick={() => void take(form)}
           >
-            Course as GeoJSON
+            Hole {hole ?? ''} as {form.toUpperCase()}
           </button>
-          <button
-            type="button"
-            class="small-button"
-            disabled={hole === null}
-            onClick={() => {
-              const svg = drawing();
-              if (svg !== null)
-                saveFile(`${name}-hole-${hole ?? ''}.svg`, new Blob([svg], { type: 'image/svg+xml' }));
-            }}
-          >
-            Hole {hole ?? ''} as SVG
-          </button>
-          <button
-            type="button"
-            class="small-button"
-            disabled={hole === null}
-            onClick={() => void asPicture()}
-          >
-            Hole {hole ?? ''} as PNG
-          </button>
-        </div>
-      )}
+        ))}
+      </div>
     </details>
   );
 }

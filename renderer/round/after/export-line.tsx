@@ -1,10 +1,11 @@
-/** The round as CSV: to a file where the browser can, else as text to copy. JSON is the round's own file. */
+/** The round as CSV: to a file, and as text to copy. JSON is the round's own file. */
 
 import { useRef, useState } from 'preact/hooks';
 import { holesCsv, shotsCsv } from '../../../core/round/csv.ts';
 import type { RoundDocument } from '../../../core/round/format.ts';
 import type { FileEntry } from '../../../electron/contract/host.ts';
-import { useApp } from '../../state/use-app.ts';
+import { giveOut } from '../../host/give-out.ts';
+import { useApp, useTools } from '../../state/use-app.ts';
 
 interface Props {
   readonly round: RoundDocument;
@@ -12,14 +13,15 @@ interface Props {
 }
 
 export function ExportLine({ round, entry }: Props) {
+  const { host } = useTools();
   const info = useApp((app) => app.host);
+  const [said, setSaid] = useState<string | null>(null);
   const [text, setText] = useState<string | null>(null);
   const area = useRef<HTMLTextAreaElement>(null);
   const give = (what: 'holes' | 'shots'): void => {
     const csv = what === 'holes' ? holesCsv(round) : shotsCsv(round);
-    // The desktop window lets no download through; its text is copied instead.
-    if (info?.shell === 'loopback') download(`${round.name} ${what}.csv`, csv);
     setText(csv);
+    void giveOut(host, `${round.name} ${what}`, '.csv', csv).then((given) => setSaid(given?.words ?? null));
   };
   return (
     <section class="table-box" aria-label="Round as a table">
@@ -35,6 +37,7 @@ export function ExportLine({ round, entry }: Props) {
           As JSON: {entry.name} in the workspace {info?.workspaceName ?? ''}.
         </span>
       </div>
+      {said !== null && <p role="status">{said}</p>}
       {text !== null && (
         <>
           <textarea class="csv-text" readOnly aria-label="CSV text" value={text} ref={area} />
@@ -53,13 +56,4 @@ export function ExportLine({ round, entry }: Props) {
       )}
     </section>
   );
-}
-
-function download(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name.replace(/[^\p{L}\p{N} ._-]/gu, '');
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }

@@ -33,12 +33,14 @@ async function courseToken(host: Host): Promise<string> {
 describe('byte addresses', () => {
   it('are read as they were made, and nothing else is', () => {
     for (const address of [
+      { kind: 'export' },
       { kind: 'attach', course: 'course-token' },
       { kind: 'attachment', attachment: 'attachment-token' },
       { kind: 'tile', attachment: 'attachment-token', zoom: 18, x: 131_000, y: 87_000 },
     ] as const)
       expect(readByteAddress(byteAddress(address))).toEqual(address);
     for (const path of [
+      'api/export/a.svg',
       'api/attach/',
       'api/attach/short',
       'api/attach/../../etc',
@@ -51,6 +53,38 @@ describe('byte addresses', () => {
       'x/api/attach/course-token',
     ])
       expect(readByteAddress(path), path).toBeNull();
+  });
+});
+
+describe('an export over loopback', () => {
+  it('lies in the workspace byte for byte, and the page is told where', async () => {
+    const asking = await startAsking();
+    const { host } = clientOf(asking);
+    const content = picture(100_000);
+    const { where } = valueOf(await host.saveExport('Böschung 1.png', Uint8Array.from(content).buffer));
+    expect(where).toMatch(/^exports\/Böschung 1\.png in the folder /u);
+    expect(await readFile(join(asking.workspace, 'exports', 'Böschung 1.png'))).toEqual(content);
+  });
+
+  it('of another kind, too large or without a key is refused, and nothing is written', async () => {
+    const asking = await startAsking();
+    const { host } = clientOf(asking);
+    const few = new ArrayBuffer(8);
+    expect(failureOf(await host.saveExport('page.html', few))).toBe('bad-request');
+    expect(failureOf(await host.saveExport('a.png', new ArrayBuffer(65 * 1024 * 1024)))).toBe('bad-request');
+    // past the page's own look
+    const put = (headers: Readonly<Record<string, string>>) =>
+      asking.raw('PUT', `${asking.folder}api/export`, { host: asking.authority, ...headers }, 'x');
+    const own = { cookie: asking.cookie, origin: asking.server.origin };
+    const file = { 'content-type': 'application/octet-stream', [NAME_HEADER]: 'a.png' };
+    expect((await put({ ...own, ...file, [NAME_HEADER]: 'page.html' })).status).toBe(400);
+    expect((await put({ ...own, ...file, 'content-length': String(65 * 1024 * 1024) })).status).toBe(413);
+    expect((await put({ ...own, ...file, 'content-type': 'text/plain' })).status).toBe(415);
+    expect((await put({ ...own, 'content-type': 'application/octet-stream' })).status).toBe(400);
+    expect((await put({ ...file, origin: asking.server.origin })).status).toBe(403);
+    expect((await put({ ...file, cookie: asking.cookie, origin: 'https://evil.example' })).status).toBe(403);
+    expect((await asking.get('api/export')).status).toBe(405);
+    expect(await readdir(asking.workspace)).toEqual(['a.geojson']);
   });
 });
 

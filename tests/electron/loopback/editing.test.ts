@@ -89,10 +89,14 @@ describe('editing over loopback', () => {
       await vi.advanceTimersByTimeAsync(120_000);
       expect(valueOf(await two.host.claim(token)).isHeld).toBe(false);
       stop();
-      await vi.waitFor(async () => {
-        await vi.advanceTimersByTimeAsync(1000);
-        expect(valueOf(await two.host.claim(token)).isHeld).toBe(true);
-      });
+      // how soon the broken connection is noticed is up to a busy computer
+      await vi.waitFor(
+        async () => {
+          await vi.advanceTimersByTimeAsync(1000);
+          expect(valueOf(await two.host.claim(token)).isHeld).toBe(true);
+        },
+        { timeout: 30_000 },
+      );
     } finally {
       vi.useRealTimers();
     }

@@ -105,11 +105,13 @@ describe('a message', () => {
 });
 
 describe('the size of a message', () => {
-  it('is counted in bytes of UTF-8 over all its texts', () => {
+  it('is counted in bytes of UTF-8 over all its texts and bytes', () => {
     expect(isWithinBytes({ a: 'ab', b: 'cd' }, 6)).toBe(true);
     expect(isWithinBytes({ a: 'ab', b: 'cd' }, 5)).toBe(false);
     expect(isWithinBytes('€', 3)).toBe(true);
     expect(isWithinBytes('€', 2)).toBe(false);
+    expect(isWithinBytes({ a: 'ab', b: new ArrayBuffer(4) }, 8)).toBe(true);
+    expect(isWithinBytes({ a: 'ab', b: new ArrayBuffer(4) }, 7)).toBe(false);
   });
 });
 

@@ -21,10 +21,18 @@ import { courseText, failureOf, storeIn, temporaryFolder, valueOf } from '../fil
 
 type Handler = (event: unknown, request: unknown) => Promise<unknown>;
 const handlers = new Map<string, Handler>();
+let placed: { canceled: boolean; filePath: string } = { canceled: true, filePath: '' };
+let asked: { defaultPath: string; filters: { extensions: string[] }[] } | null = null;
 let picked: { canceled: boolean; filePaths: string[] } = { canceled: true, filePaths: [] };
 vi.mock('electron', () => ({
   ipcMain: { handle: (channel: string, handler: Handler) => handlers.set(channel, handler) },
-  dialog: { showOpenDialog: () => Promise.resolve(picked) },
+  dialog: {
+    showOpenDialog: () => Promise.resolve(picked),
+    showSaveDialog: (_window: unknown, options: typeof asked) => {
+      asked = options;
+      return Promise.resolve(placed);
+    },
+  },
 }));
 
 const { answerPage } = await import('../../../electron/main/answer-page.ts');
@@ -69,6 +77,7 @@ beforeEach(async () => {
   handlers.clear();
   hearing.clear();
   picked = { canceled: true, filePaths: [] };
+  placed = { canceled: true, filePath: '' };
   onProgress = () => undefined;
   workspace = await temporaryFolder();
   await writeFile(join(workspace, 'a.geojson'), courseText(1));
@@ -95,7 +104,7 @@ beforeEach(async () => {
     tileSets: openTileSets(attachments),
     version: '1.2.3',
     window: () => window,
-    pdfFolder: workspace,
+    exportFolder: workspace,
   });
   return () => editing.close();
 });
@@ -145,6 +154,35 @@ describe('editing in the window', () => {
     await vi.waitFor(async () =>
       expect((await readdir(join(workspace, '.holewright-locks'))).length).toBe(0),
     );
+  });
+});
+
+describe('an export from the window', () => {
+  const bytes = Uint8Array.from([0, 255, 10, 13]).buffer;
+
+  it('goes where the person says, over the file that the dialog has asked about', async () => {
+    const { host } = load();
+    placed = { canceled: false, filePath: join(await temporaryFolder(), 'hole.svg') };
+    await writeFile(placed.filePath, 'old');
+    expect(valueOf(await host.saveExport('../Larkfield hole 1.svg', bytes)).where).toBe(placed.filePath);
+    expect(asked?.defaultPath).toBe(join(workspace, 'Larkfield hole 1.svg'));
+    expect(asked?.filters[0]?.extensions).toEqual(['svg']);
+    expect([...(await readFile(placed.filePath))]).toEqual([0, 255, 10, 13]);
+  });
+
+  it('gets its ending where the dialog left it out, and then replaces nothing', async () => {
+    const { host } = load();
+    placed = { canceled: false, filePath: join(await temporaryFolder(), 'table') };
+    expect(valueOf(await host.saveExport('a.csv', bytes)).where).toBe(`${placed.filePath}.csv`);
+    expect(failureOf(await host.saveExport('a.csv', bytes))).toBe('not-allowed');
+  });
+
+  it('called off, of another kind, or no bytes is not written', async () => {
+    const { host } = load();
+    expect(failureOf(await host.saveExport('a.csv', bytes))).toBe('cancelled');
+    expect(failureOf(await host.saveExport('a.desktop', bytes))).toBe('bad-request');
+    expect(failureOf(await host.saveExport('a.csv', new Uint8Array(4) as never))).toBe('too-large');
+    expect(await readdir(workspace)).toEqual(['a.geojson']);
   });
 });
 

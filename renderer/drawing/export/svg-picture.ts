@@ -1,14 +1,4 @@
-/** Hands a file to the browser to be saved, and turns a drawing into a picture. */
-
-export function saveFile(name: string, blob: Blob): void {
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // the browser has taken it over by the next turns of the page
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
+/** Turns a drawing into a picture. */
 
 const DOTS_PER_MM = 8;
 /** Browsers refuse larger canvases. */

@@ -1,0 +1,54 @@
+/** Asks where a file that the person takes out is to go, and writes it there. */
+
+import { join } from 'node:path';
+import { type BrowserWindow, dialog } from 'electron';
+import { type ExportEnding, exportEnding } from '../contract/export-name.ts';
+import type { HostAnswer } from '../contract/host.ts';
+import { errorCode, good, refused, refusedByDisk } from '../files/answer.ts';
+import { nodeDisk } from '../files/disk.ts';
+import { safeExportName } from '../files/exports.ts';
+import { makeFile, replaceFile } from '../files/replace.ts';
+
+const WORDS: Readonly<Record<ExportEnding, string>> = {
+  '.geojson': 'GeoJSON map',
+  '.json': 'JSON data',
+  '.csv': 'Table (CSV)',
+  '.svg': 'SVG drawing',
+  '.png': 'PNG picture',
+};
+
+/** `folder` is where the question starts. The dialog asks before a file is replaced. */
+export async function saveExport(
+  window: BrowserWindow,
+  folder: string,
+  suggestedName: string,
+  bytes: Uint8Array,
+): Promise<HostAnswer<{ where: string }>> {
+  const ending = exportEnding(suggestedName);
+  const name = safeExportName(suggestedName);
+  if (ending === null || name === null) {
+    return refused('bad-request', `${suggestedName} is no kind of file that is written.`);
+  }
+  const { canceled, filePath } = await dialog.showSaveDialog(window, {
+    title: `Save as ${WORDS[ending]}`,
+    defaultPath: join(folder, name),
+    filters: [{ name: WORDS[ending], extensions: [ending.slice(1)] }],
+  });
+  if (canceled || filePath === '') return refused('cancelled', 'Nothing was written.');
+  // Some systems leave the ending to the program; without it no other program knows what the file is.
+  const isWhole = exportEnding(filePath) === ending;
+  const path = isWhole ? filePath : `${filePath}${ending}`;
+  try {
+    // The dialog has asked about the name that it gave, not about the one with the ending.
+    if (isWhole) await replaceFile(nodeDisk, path, bytes);
+    else await makeFile(nodeDisk, path, bytes);
+    return good({ where: path });
+  } catch (error) {
+    return errorCode(error) === 'EEXIST'
+      ? refused(
+          'not-allowed',
+          `${path} is there already, so nothing was written. Save it under another name.`,
+        )
+      : refusedByDisk(error, `writing ${path}`);
+  }
+}
