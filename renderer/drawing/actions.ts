@@ -6,7 +6,7 @@ import type { VertexAddress } from '../../core/course/edits/shape.ts';
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { LonLat } from '../../core/course/model.ts';
-import type { CourseReport } from './checks/course-report.ts';
+import type { CourseReport } from '../../core/course/report.ts';
 import type { Cursor, EditedFile, Mode, PanelName, Said } from './drawing-state.ts';
 
 export type DrawingAction = FileAction | EditAction | LookAction;

@@ -8,7 +8,7 @@ import { type History, startHistory } from '../../core/course/history.ts';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import type { FileEntry } from '../../electron/contract/host.ts';
-import type { CourseReport } from './checks/course-report.ts';
+import type { CourseReport } from '../../core/course/report.ts';
 import type { Recovered } from './files/recover.ts';
 import { frameFor } from './frame.ts';
 

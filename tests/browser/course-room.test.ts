@@ -102,7 +102,7 @@ describe('a par 4 from nothing', () => {
     await hand.draw('Bunker', ring(whole({ x: 0.545, y: 0.36 }), 0.018, 0.03, 6));
     await hand.draw('Tee marker', [whole({ x: 0.5, y: 0.815 })]);
     await hand.draw('Hole position', [whole({ x: 0.583, y: 0.335 })]);
-    await hand.draw('Water, red', ring(whole({ x: 0.64, y: 0.55 }), 0.06, 0.07, 7));
+    await hand.draw('Penalty area, red', ring(whole({ x: 0.64, y: 0.55 }), 0.06, 0.07, 7));
     await hand.draw('Woods', ring(whole({ x: 0.4, y: 0.55 }), 0.07, 0.18, 8));
     await hand.press('Escape');
     hand.clicks++;

@@ -215,6 +215,19 @@ describe('simulate', () => {
 });
 
 describe('check', () => {
+  it('tells what a hole still lacks, as the window does', async () => {
+    const path = course('no-marker.geojson', (features) =>
+      features.filter(
+        ({ properties }) =>
+          !(properties['holewright_kind'] === 'tee_marker' && String(properties['ref']) === '3'),
+      ),
+    );
+    const { code, out } = await run('check', '--course', path);
+    expect(code).toBe(0);
+    expect(out).toMatch(/warning: hole 3: Hole 3 has no tee marker/);
+    expect(out).toMatch(/0 errors, 1 warnings/);
+  });
+
   it('finds no error in the demo course', async () => {
     const { code, out } = await run('check', '--course', COURSE);
     expect(code).toBe(0);

@@ -17,7 +17,7 @@ import { featureWords } from '../../../core/course/edits/words.ts';
 import { greenOf } from '../../../core/course/hole-features.ts';
 import { middleOf } from '../../../core/course/polygon.ts';
 import type { Rings } from '../../../core/course/model.ts';
-import type { CourseFault } from './course-report.ts';
+import type { CourseFault } from '../../../core/course/report.ts';
 
 export interface Mending {
   readonly words: string;

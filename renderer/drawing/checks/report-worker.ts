@@ -2,7 +2,7 @@
 
 import { expose } from 'comlink';
 import type { EditableDocument } from '../../../core/course/document.ts';
-import { type CourseReport, reportOn } from './course-report.ts';
+import { type CourseReport, reportOn } from '../../../core/course/report.ts';
 
 export interface ReportApi {
   report(document: EditableDocument): CourseReport;

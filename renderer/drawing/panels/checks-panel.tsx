@@ -4,7 +4,7 @@ import { featureById } from '../../../core/course/document.ts';
 import { featureWords } from '../../../core/course/edits/words.ts';
 import { countText } from '../../state/measures.ts';
 import { mendingOf } from '../checks/mend.ts';
-import type { CourseFault } from '../checks/course-report.ts';
+import type { CourseFault } from '../../../core/course/report.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { shapeOf } from '../shapes.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';

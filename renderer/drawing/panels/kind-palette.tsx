@@ -9,6 +9,9 @@ import { CHOOSING, mayEdit, type Mode } from '../drawing-state.ts';
 import { KIND_CARDS, type KindCard } from '../kinds.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 
+/** Longer words take a whole line. */
+const WIDEST_WORDS = 14;
+
 export function KindPalette() {
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
@@ -36,7 +39,7 @@ export function KindPalette() {
         <button
           key={card.kind}
           type="button"
-          class="kind-button"
+          class={card.words.length > WIDEST_WORDS ? 'kind-button kind-wide' : 'kind-button'}
           aria-pressed={drawn === card.kind}
           disabled={!editable}
           title={`Draw: ${card.words} (${card.key.toUpperCase()})`}
