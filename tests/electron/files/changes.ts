@@ -45,7 +45,8 @@ export async function recover(desk: Desk, token: string): Promise<Recovered> {
 
 /**
  * Makes changes until `most` are made, or for ever: each is journalled, and now and then the file is saved and
- * the journal cleared. `say` hears of every acknowledged change. Stops at the first refusal and returns it.
+ * the journal cleared. `say` hears of every acknowledged change, `saidSaved` of every acknowledged save. Stops at the
+ * first refusal and returns it.
  */
 export async function makeChanges(
   desk: Desk,
@@ -54,6 +55,7 @@ export async function makeChanges(
   most: number,
   isSaved: (change: number) => boolean,
   say: (change: number) => void,
+  saidSaved: (change: number) => void = () => undefined,
 ): Promise<HostAnswer<unknown> | null> {
   const changes = [...begin.changes];
   let { revision } = begin;
@@ -71,6 +73,7 @@ export async function makeChanges(
       journalUpTo: number,
     });
     if (!saved.ok) return saved;
+    saidSaved(change);
     ({ revision } = saved.value);
     const cleared = await desk.clearJournal({ token, journal, upTo: number });
     if (!cleared.ok) return cleared;

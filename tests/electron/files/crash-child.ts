@@ -52,8 +52,9 @@ if (how === 'host') {
     token,
     begin,
     Infinity,
-    (change) => change % 3 !== 0,
+    () => true,
     (change) => say(`made ${change}`),
+    (change) => say(`saved ${change}`),
   );
   say(`refused ${JSON.stringify(refusal)}`);
 }

@@ -10,7 +10,7 @@ import { clientOf, type ServerPlace } from '../loopback/client.ts';
 import { claimSoon, makeChanges, type Recovered, recover, settle, textWith } from './changes.ts';
 import { storeIn, temporaryFolder, valueOf } from './workspace.ts';
 
-/** Changes in a row that must survive, over all kills; `HOLEWRIGHT_CRASH_CHANGES` makes it more. */
+/** Changes in a row, each of them saved, that must survive, over all kills; `HOLEWRIGHT_CRASH_CHANGES` makes it more. */
 const CHANGES = Number(process.env['HOLEWRIGHT_CRASH_CHANGES'] ?? 200);
 
 const children: ChildProcess[] = [];
@@ -70,14 +70,19 @@ async function recoveredIn(folder: string): Promise<Recovered> {
 
 const upTo = (count: number): number[] => Array.from({ length: count }, (_, index) => index + 1);
 
-describe(`a program killed at random points of ${CHANGES} changes in a row`, () => {
+describe(`a program killed at random points of ${CHANGES} saves in a row`, () => {
   it(
     'has lost no acknowledged change and doubled none',
     async () => {
       const random = seedrandom('kills');
       const folder = await workspaceOfChanges();
       let acked = 0;
+      let saved = 0;
       let kills = 0;
+      const hear = (line: string): void => {
+        if (line.startsWith('made ')) acked = Number(line.slice('made '.length));
+        if (line.startsWith('saved ')) saved = Number(line.slice('saved '.length));
+      };
       while (acked < CHANGES) {
         const child = start('alone', folder);
         // Killed a while after so many changes, wherever it is by then: writing, syncing, renaming, clearing.
@@ -87,20 +92,21 @@ describe(`a program killed at random points of ${CHANGES} changes in a row`, () 
           const line = await child.lines.next();
           if (line.done === true) throw new Error('the program ended by itself');
           expect(line.value).not.toContain('refused');
-          if (line.value.startsWith('made ')) acked = Number(line.value.slice('made '.length));
+          hear(line.value);
           if (acked >= after) break;
         }
         await new Promise((resolve) => setTimeout(resolve, delayMs));
         await child.kill();
-        for (let line = await child.lines.next(); line.done !== true; line = await child.lines.next()) {
-          if (line.value.startsWith('made ')) acked = Number(line.value.slice('made '.length));
-        }
+        for (let line = await child.lines.next(); line.done !== true; line = await child.lines.next())
+          hear(line.value);
         kills += 1;
 
         const found = await recoveredIn(folder);
         // The last one may have reached the disk just before its answer was lost.
         expect([acked, acked + 1]).toContain(found.changes.length);
         expect(found.changes).toEqual(upTo(found.changes.length));
+        // What a save has been answered for is in the file itself, not only in the journal.
+        expect(found.inFile).toBeGreaterThanOrEqual(saved);
         acked = found.changes.length;
       }
       expect(kills).toBeGreaterThanOrEqual(4);
