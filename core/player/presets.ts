@@ -79,9 +79,8 @@ const SECOND_YD: Readonly<Record<'men' | 'women', BrokenLine>> = {
   ],
 };
 
-/** Roll of driver and 3-wood on a level fairway as a share of carry. Common practice, no source. */
-const DRIVER_ROLL = 0.095;
-const WOOD_ROLL = 0.085;
+/** Roll in those lengths, for drives and second shots alike (USGA Course Rating System; from memory). */
+const ROLL_YD = 20;
 
 /** Carry as a share of the 3-wood's, by loft in degrees. Common practice, no source. */
 const CARRY_RATIO: BrokenLine = [
@@ -268,9 +267,8 @@ function presetFull(level: PlayerLevel, club: Club): ShotSpread {
   const carryMean =
     times *
     (isDriver
-      ? (readLine(DRIVE_YD[like], handicap) * YARD_M) / (1 + DRIVER_ROLL)
-      : ((readLine(SECOND_YD[like], handicap) * YARD_M) / (1 + WOOD_ROLL)) *
-        readLine(CARRY_RATIO, club.loftDeg));
+      ? (readLine(DRIVE_YD[like], handicap) - ROLL_YD) * YARD_M
+      : (readLine(SECOND_YD[like], handicap) - ROLL_YD) * YARD_M * readLine(CARRY_RATIO, club.loftDeg));
   const carryShare = readLine(isDriver ? DRIVER_CARRY_SHARE : IRON_CARRY_SHARE, handicap);
   const ratioLoft = isDriver ? 10 : club.loftDeg;
   const poorShare = readLine(POOR_SHARE, handicap) * readLine(POOR_FACTOR, ratioLoft);

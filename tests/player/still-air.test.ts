@@ -23,13 +23,13 @@ function still(measured: PlacedShot, weather: ShotWeather, club = iron, typicalM
 }
 
 describe('a shot that the planner’s table flies in a day’s air', () => {
-  const days: readonly Required<ShotWeather>[] = [
+  const days = [
     { windMps: 6, windFromDeg: 0, temperatureC: 15, altitudeM: 0 },
     { windMps: 6, windFromDeg: 180, temperatureC: 15, altitudeM: 0 },
     { windMps: 8, windFromDeg: 90, temperatureC: 15, altitudeM: 0 },
     { windMps: 5, windFromDeg: -35, temperatureC: 3, altitudeM: 0 },
     { windMps: 0, windFromDeg: 0, temperatureC: 33, altitudeM: 1500 },
-  ];
+  ] as const satisfies readonly ShotWeather[];
 
   it.each(['Driver', '5-wood', '5-iron', '7-iron', 'Pitching wedge'])('comes back: %s', (name) => {
     const club = clubOf(name);

@@ -94,6 +94,87 @@ export function angleUnitOf(word: string): AngleUnitName | undefined {
   return ANGLE_WORDS[word.toLowerCase().replace(/\.$/u, '')];
 }
 
+export type SpeedUnitName = 'm/s' | 'km/h' | 'mph' | 'kn';
+export type HeatUnitName = 'C' | 'F';
+
+const METRES_PER_SECOND: Readonly<Record<SpeedUnitName, number>> = {
+  'm/s': 1,
+  'km/h': 1 / 3.6,
+  mph: 0.44704,
+  kn: 1852 / 3600,
+};
+const SPEED_WORDS: Readonly<Record<string, SpeedUnitName>> = {
+  'm/s': 'm/s',
+  mps: 'm/s',
+  ms: 'm/s',
+  'km/h': 'km/h',
+  kmh: 'km/h',
+  kph: 'km/h',
+  mph: 'mph',
+  kn: 'kn',
+  kt: 'kn',
+  kts: 'kn',
+  knots: 'kn',
+};
+const HEAT_WORDS: Readonly<Record<string, HeatUnitName>> = {
+  c: 'C',
+  '°c': 'C',
+  degc: 'C',
+  celsius: 'C',
+  f: 'F',
+  '°f': 'F',
+  degf: 'F',
+  fahrenheit: 'F',
+};
+
+export function speedUnitOf(word: string): SpeedUnitName | undefined {
+  const plain = word.toLowerCase();
+  return Object.hasOwn(SPEED_WORDS, plain) ? SPEED_WORDS[plain] : undefined;
+}
+
+export function heatUnitOf(word: string): HeatUnitName | undefined {
+  const plain = word.toLowerCase().replace(/\s/gu, '');
+  return Object.hasOwn(HEAT_WORDS, plain) ? HEAT_WORDS[plain] : undefined;
+}
+
+export function metresPerSecondOf(value: number, unit: SpeedUnitName): number {
+  return value * METRES_PER_SECOND[unit];
+}
+
+export function celsiusOf(value: number, unit: HeatUnitName): number {
+  return unit === 'C' ? value : ((value - 32) * 5) / 9;
+}
+
+/** A number with a unit behind it at most: `4,5 m/s`, `61 °F`; null where it is something else. */
+export function readQuantity(
+  cell: string,
+  decimal: Decimal,
+): { readonly value: number; readonly unit: string } | null {
+  if (cell.length > MOST_CHARACTERS || isFormula(cell)) return null;
+  const found = /^([+-]?[\d.,'\u2019]*\d[.,]?)\s*([^\d\s][^\d]*)?$/u.exec(tidy(cell));
+  const value = found === null ? null : readNumber(found[1]!, decimal);
+  return value === null ? null : { value, unit: (found![2] ?? '').trim() };
+}
+
+/** Where a wind comes from, in words, clockwise from ahead. */
+const WIND_WORDS: readonly (readonly [RegExp, number])[] = [
+  [/^(?:into|head|headwind|against|ahead|front|from ahead|from the front|gegen|gegenwind)$/iu, 0],
+  [/^(?:tail|tailwind|down|downwind|behind|with|helping|from behind|r(?:ü|ue)ckenwind)$/iu, 180],
+  [/^(?:from (?:the )?right|right|r|right to left|r\s*[-/>]+\s*l|von rechts)$/iu, 90],
+  [/^(?:from (?:the )?left|left|l|left to right|l\s*[-/>]+\s*r|von links)$/iu, 270],
+];
+
+/** Degrees clockwise from ahead, from a number or from words such as `from the left`; null where it is neither. */
+export function readWindFrom(cell: string, decimal: Decimal): number | null {
+  const quantity = readQuantity(cell, decimal);
+  if (quantity !== null) {
+    const unit = quantity.unit === '' ? 'deg' : angleUnitOf(quantity.unit);
+    return unit === undefined ? null : degreesOf(quantity.value, unit);
+  }
+  if (cell.length > MOST_CHARACTERS) return null;
+  return WIND_WORDS.find(([words]) => words.test(tidy(cell)))?.[1] ?? null;
+}
+
 /** What letters and words stand for left and right, in small letters. */
 export interface SideWords {
   readonly left: readonly string[];

@@ -1,6 +1,6 @@
 /** Changes of a mapping while a person looks at its preview. */
 
-import type { ColumnField, ColumnRule, ShotMapping } from './mapping.ts';
+import type { ColumnField, ColumnRule, ShotMapping, TableConditions } from './mapping.ts';
 import type { CsvShape } from './sniff.ts';
 import { ruleFor } from './suggest.ts';
 
@@ -31,6 +31,19 @@ export function withUnit(mapping: ShotMapping, index: number, unit: ColumnRule['
 
 export function withPositive(mapping: ShotMapping, index: number, positive: 'right' | 'left'): ShotMapping {
   return changeRule(mapping, index, (rule) => ({ ...rule, positive }));
+}
+
+/** What holds for the whole table; undefined takes a value out. */
+export function withConditions(
+  mapping: ShotMapping,
+  change: { readonly [K in keyof TableConditions]?: TableConditions[K] | undefined },
+): ShotMapping {
+  const entries = Object.entries({ ...mapping.conditions, ...change }).filter(
+    ([, value]) => value !== undefined,
+  );
+  const next = { ...mapping, conditions: Object.fromEntries(entries) as TableConditions };
+  if (entries.length === 0) Reflect.deleteProperty(next, 'conditions');
+  return next;
 }
 
 /** What a name in the table stands for; null forgets it. */

@@ -17,6 +17,7 @@ const YARD_M = 0.9144;
 export function shotsToCsv(shots: readonly RecordedShot[], units: 'yards' | 'metres'): string {
   const unit = units === 'yards' ? 'yd' : 'm';
   const metres = units === 'yards' ? YARD_M : 1;
+  const plain = (value: number | undefined): string | number => (value === undefined ? '' : tidy(value));
   const length = (value: number | undefined): string | number =>
     value === undefined ? '' : tidy(value / metres);
   return Papa.unparse(
@@ -30,6 +31,10 @@ export function shotsToCsv(shots: readonly RecordedShot[], units: 'yards' | 'met
         `Off line (${unit}, right +)`,
         'Direction (deg, right +)',
         'Lie',
+        'Wind (m/s)',
+        'Wind from (deg, 0 ahead, 90 right)',
+        'Temperature (C)',
+        'Altitude (m)',
         'Date and time',
       ],
       data: shots.map((shot) => [
@@ -41,6 +46,10 @@ export function shotsToCsv(shots: readonly RecordedShot[], units: 'yards' | 'met
         length(shot.offlineM),
         shot.directionDeg === undefined ? '' : tidy(shot.directionDeg),
         shot.lie ?? '',
+        plain(shot.windMps),
+        plain(shot.windFromDeg),
+        plain(shot.temperatureC),
+        plain(shot.altitudeM),
         shot.at ?? '',
       ]),
     },
@@ -64,7 +73,11 @@ export function ownMapping(units: 'yards' | 'metres'): ShotMapping {
       { index: 5, header: `Off line (${unit}, right +)`, field: 'offline', unit, positive: 'right' },
       { index: 6, header: 'Direction (deg, right +)', field: 'direction', unit: 'deg', positive: 'right' },
       { index: 7, header: 'Lie', field: 'lie' },
-      { index: 8, header: 'Date and time', field: 'date' },
+      { index: 8, header: 'Wind (m/s)', field: 'wind', unit: 'm/s' },
+      { index: 9, header: 'Wind from (deg, 0 ahead, 90 right)', field: 'windFrom', unit: 'deg' },
+      { index: 10, header: 'Temperature (C)', field: 'temperature', unit: 'C' },
+      { index: 11, header: 'Altitude (m)', field: 'altitude', unit: 'm' },
+      { index: 12, header: 'Date and time', field: 'date' },
     ],
     dates: 'iso',
   };

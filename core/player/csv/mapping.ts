@@ -19,6 +19,10 @@ export const COLUMN_FIELDS = [
   'direction',
   'side',
   'lie',
+  'wind',
+  'windFrom',
+  'temperature',
+  'altitude',
   'date',
   'time',
 ] as const;
@@ -30,12 +34,25 @@ const ColumnRuleSchema = v.looseObject({
   /** Its name in the file, as a reminder and to find the same source again. */
   header: text(120),
   field: v.picklist(COLUMN_FIELDS),
-  /** Of lengths and directions; a unit in the cell itself counts more. */
-  unit: v.optional(v.picklist(['m', 'yd', 'ft', 'deg', 'rad'])),
+  /** Of lengths, directions, wind and temperature; a unit in the cell itself counts more. */
+  unit: v.optional(v.picklist(['m', 'yd', 'ft', 'deg', 'rad', 'm/s', 'km/h', 'mph', 'kn', 'C', 'F'])),
   /** Which side a number without a letter and without a minus means. */
   positive: v.optional(v.picklist(['right', 'left'])),
 });
 export type ColumnRule = v.InferOutput<typeof ColumnRuleSchema>;
+
+const between = (least: number, most: number) =>
+  v.optional(v.pipe(v.number(), v.minValue(least), v.maxValue(most)));
+
+/** What holds for every shot of a table, where no column says otherwise. Members as in the player file. */
+const TableConditionsSchema = v.looseObject({
+  lie: v.optional(name(40)),
+  windMps: between(0, 80),
+  windFromDeg: between(-360, 360),
+  temperatureC: between(-60, 70),
+  altitudeM: between(-500, 9000),
+});
+export type TableConditions = v.InferOutput<typeof TableConditionsSchema>;
 
 export const ShotMappingSchema = v.looseObject({
   delimiter: v.picklist([',', ';', '\t', '|']),
@@ -48,6 +65,7 @@ export const ShotMappingSchema = v.looseObject({
   swingNames: v.optional(v.record(name(60), v.picklist(['full', 'three-quarter', 'half', 'punch', 'part']))),
   /** For a table without a column of clubs: the club that all its shots were hit with. */
   club: v.optional(name(60)),
+  conditions: v.optional(TableConditionsSchema),
   leftWords: v.optional(v.pipe(v.array(name(20)), v.maxLength(20))),
   rightWords: v.optional(v.pipe(v.array(name(20)), v.maxLength(20))),
   dates: v.optional(v.picklist(['iso', 'day-first', 'month-first'])),

@@ -17,7 +17,8 @@ import {
   USUAL_SIDE_WORDS,
 } from './cells.ts';
 import { findClub } from './club-names.ts';
-import { type ColumnField, type ColumnRule, ruleOf, type ShotMapping } from './mapping.ts';
+import { COLUMN_FIELDS, type ColumnField, type ColumnRule, ruleOf, type ShotMapping } from './mapping.ts';
+import { isNothing, readWeather, tidyNumber } from './read-weather.ts';
 import type { CsvRow } from './rows.ts';
 
 export interface RowFault {
@@ -49,21 +50,8 @@ export class RowReader {
     private readonly mapping: ShotMapping,
     private readonly bag?: readonly BagClub[],
   ) {
-    const fields: ColumnField[] = [
-      'club',
-      'swing',
-      'carry',
-      'total',
-      'intended',
-      'offline',
-      'direction',
-      'side',
-      'lie',
-      'date',
-      'time',
-    ];
     this.rules = Object.fromEntries(
-      fields.flatMap((field) => {
+      COLUMN_FIELDS.flatMap((field) => {
         const rule = ruleOf(mapping, field);
         return rule === undefined ? [] : [[field, rule]];
       }),
@@ -101,7 +89,9 @@ export class RowReader {
     if (!intended.ok) return intended;
     const at = this.readAt(cells);
     if (!at.ok) return at;
-    const lie = unquoted(this.cell(cells, 'lie')).slice(0, 40);
+    const weather = readWeather(cells, this.mapping, this.rules);
+    if (!weather.ok) return weather;
+    const lie = unquoted(this.cell(cells, 'lie')).slice(0, 40) || (this.mapping.conditions?.lie ?? '');
     return succeed({
       club: club.value,
       swing: swing.value,
@@ -110,6 +100,7 @@ export class RowReader {
       ...(total.value === undefined ? {} : { totalM: tidyNumber(total.value) }),
       ...(intended.value === undefined ? {} : { intendedM: tidyNumber(intended.value) }),
       ...(lie === '' ? {} : { lie }),
+      ...weather.value,
       ...(at.value === null ? {} : { at: at.value }),
     });
   }
@@ -167,9 +158,8 @@ export class RowReader {
   ): Result<number | undefined, RowFault> {
     const measure = this.readNumber(cells, field);
     if (!measure.ok || measure.value === undefined) return measure as Result<undefined, RowFault>;
-    const unit =
-      measure.value.unit === null ? (this.rules[field]!.unit ?? 'm') : lengthUnitOf(measure.value.unit);
-    if (unit === undefined || unit === 'deg' || unit === 'rad')
+    const unit = lengthUnitOf(measure.value.unit ?? this.rules[field]!.unit ?? 'm');
+    if (unit === undefined)
       return this.fault(
         'unit-unfitting',
         field,
@@ -187,7 +177,7 @@ export class RowReader {
 
   private readNumber(cells: readonly string[], field: ColumnField): Result<Measure | undefined, RowFault> {
     const written = this.cell(cells, field);
-    if (written === '' || /^(?:-+|n\/?a|null|nan|none)$/iu.test(written)) return succeed(undefined);
+    if (isNothing(written)) return succeed(undefined);
     const measure = readMeasure(written, this.mapping.decimal, this.words);
     if (measure.ok) return measure;
     return this.fault('number-unreadable', field, `${nameOf(field)}: ${measure.error}`);
@@ -220,7 +210,8 @@ export class RowReader {
     const letter = measure.value.side ?? (this.rules.side === undefined || side === 0 ? null : side);
     const sign = this.rules[field]!.positive === 'left' ? -1 : 1;
     const signed = letter === null ? sign * value : letter * Math.abs(value);
-    const unit = word === null ? this.rules[field]!.unit : (lengthUnitOf(word) ?? angleUnitOf(word));
+    const written = word ?? this.rules[field]!.unit;
+    const unit = written === undefined ? undefined : (lengthUnitOf(written) ?? angleUnitOf(written));
     if (unit === 'deg' || unit === 'rad' || (unit === undefined && field === 'direction')) {
       const degrees = degreesOf(signed, unit ?? 'deg');
       if (Math.abs(degrees) > 90)
@@ -252,11 +243,6 @@ export class RowReader {
       `“${date.slice(0, 24)}” is no date in the order that was chosen. Choose another order, or mend it.`,
     );
   }
-}
-
-/** To a tenth of a millimetre: what conversion adds behind that is noise. */
-function tidyNumber(value: number): number {
-  return Math.round(value * 1e4) / 1e4 + 0;
 }
 
 /** An apostrophe before a sign is how spreadsheets are told that a cell is text. */

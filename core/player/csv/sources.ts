@@ -24,8 +24,22 @@ export function rememberSource(
     (source) => source.name !== name && !sameHeaders(source.headers, shape.header),
   );
   const headers = shape.header.map((header) => header.slice(0, 120)).slice(0, 200);
-  const sources = [...kept, { name: name.slice(0, 60), headers, mapping }].slice(-MOST_SOURCES);
+  const sources = [...kept, { name: name.slice(0, 60), headers, mapping: withoutWeather(mapping) }].slice(
+    -MOST_SOURCES,
+  );
   return { ...document, settings: { ...document.settings, sources } };
+}
+
+/** The day's wind and temperature are not those of the next table; where a place lies, and its mats, stay. */
+function withoutWeather(mapping: ShotMapping): ShotMapping {
+  if (mapping.conditions === undefined) return mapping;
+  const conditions = { ...mapping.conditions };
+  delete conditions.windMps;
+  delete conditions.windFromDeg;
+  delete conditions.temperatureC;
+  const next = { ...mapping, conditions };
+  if (Object.keys(conditions).length === 0) Reflect.deleteProperty(next, 'conditions');
+  return next;
 }
 
 function sameHeaders(a: readonly string[], b: readonly string[]): boolean {

@@ -2,7 +2,15 @@
 
 import type { BagClub } from '../format.ts';
 import type { Swing } from '../model.ts';
-import { angleUnitOf, type DateOrder, lengthUnitOf, readSide, USUAL_SIDE_WORDS } from './cells.ts';
+import {
+  angleUnitOf,
+  type DateOrder,
+  heatUnitOf,
+  lengthUnitOf,
+  readSide,
+  speedUnitOf,
+  USUAL_SIDE_WORDS,
+} from './cells.ts';
 import { matchClubs } from './club-names.ts';
 import type { ColumnField, ColumnRule, ShotMapping } from './mapping.ts';
 import { type CsvShape, unitWord } from './sniff.ts';
@@ -39,6 +47,16 @@ const CLUES: Readonly<Record<ColumnField, { readonly for: RegExp; readonly again
   },
   side: { for: /^\W*(?:l\s*\/\s*r|left\s*(?:\/|or)\s*right|side|hand)\W*$/iu },
   lie: { for: /\b(?:lie|surface|untergrund|lage)\b/iu, against: /angle/iu },
+  wind: {
+    for: /\bwind|\bviento|\bvent\b/iu,
+    against: /dir|from|angle|bearing|richtung|winkel|side|chill/iu,
+  },
+  windFrom: { for: /\b(?:wind|viento|vent)(?=.*(?:dir|from|angle|bearing|richtung|winkel|side))/iu },
+  temperature: { for: /\btemp(?:erat|\b)/iu, against: /ball|feel|chill/iu },
+  altitude: {
+    for: /\b(?:altitude|elevation|h(?:ö|oe)he (?:ü|ue)ber|above sea|masl|altitud)\b/iu,
+    against: /change|diff|max|apex|ball|delta/iu,
+  },
   date: { for: /\b(?:date|datum|fecha|day|timestamp|when|zeitpunkt)\b/iu },
   time: { for: /\b(?:time|uhrzeit|zeit|heure|hora)\b/iu, against: /flight|hang|air|flug|stamp/iu },
 };
@@ -66,6 +84,10 @@ export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Sugges
     'club',
     'swing',
     'lie',
+    'windFrom',
+    'wind',
+    'temperature',
+    'altitude',
     'date',
     'time',
   ];
@@ -81,10 +103,14 @@ export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Sugges
   if (has('offline') === undefined && has('direction') === undefined)
     doubts.push('No column tells how far left or right the ball went. Choose one, or no shot can be used.');
   for (const rule of columns) {
-    const isLength = ['carry', 'total', 'intended', 'offline'].includes(rule.field);
-    if ((isLength || rule.field === 'direction') && !hasStatedUnit(shape, rule))
-      doubts.push(`The unit of “${rule.header}” is not said; ${rule.unit ?? 'm'} is taken. Check it.`);
+    if (rule.unit !== undefined && rule.field !== 'windFrom' && !hasStatedUnit(shape, rule))
+      doubts.push(`The unit of “${rule.header}” is not said; ${UNIT_WORDS[rule.unit]} is taken. Check it.`);
   }
+  const windFrom = has('windFrom');
+  if (windFrom !== undefined)
+    doubts.push(
+      `“${windFrom.header}” is taken as the player sees it: 0 from ahead, 90 from the right. If it is by the compass, set it to “not read”.`,
+    );
   const offline = has('offline') ?? has('direction');
   if (offline !== undefined && has('side') === undefined && !hasLetters(shape, offline.index))
     doubts.push(
@@ -164,7 +190,11 @@ function addOnlyDistance(shape: CsvShape, columns: ColumnRule[], taken: Set<numb
 export function ruleFor(shape: CsvShape, field: ColumnField, index: number): ColumnRule {
   const header = shape.header[index]!.slice(0, 120);
   const word = unitOf(shape, index);
-  const isLength = ['carry', 'total', 'intended', 'offline'].includes(field);
+  const isLength = ['carry', 'total', 'intended', 'offline', 'altitude'].includes(field);
+  if (field === 'wind')
+    return { index, header, field, unit: speedUnitOf(unitOf(shape, index, isSpeed)) ?? 'm/s' };
+  if (field === 'temperature')
+    return { index, header, field, unit: heatUnitOf(unitOf(shape, index, isHeat)) ?? 'C' };
   const length = lengthUnitOf(word);
   const angle = angleUnitOf(word);
   // An offline that is given in degrees is a direction.
@@ -197,27 +227,62 @@ function signOf(header: string): 'right' | 'left' {
 }
 
 /** The unit in the row of units, in the name's brackets or at its end, or beside the numbers themselves. */
-function unitOf(shape: CsvShape, index: number): string {
+function unitOf(shape: CsvShape, index: number, isUnit = isLengthOrAngle): string {
   const inRow = unitWord(shape.units[index] ?? '');
   if (inRow !== '') return inRow;
   const header = shape.header[index] ?? '';
   const words = [
-    ...[...header.matchAll(/[([{]([^)\]}]+)[)\]}]/gu)].flatMap((match) => match[1]!.split(/[\s,;/]+/u)),
+    ...[...header.matchAll(/[([{]([^)\]}]+)[)\]}]/gu)].flatMap((match) => [
+      ...match[1]!.split(/[\s,;]+/u),
+      ...match[1]!.split(/[\s,;/]+/u),
+    ]),
+    ...header
+      .split(/[\s,;_]+/u)
+      .slice(1)
+      .reverse(),
     ...header
       .split(/[\s,;_/]+/u)
       .slice(1)
       .reverse(),
   ];
-  const named = words.find((word) => lengthUnitOf(word) !== undefined || angleUnitOf(word) !== undefined);
+  const named = words.find(isUnit);
   if (named !== undefined) return named;
   for (const row of shape.sample) {
-    const after = /\d\s*([\p{L}°]+)\W*$/u.exec((row[index] ?? '').trim())?.[1];
+    const after = /\d\s*([\p{L}°]+(?:\/[\p{L}]+)?)\W*$/u.exec((row[index] ?? '').trim())?.[1];
     if (after !== undefined && after.toLowerCase() !== 'l' && after.toLowerCase() !== 'r') return after;
   }
   return '';
 }
 
+function isLengthOrAngle(word: string): boolean {
+  return lengthUnitOf(word) !== undefined || angleUnitOf(word) !== undefined;
+}
+
+function isSpeed(word: string): boolean {
+  return speedUnitOf(word) !== undefined;
+}
+
+function isHeat(word: string): boolean {
+  return heatUnitOf(word) !== undefined;
+}
+
+const UNIT_WORDS: Readonly<Record<NonNullable<ColumnRule['unit']>, string>> = {
+  m: 'm',
+  yd: 'yd',
+  ft: 'ft',
+  deg: 'deg',
+  rad: 'rad',
+  'm/s': 'm/s',
+  'km/h': 'km/h',
+  mph: 'mph',
+  kn: 'kn',
+  C: '°C',
+  F: '°F',
+};
+
 function hasStatedUnit(shape: CsvShape, rule: ColumnRule): boolean {
+  if (rule.field === 'wind') return isSpeed(unitOf(shape, rule.index, isSpeed));
+  if (rule.field === 'temperature') return isHeat(unitOf(shape, rule.index, isHeat));
   const word = unitOf(shape, rule.index);
   return rule.field === 'direction' ? angleUnitOf(word) !== undefined : lengthUnitOf(word) !== undefined;
 }
