@@ -7,6 +7,7 @@ import './styles/window.css';
 import './styles/controls.css';
 import './styles/panels.css';
 import './styles/map.css';
+import './styles/conditions.css';
 import './styles/help.css';
 import './styles/print.css';
 import { App } from './app.tsx';

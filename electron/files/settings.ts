@@ -10,7 +10,7 @@ import { replaceFile } from './replace.ts';
 import { oneAtATime } from './turns.ts';
 
 const FILE = 'settings.json';
-const MOST_BYTES = 256 * 1024;
+const MOST_BYTES = 320 * 1024;
 
 export const firstSettings: Settings = {
   units: 'yards',
@@ -76,13 +76,15 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
   };
 }
 
-/** New settings; those that say nothing of tile sources or of rounds leave the old ones. */
+/** New settings; those that say nothing of tile sources, of rounds or of days leave the old ones. */
 function withKept(before: Settings, after: Settings): Settings {
   const rounds = after.rounds ?? before.rounds;
+  const days = after.days ?? before.days;
   return {
     ...after,
     tileSources: after.tileSources ?? before.tileSources ?? [],
     ...(rounds === undefined ? {} : { rounds }),
+    ...(days === undefined ? {} : { days }),
   };
 }
 

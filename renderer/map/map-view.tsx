@@ -1,6 +1,7 @@
 /** The map with the little that lies on it: view switches, legend, key, scale, distances under the pointer. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { WindSign } from '../conditions/wind-sign.tsx';
 import { Notices } from '../panels/notices.tsx';
 import { currentHole, ballPlace, holeSituation, positionOf } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
@@ -39,6 +40,7 @@ export function MapView() {
       {hasCourse && (
         <>
           <MapControls zoom={(steps) => stage.current?.zoomBy(steps)} fit={() => stage.current?.fit()} />
+          <WindSign />
           <div class="map-foot">
             <Legend theme={theme} />
             <SurfaceKey />

@@ -2,6 +2,7 @@
 
 import { polylineLengthM } from '../../core/course/ellipsoid.ts';
 import type { Hole } from '../../core/course/model.ts';
+import { DayControl } from '../conditions/day-control.tsx';
 import type { AppState } from '../state/app-state.ts';
 import { shown } from '../state/history.ts';
 import { lengthNumber, lengthText, signedText, strokesText, unitShort } from '../state/measures.ts';
@@ -61,6 +62,7 @@ export function CoursePanel() {
           <TeeChoice hole={null} />
         </div>
       </header>
+      <DayControl />
       <section class="advice-card" aria-label="Expected score">
         <p class="kicker">
           {planned.length === lines.length ? 'Expected under the plan' : 'Expected so far under the plan'}

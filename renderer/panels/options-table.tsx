@@ -3,7 +3,7 @@
 import { useRef } from 'preact/hooks';
 import type { Option } from '../../core/plan/model.ts';
 import { type AppState, OWN_AIM, type ShotId } from '../state/app-state.ts';
-import { currentPlan, ownOption, paintedShot } from '../state/selectors.ts';
+import { currentPlan, isPlanRough, ownOption, paintedShot } from '../state/selectors.ts';
 import { useApp } from '../state/use-app.ts';
 import { remember } from '../state/remember.ts';
 import { OddsKey } from './odds-bar.tsx';
@@ -29,7 +29,7 @@ export function OptionsTable() {
   const rows = useApp(tableRows);
   const painted = useApp(paintedShot);
   const recommended = useApp((state) => currentPlan(state)?.recommendation.optionId ?? null);
-  const rough = useApp((state) => state.answers.plan?.rough === true);
+  const rough = useApp(isPlanRough);
   const body = useRef<HTMLTableSectionElement>(null);
   if (rows.length === 0) return null;
   const step = (by: number): void => {

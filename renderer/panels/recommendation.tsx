@@ -1,10 +1,11 @@
 /** The recommendation in one card: what to hit, where to aim, what it costs, and why. */
 
 import { useEffect, useState } from 'preact/hooks';
+import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import type { AppState } from '../state/app-state.ts';
 import type { SpreadDoubt } from '../../core/plan/model.ts';
 import { chanceText, errorText, strokesText, toHoleText } from '../state/measures.ts';
-import { currentPlan, optionOf } from '../state/selectors.ts';
+import { currentPlan, isPlanRough, optionOf } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { OddsBar } from './odds-bar.tsx';
 import { aimPhrase } from './plan-frame.ts';
@@ -14,13 +15,15 @@ export function RecommendationCard() {
   const plan = useApp(currentPlan);
   const option = useApp((state) => optionOf(state, currentPlan(state)?.recommendation.optionId ?? null));
   const aim = useApp((state) => (option === null ? '' : aimPhrase(state, option)));
-  const rough = useApp((state) => state.answers.plan?.rough === true);
+  const rough = useApp(isPlanRough);
+  const day = useApp(plannedDay);
   const units = useApp((state) => state.settings.units);
   const dispatch = useDispatch();
   if (plan === null) return null;
   if (option === null) {
     return (
       <section class="advice-card" aria-label="Recommendation">
+        {day !== null && <p class="advice-day">For this day: {day}</p>}
         <p class="advice-reason">{plan.recommendation.reason}</p>
         <Announcement />
       </section>
@@ -33,6 +36,7 @@ export function RecommendationCard() {
         Recommended {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} from
         the hole
       </p>
+      {day !== null && <p class="advice-day">For this day: {day}</p>}
       <div class="advice-main">
         <h3>
           <button
@@ -60,6 +64,13 @@ export function RecommendationCard() {
   );
 }
 
+/** The day that the plan on screen was made for; null for an ordinary one. A wind that was forgotten should be seen here. */
+export function plannedDay(state: AppState): string | null {
+  const { plan } = state.answers;
+  if (plan === null || isOrdinaryDay(plan.conditions)) return null;
+  return dayWords(plan.conditions, state.settings.units);
+}
+
 /** What the player's few shots leave open, in one sentence. */
 function doubtWords({ lowStrokes, highStrokes, cheapestShare }: SpreadDoubt): string {
   const range = `${strokesText(lowStrokes)} to ${strokesText(highStrokes)}`;
@@ -82,8 +93,9 @@ function Announcement() {
 
 function announcement(state: AppState): string | null {
   const plan = currentPlan(state);
-  if (plan === null || state.answers.plan?.rough !== false) return null;
+  if (plan === null || isPlanRough(state)) return null;
   const option = optionOf(state, plan.recommendation.optionId);
   if (option === null) return plan.recommendation.reason;
-  return `Hole ${plan.hole}, ${lieWords(plan.lie)}: ${shotPhrase(option)}, ${strokesText(option.meanStrokes)} strokes. ${plan.recommendation.reason}`;
+  const day = plannedDay(state);
+  return `Hole ${plan.hole}, ${lieWords(plan.lie)}${day === null ? '' : `, ${day}`}: ${shotPhrase(option)}, ${strokesText(option.meanStrokes)} strokes. ${plan.recommendation.reason}`;
 }

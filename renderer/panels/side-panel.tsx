@@ -1,6 +1,7 @@
 /** The panel at the side: the hole's plan, the course in short, or what to do next where there is neither. */
 
 import type { Hole } from '../../core/course/model.ts';
+import { DayControl } from '../conditions/day-control.tsx';
 import type { AppState, HoleWork } from '../state/app-state.ts';
 import { currentHole, currentPlan, currentResult, settledWorkKey, workOf } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
@@ -26,6 +27,7 @@ export function SidePanel() {
       {hole !== null && (
         <>
           <HoleHeading hole={hole} />
+          <DayControl />
           {hasPlayer ? <HolePlan hole={hole} /> : <EmptyState kind="player" />}
         </>
       )}

@@ -14,6 +14,7 @@ import {
 } from '../state/measures.ts';
 import { optionOf, paintedShot, teeOf } from '../state/selectors.ts';
 import { useTools } from '../state/use-app.ts';
+import { plannedDay } from '../panels/recommendation.tsx';
 import { aimPhrase, planFrame } from '../panels/plan-frame.ts';
 import { lieWords, shotPhrase, troubleList } from '../panels/shot-words.ts';
 import { HoleDrawing } from './hole-drawing.tsx';
@@ -55,6 +56,7 @@ function Page({ state }: { readonly state: AppState }) {
   const option = optionOf(state, shot);
   const recommended = optionOf(state, plan.recommendation.optionId);
   const lengthM = polylineLengthM([tee.at, ...hole.line.slice(1)]);
+  const day = plannedDay(state);
   return (
     <>
       <header>
@@ -68,6 +70,7 @@ function Page({ state }: { readonly state: AppState }) {
           {lengthText(lengthM, units)} from the {tee.name} tee. Player: {state.player?.value.name ?? ''}.{' '}
           {course.invented ? 'Invented course.' : ''}
         </p>
+        {day !== null && <p>For this day: {day}.</p>}
       </header>
       <div class="paper-body">
         <HoleDrawing

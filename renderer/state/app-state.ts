@@ -3,6 +3,7 @@
  * keep their meaning whatever frame a hole is drawn in; lengths are metres.
  */
 
+import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Comparison, Convergence, Option, ShotSample, SpreadEllipse } from '../../core/plan/model.ts';
 import type { SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
@@ -82,10 +83,12 @@ export interface View {
 export type ShotId = string;
 export const OWN_AIM: ShotId = 'own-aim';
 
-/** What undo covers: where the ball, the aims and the hole positions are, and the tees. */
+/** What undo covers: where the ball, the aims and the hole positions are, the tees, and the day. */
 export interface Situation {
   /** Null plays every hole from its first tee. */
   readonly teeName: string | null;
+  /** Of the day, for every hole. */
+  readonly conditions: Conditions;
   readonly holes: Readonly<Record<number, HoleSituation>>;
 }
 
@@ -106,7 +109,7 @@ export interface OwnAim {
 }
 
 export interface HoleWork {
-  /** Names the hole, tee, position, files and seed that the work is for. */
+  /** Names the hole, tee, position, day, files and seed that the work is for. */
   readonly key: string;
   readonly status: 'waiting' | 'working' | 'ready' | 'stopped' | 'failed';
   readonly progress: SolveProgress | null;
@@ -128,6 +131,8 @@ export interface HoleResult {
   readonly teeName: string;
   readonly positionName: string;
   readonly lengthM: number;
+  /** The day that it was worked out for. */
+  readonly conditions: Conditions;
   readonly convergence: Convergence;
   readonly teePlan: SpotPlan;
 }
@@ -146,6 +151,8 @@ export interface PlanAnswer {
   readonly hole: number;
   readonly resultKey: string;
   readonly ball: LonLat;
+  /** The day that the plan is for. */
+  readonly conditions: Conditions;
   /** True while something is being dragged, or from a coarse field. */
   readonly rough: boolean;
   readonly plan: SpotPlan;

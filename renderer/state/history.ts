@@ -1,5 +1,6 @@
 /** Undo and redo as a list of immutable situations. A drag previews; only its end makes a step. */
 
+import { type Conditions, DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import type { HoleSituation, Situation } from './app-state.ts';
 
 export interface History {
@@ -22,10 +23,10 @@ interface Step {
 const LONGEST_PAST = 200;
 
 export const HOLE_AS_FOUND: HoleSituation = { ball: null, aim: null, position: null, strokesTaken: null };
-export const COURSE_AS_FOUND: Situation = { teeName: null, holes: {} };
+export const COURSE_AS_FOUND: Situation = { teeName: null, conditions: DEFAULT_CONDITIONS, holes: {} };
 
-export function emptyHistory(): History {
-  return { past: [], present: COURSE_AS_FOUND, future: [], preview: null };
+export function emptyHistory(conditions: Conditions = DEFAULT_CONDITIONS): History {
+  return { past: [], present: { ...COURSE_AS_FOUND, conditions }, future: [], preview: null };
 }
 
 /** What the window shows: the preview while something is dragged. */

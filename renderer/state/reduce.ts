@@ -13,6 +13,7 @@ import {
   undo,
 } from './history.ts';
 import { NO_ANSWERS } from './initial.ts';
+import { dayFor, keepingDay } from './kept-days.ts';
 import { currentHole, fileNotes, settledWorkKey, workKey } from './selectors.ts';
 
 export function reduce(state: AppState, action: Action): AppState {
@@ -83,7 +84,9 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         course: document,
         courseNotes: [],
         // A reload after a change on disk keeps the person's place; another course starts afresh.
-        history: sameFile ? dropPreview(state.history) : emptyHistory(),
+        history: sameFile
+          ? dropPreview(state.history)
+          : emptyHistory(dayFor(document.entry.token, state.settings.days ?? [])),
         view: { ...forgetShots(state.view), hole: hole ?? document.value.holes[0]?.number ?? null },
         work: {},
         working: true,
@@ -240,7 +243,7 @@ function reduceSituation(state: AppState, action: SituationAction): AppState {
     case 'preview-dropped':
       return { ...state, history: dropPreview(history) };
     case 'situation-taken':
-      return { ...state, history: take(history, action.situation, action.label, action.mark ?? null) };
+      return withDayKept(state, take(history, action.situation, action.label, action.mark ?? null));
     case 'undone':
       return showingWhatChanged(state, undo(history));
     case 'redone':
@@ -248,10 +251,18 @@ function reduceSituation(state: AppState, action: SituationAction): AppState {
   }
 }
 
+/** The day is kept with the course as it changes, so that it is there again when the course is opened next time. */
+function withDayKept(state: AppState, history: History): AppState {
+  const { conditions } = history.present;
+  if (conditions === state.history.present.conditions || state.course === null) return { ...state, history };
+  const days = keepingDay(state.course.entry.token, conditions, state.settings.days ?? []);
+  return { ...state, history, settings: { ...state.settings, days } };
+}
+
 /** Undoing what was done on another hole shows that hole, so that nothing changes out of sight. */
 function showingWhatChanged(state: AppState, history: History): AppState {
   const changed = changedHole(state.history.present, history.present);
-  const next = { ...state, history };
+  const next = withDayKept(state, history);
   if (changed === null || changed === state.view.hole) return next;
   return reduceView(next, { type: 'hole-shown', hole: changed });
 }

@@ -1,5 +1,7 @@
 /** Questions that panels and the map ask of the state. */
 
+import type { Conditions } from '../../core/conditions/conditions.ts';
+import { dayKey } from '../../core/conditions/day-words.ts';
 import { makeLocalFrame, type LocalFrame } from '../../core/course/local-frame.ts';
 import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../../core/course/model.ts';
 import type { Option, SpotPlan } from '../../core/plan/model.ts';
@@ -11,6 +13,7 @@ import {
   type HoleWork,
   OWN_AIM,
   type ShotId,
+  type Situation,
 } from './app-state.ts';
 import { shown, situationOfHole } from './history.ts';
 import { holeContent } from './hole-content.ts';
@@ -75,21 +78,33 @@ export function drawingFrame(state: AppState): LocalFrame | null {
 
 /** Names a piece of work: same key, same numbers. The tee is part of it because the result's plan starts there. */
 export function workKey(state: AppState, hole: Hole): string {
-  const situation = holeSituation(state, hole.number);
-  return keyFor(state, hole, situation.position);
+  return keyFor(state, hole, shown(state.history));
 }
 
-function keyFor(state: AppState, hole: Hole, position: string | LonLat | null): string {
-  const tee = teeOf(hole, shown(state.history).teeName).name;
-  const at = positionOf(hole, position).at;
+function keyFor(state: AppState, hole: Hole, situation: Situation): string {
+  const tee = teeOf(hole, situation.teeName).name;
+  const { at } = positionOf(hole, situationOfHole(situation, hole.number).position);
   // what the hole depends on, not the file's revision: an edit elsewhere on the course changes nothing here
   const content = state.course === null ? '' : holeContent(state.course.value, hole.number);
-  return `${content}/${state.player?.revision ?? ''}/${hole.number}/${tee}/${at[0].toFixed(8)},${at[1].toFixed(8)}/${state.seed}`;
+  return `${content}/${state.player?.revision ?? ''}/${hole.number}/${tee}/${at[0].toFixed(8)},${at[1].toFixed(8)}/${dayKey(situation.conditions)}/${state.seed}`;
+}
+
+/** The day as shown, a drag included. */
+export function currentDay(state: AppState): Conditions {
+  return shown(state.history).conditions;
+}
+
+/** Is the plan on screen a rough one, or still that of another day, hole position or seed? */
+export function isPlanRough(state: AppState): boolean {
+  const { plan } = state.answers;
+  const hole = currentHole(state);
+  if (plan === null || hole === null) return false;
+  return plan.rough || plan.resultKey !== workKey(state, hole);
 }
 
 /** Work on the situation as taken, leaving a drag out: only that is worth the full effort. */
 export function settledWorkKey(state: AppState, hole: Hole): string {
-  return keyFor(state, hole, situationOfHole(state.history.present, hole.number).position);
+  return keyFor(state, hole, state.history.present);
 }
 
 export function workOf(state: AppState, hole: number): HoleWork | null {

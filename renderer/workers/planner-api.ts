@@ -1,5 +1,6 @@
 /** What a worker does for the window. Everything that crosses is plain data. */
 
+import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import type {
   Comparison,
@@ -20,6 +21,8 @@ export interface HoleTask {
   readonly hole: number;
   readonly teeName: string;
   readonly position: string | LonLat;
+  /** An ordinary day where absent. */
+  readonly conditions?: Conditions;
   readonly seed: string;
   /** A quick answer on a coarse grid. */
   readonly rough: boolean;

@@ -3,6 +3,8 @@
  * them. Solutions run in slices, so that a question asked meanwhile is answered within a few milliseconds.
  */
 
+import { type Conditions, DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
+import { dayKey } from '../../core/conditions/day-words.ts';
 import { checkCourse } from '../../core/course/check.ts';
 import { parseCourseText } from '../../core/course/parse.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
@@ -121,10 +123,11 @@ export class PlannerDesk implements PlannerApi {
   }
 
   private prepare(opened: Opened, task: HoleTask): Result<PreparedHole, Fault> {
-    const { position } = task;
+    const { position, conditions = DEFAULT_CONDITIONS } = task;
     const content = holeContent(opened.course, task.hole);
     const known = [...this.solved.values()].find(
-      (solved) => solved.hole === task.hole && solved.content === content,
+      (solved) =>
+        solved.hole === task.hole && solved.content === content && isSameDay(solved.prepared, conditions),
     )?.prepared;
     if (known?.teeName === task.teeName && known.seed === task.seed && typeof position !== 'string') {
       // Only the hole position is another: the ground need not be drawn again, which counts while it is dragged.
@@ -142,6 +145,7 @@ export class PlannerDesk implements PlannerApi {
       holeNumber: task.hole,
       teeName: task.teeName,
       holePosition: position,
+      conditions,
       seed: task.seed,
     });
   }
@@ -239,13 +243,18 @@ export class PlannerDesk implements PlannerApi {
   }
 }
 
+function isSameDay(prepared: PreparedHole, conditions: Conditions): boolean {
+  return dayKey(prepared.conditions) === dayKey(conditions);
+}
+
 function solvedKey(key: string, rough: boolean): string {
   return rough ? `${key} (rough)` : key;
 }
 
 function fieldKeyOf(task: HoleTask): string {
   const at = typeof task.position === 'string' ? task.position : task.position.join(',');
-  return `${task.hole}/${task.teeName}/${at}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
+  const day = dayKey(task.conditions ?? DEFAULT_CONDITIONS);
+  return `${task.hole}/${task.teeName}/${at}/${day}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
 }
 
 function settingsOf(question: SpotQuestion): OptionSettings {
@@ -283,6 +292,7 @@ function resultOf(task: HoleTask, prepared: PreparedHole, field: StrokesField): 
     teeName: prepared.teeName,
     positionName: prepared.positionName ?? 'your own',
     lengthM: prepared.lengthM,
+    conditions: prepared.conditions,
     convergence: field.convergence,
     teePlan: planFromSpot(prepared, field, prepared.tee, {
       strokesTaken: 0,

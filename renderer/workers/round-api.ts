@@ -2,6 +2,7 @@
 
 import type { CardUnits } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
+import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import type { SpotPlan } from '../../core/plan/model.ts';
 import type { PlayerLevel } from '../../core/player/presets.ts';
@@ -41,6 +42,8 @@ export interface ImprovedTask {
   readonly teeName: string;
   readonly position: string | LonLat;
   readonly seed: string;
+  /** An ordinary day where absent. */
+  readonly conditions?: Conditions;
   readonly improvement: ImprovementId | null;
 }
 

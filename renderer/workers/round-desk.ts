@@ -1,5 +1,7 @@
 /** A planner's desk that also serves a round: ledgers and improvements in slices, cards and play at once. */
 
+import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
+import { dayKey } from '../../core/conditions/day-words.ts';
 import { cardHole } from '../../core/card/card-hole.ts';
 import type { CardUnits } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
@@ -123,12 +125,13 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
     prepared: PreparedHole,
     level: PlayerLevel,
   ): Generator<number, Result<Peer, Fault>, void> {
-    const key = `${prepared.hole.number}/${prepared.teeName}/${prepared.pin.x},${prepared.pin.y}/${level.handicap}/${level.group}`;
+    const where = `${prepared.hole.number}/${prepared.teeName}/${prepared.pin.x},${prepared.pin.y}`;
+    const key = `${where}/${dayKey(prepared.conditions)}/${level.handicap}/${level.group}`;
     const known = this.peers.get(key);
     if (known !== undefined) return succeed(known);
     const theirs = prepareHole({
       ...{ course: opened.course, player: peerOf(opened.player, level), holeNumber: prepared.hole.number },
-      ...{ teeName: prepared.teeName, seed: prepared.seed },
+      ...{ teeName: prepared.teeName, seed: prepared.seed, conditions: prepared.conditions },
       holePosition: prepared.frame.toLonLat(prepared.pin),
     });
     if (!theirs.ok) return theirs;
@@ -252,12 +255,14 @@ function endOf<T>(end: Result<T, Fault> | null): Result<T, Unfinished> {
 
 function* improvedWork(
   { course, player }: Opened,
-  { hole, teeName, position, seed, improvement }: ImprovedTask,
+  { hole, teeName, position, seed, improvement, conditions = DEFAULT_CONDITIONS }: ImprovedTask,
 ): Generator<number, ImprovedEnd, void> {
   yield 0;
   const as = { player, course };
   const setup = improvement === null ? as : improvementOf(improvement).change(as);
-  const prepared = prepareHole({ ...setup, holeNumber: hole, teeName, holePosition: position, seed });
+  const prepared = prepareHole({
+    ...{ ...setup, holeNumber: hole, teeName, holePosition: position, conditions, seed },
+  });
   if (!prepared.ok) return prepared;
   const field: StrokesField = yield* shares(solveStrokes(prepared.value, COMPARING_SETTINGS), 1);
   const plan = planFromSpot(prepared.value, field, prepared.value.tee, { samples: COMPARING_SAMPLES });

@@ -9,7 +9,7 @@ import { OddsBar } from '../../panels/odds-bar.tsx';
 import { shotPhrase } from '../../panels/shot-words.ts';
 import { shown } from '../../state/history.ts';
 import { chanceText, errorText, lengthText, signedText, strokesText } from '../../state/measures.ts';
-import { positionOf, teeOf } from '../../state/selectors.ts';
+import { currentDay, positionOf, teeOf } from '../../state/selectors.ts';
 import { useApp } from '../../state/use-app.ts';
 import { type Compared, comparePlayers, type CompareRun } from './compare-run.ts';
 import type { Pupil } from './pupil-list.ts';
@@ -34,6 +34,7 @@ export function ComparePlayers({
   const holes = useApp((state) => state.course?.value.holes ?? NO_HOLES);
   const onScreen = useApp((state) => state.view.hole);
   const teeName = useApp((state) => shown(state.history).teeName);
+  const conditions = useApp(currentDay);
   const seed = useApp((state) => state.seed);
   const [first, setFirst] = useState<string | null>(null);
   const [second, setSecond] = useState<string | null>(null);
@@ -71,6 +72,7 @@ export function ComparePlayers({
         hole: hole.number,
         teeName: teeOf(hole, teeName).name,
         position: positionOf(hole, null).name,
+        conditions,
         seed,
       },
       setShare,

@@ -63,6 +63,7 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
     return {
       ...{ hole: number, teeName: planned.result.teeName, seed: app.seed, improvement },
       position: positionRequest(hole, position),
+      conditions: planned.result.conditions,
     };
   };
   const solve = async (improvement: ImprovementId | null): Promise<readonly ScoreDistribution[]> =>

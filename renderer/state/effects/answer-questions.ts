@@ -1,5 +1,6 @@
 /** Asks the workers about the hole on screen: the plan, the own aim, the comparison, what to paint, the surface. */
 
+import type { Conditions } from '../../../core/conditions/conditions.ts';
 import type { Option } from '../../../core/plan/model.ts';
 import type { PlannerPool } from '../../workers/planner-pool.ts';
 import type { ShotRequest, SpotQuestion } from '../../workers/planner-api.ts';
@@ -54,6 +55,7 @@ function followRough(store: Store, pool: PlannerPool): () => void {
         hole: hole.number,
         teeName: teeOf(hole, shown(state.history).teeName).name,
         position: positionRequest(hole, position),
+        conditions: shown(state.history).conditions,
         seed: state.seed,
         rough: true,
       };
@@ -68,6 +70,7 @@ function followRough(store: Store, pool: PlannerPool): () => void {
 
 interface Asked {
   readonly hole: number;
+  readonly conditions: Conditions;
   readonly question: SpotQuestion;
 }
 
@@ -83,7 +86,7 @@ function spotQuestion(state: AppState): Asked | null {
     ball,
     strokesTaken: strokesTaken(state).strokes,
   };
-  return { hole: hole.number, question };
+  return { hole: hole.number, conditions: result.conditions, question };
 }
 
 function keyOf({ hole, question }: Asked): string {
@@ -95,11 +98,11 @@ function followPlan(store: Store, pool: PlannerPool): () => void {
   return follow(store, {
     question: spotQuestion,
     key: keyOf,
-    answer: async ({ hole, question }) => {
+    answer: async ({ hole, conditions, question }) => {
       const plan = await pool.plan(hole, question);
       if (plan === null) return;
       const { resultKey, rough, ball } = question;
-      store.dispatch({ type: 'plan-arrived', answer: { hole, resultKey, ball, rough, plan } });
+      store.dispatch({ type: 'plan-arrived', answer: { hole, resultKey, ball, conditions, rough, plan } });
     },
   });
 }
@@ -171,7 +174,7 @@ function followPaint(store: Store, pool: PlannerPool): () => void {
       const answer = state.answers.plan;
       // Painted from where the plan was made, so that line, spread and aim belong together during a drag.
       const ball = answer !== null && answer.hole === asked.hole ? answer.ball : asked.question.ball;
-      return shots.length === 0 ? null : { hole: asked.hole, question: { ...asked.question, ball }, shots };
+      return shots.length === 0 ? null : { ...asked, question: { ...asked.question, ball }, shots };
     },
     key: (asked) => `${keyOf(asked)}|${asked.shots.map((shot) => `${shot.id}=${shot.key}`).join('|')}`,
     answer: async ({ hole, question, shots }) => {

@@ -97,6 +97,7 @@ function taskFor(state: AppState, hole: Hole, key: string): HoleTask {
     hole: hole.number,
     teeName: teeOf(hole, shown(state.history).teeName).name,
     position: positionRequest(hole, position),
+    conditions: state.history.present.conditions,
     seed: state.seed,
     rough: false,
   };

@@ -61,15 +61,16 @@ describe('settings', () => {
     }
   });
 
-  it('written without rounds keep what was wished for them', async () => {
+  it('written without rounds or days keep those that there are', async () => {
     const folder = await temporaryFolder();
     const rounds = [{ course: 'a-course-token', player: 'a-player-token', wishes: '{"score":90}' }];
+    const days = [{ course: 'a-course-token', conditions: '{"temperatureC":8}' }];
     for (const store of [settingsStore(folder), passingSettings(firstSettings)]) {
-      valueOf(await store.write({ ...chosen, rounds }));
+      valueOf(await store.write({ ...chosen, rounds, days }));
       valueOf(await store.write({ ...chosen, theme: 'light' }));
-      expect(valueOf(await store.read()).rounds).toEqual(rounds);
-      valueOf(await store.write({ ...chosen, rounds: [] }));
-      expect(valueOf(await store.read()).rounds).toEqual([]);
+      expect(valueOf(await store.read())).toMatchObject({ rounds, days });
+      valueOf(await store.write({ ...chosen, rounds: [], days: [] }));
+      expect(valueOf(await store.read())).toMatchObject({ rounds: [], days: [] });
     }
   });
 

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { type Conditions, DEFAULT_CONDITIONS } from '../../../core/conditions/conditions.ts';
 import type { SolveProgress } from '../../../core/plan/model.ts';
 import type { HoleTask } from '../../../renderer/workers/planner-api.ts';
 import { PlannerDesk } from '../../../renderer/workers/planner-desk.ts';
@@ -140,6 +141,31 @@ describe('a desk', () => {
     const fresh = await solved(await openDesk(), task({ key: 'moved', position: place, rough: true }));
     expect(moved.teePlan).toEqual(fresh.teePlan);
     expect(moved.pin[0]).toBeCloseTo(place[0], 8);
+  });
+
+  it('works out another day as if it had been so from the start, and the day before again', async () => {
+    const conditions: Conditions = {
+      ...DEFAULT_CONDITIONS,
+      wind: { speedMps: 9, fromDeg: 0, gustSdMps: 1 },
+      season: 'bare',
+    };
+    const rough = { rough: true } as const;
+    const place = [4.00003, 52.00132] as const;
+    const desk = await openDesk();
+    const ordinary = await solved(desk, task(rough));
+    const windy = await solved(desk, task({ ...rough, key: 'windy', conditions }));
+    const moved = await solved(desk, task({ ...rough, key: 'windy, moved', conditions, position: place }));
+    const again = await solved(desk, task({ ...rough, key: 'again' }));
+    expect(ordinary.conditions).toEqual(DEFAULT_CONDITIONS);
+    expect(windy.conditions).toEqual(conditions);
+    expect(moved.conditions).toEqual(conditions);
+    // Against the wind.
+    expect(windy.teePlan.expectedStrokes).toBeGreaterThan(ordinary.teePlan.expectedStrokes + 0.05);
+    expect(again.teePlan).toEqual(ordinary.teePlan);
+    const fresh = await openDesk();
+    const freshly = await solved(fresh, task({ ...rough, key: 'moved', conditions, position: place }));
+    expect(moved.teePlan).toEqual(freshly.teePlan);
+    expect(windy.teePlan).toEqual((await solved(fresh, task({ ...rough, conditions }))).teePlan);
   });
 
   it('says what is wrong with a hole that it cannot plan', async () => {

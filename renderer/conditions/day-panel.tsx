@@ -1,0 +1,189 @@
+/** What can be said of a day: wind, air, ground, season, and the local rules that the committee has made. */
+
+import { DEFAULT_CONDITIONS, type Firmness, type Season } from '../../core/conditions/conditions.ts';
+import {
+  compassPoint,
+  isOrdinaryDay,
+  M_PER_FOOT,
+  MPS_PER_MPH,
+  speedText,
+  temperatureText,
+  wholeTurn,
+} from '../../core/conditions/day-words.ts';
+import { DAY_RANGES } from '../../core/conditions/ranges.ts';
+import { windOnHole } from '../../core/card/wind-words.ts';
+import { Choice } from '../panels/choice.tsx';
+import type { Units } from '../state/measures.ts';
+import { useApp } from '../state/use-app.ts';
+import { DayNumber, type Unit } from './day-number.tsx';
+import { shownHoleBearing } from './hole-bearing.ts';
+import { LocalRules } from './local-rules.tsx';
+import { type DayTools, useDay } from './use-day.ts';
+import { WindDial } from './wind-dial.tsx';
+
+const FIRMNESS: readonly (readonly [Firmness, string])[] = [
+  ['soft', 'Soft'],
+  ['medium', 'Medium'],
+  ['firm', 'Firm'],
+];
+const SEASON: readonly (readonly [Season, string])[] = [
+  ['leaf', 'In leaf'],
+  ['bare', 'Bare'],
+];
+
+const SPEED: Readonly<Record<Units, Unit>> = {
+  metres: { words: 'm/s', size: 1 },
+  yards: { words: 'mph', size: MPS_PER_MPH },
+};
+const HEIGHT: Readonly<Record<Units, Unit>> = {
+  metres: { words: 'm', size: 1 },
+  yards: { words: 'ft', size: M_PER_FOOT },
+};
+const WARMTH: Readonly<Record<Units, Unit>> = {
+  metres: { words: '°C', size: 1 },
+  yards: { words: '°F', size: 1 / 1.8, start: 32 },
+};
+const DEGREES: Unit = { words: '°', size: 1 };
+const FEET: Unit = { words: 'ft', size: 1 };
+
+export function DayPanel() {
+  const tools = useDay();
+  const { day, take } = tools;
+  const units = useApp((state) => state.settings.units);
+  return (
+    <div class="day-panel">
+      <Wind tools={tools} units={units} />
+      <div class="day-fields">
+        <DayNumber
+          name="Temperature"
+          unit={WARMTH[units]}
+          value={day.temperatureC}
+          range={DAY_RANGES.temperatureC}
+          step={1}
+          decimals={0}
+          take={(temperatureC, mark) =>
+            take({ temperatureC }, `temperature ${temperatureText(temperatureC, units)}`, mark)
+          }
+        />
+        <DayNumber
+          name="Height above the sea"
+          unit={HEIGHT[units]}
+          value={day.altitudeM}
+          range={DAY_RANGES.altitudeM}
+          step={units === 'yards' ? 100 : 50}
+          decimals={0}
+          take={(altitudeM, mark) => take({ altitudeM }, 'height above the sea', mark)}
+        />
+        <DayNumber
+          name="Green speed (Stimpmeter)"
+          unit={FEET}
+          value={day.greenSpeedFt}
+          range={DAY_RANGES.greenSpeedFt}
+          step={0.5}
+          decimals={1}
+          take={(greenSpeedFt, mark) => take({ greenSpeedFt }, `green speed ${greenSpeedFt} ft`, mark)}
+        />
+      </div>
+      <div class="day-choices">
+        <span class="day-choice">
+          <span class="field-name">Ground</span>
+          <Choice
+            label="Firmness of the ground"
+            name="firmness"
+            value={day.firmness}
+            entries={FIRMNESS}
+            choose={(firmness) => take({ firmness }, `${firmness} ground`)}
+          />
+        </span>
+        <span class="day-choice">
+          <span class="field-name">Trees</span>
+          <Choice
+            label="Trees"
+            name="season"
+            value={day.season}
+            entries={SEASON}
+            choose={(season) => take({ season }, season === 'bare' ? 'bare trees' : 'trees in leaf')}
+          />
+        </span>
+      </div>
+      <LocalRules tools={tools} />
+      <p class="day-foot">
+        <button
+          type="button"
+          class="small-button"
+          disabled={isOrdinaryDay(day)}
+          onClick={() => take(ordinary(), 'back to an ordinary day')}
+        >
+          Back to an ordinary day
+        </button>
+        <span class="faint">
+          For every hole of this course, until you change it. Thunder heard: leave the course.
+        </span>
+      </p>
+    </div>
+  );
+}
+
+/** Also without the members that an ordinary day does not have. */
+function ordinary(): Parameters<DayTools['take']>[0] {
+  return { pressureHpa: undefined, ...DEFAULT_CONDITIONS };
+}
+
+function Wind({ tools, units }: { readonly tools: DayTools; readonly units: Units }) {
+  const { day, take, tryOut, drop } = tools;
+  const { wind } = day;
+  const holeDeg = useApp(shownHoleBearing);
+  const isStill = wind.speedMps === 0 && wind.gustSdMps === 0;
+  const turn = (fromDeg: number, mark?: string): void =>
+    take({ wind: { ...wind, fromDeg } }, `wind from the ${compassPoint(fromDeg)}`, mark);
+  return (
+    <div class="day-wind">
+      <WindDial
+        fromDeg={wind.fromDeg}
+        isStill={isStill}
+        holeDeg={holeDeg}
+        tryOut={(fromDeg) => tryOut({ wind: { ...wind, fromDeg } })}
+        take={turn}
+        drop={drop}
+      />
+      <div class="day-fields">
+        <DayNumber
+          name="Wind"
+          unit={SPEED[units]}
+          value={wind.speedMps}
+          range={DAY_RANGES.windMps}
+          step={1}
+          decimals={1}
+          take={(speedMps, mark) =>
+            take({ wind: { ...wind, speedMps } }, `wind ${speedText(speedMps, units)}`, mark)
+          }
+        />
+        <DayNumber
+          name="comes from"
+          unit={DEGREES}
+          value={wholeTurn(wind.fromDeg)}
+          range={{ least: 0, most: 360 }}
+          step={5}
+          decimals={0}
+          take={(fromDeg, mark) => turn(wholeTurn(fromDeg), mark)}
+        />
+        <DayNumber
+          name="Gusts, ±"
+          unit={SPEED[units]}
+          value={wind.gustSdMps}
+          range={DAY_RANGES.gustSdMps}
+          step={0.5}
+          decimals={1}
+          take={(gustSdMps, mark) =>
+            take({ wind: { ...wind, gustSdMps } }, `gusts ± ${speedText(gustSdMps, units)}`, mark)
+          }
+        />
+        <p class="faint day-note">
+          {wind.speedMps === 0
+            ? 'The knob stands where the wind comes from, north at the top. Give a speed to feel it.'
+            : `From the ${compassPoint(wind.fromDeg)}${holeDeg === null ? '' : `; on this hole ${windOnHole((holeDeg * Math.PI) / 180, wind.fromDeg)}`}. Two of three shots meet a wind within ± the gusts.`}
+        </p>
+      </div>
+    </div>
+  );
+}
