@@ -66,6 +66,11 @@ export const holesShown = remember((document: EditableDocument, hole: number | n
   return hole === null || numbers.includes(hole) ? numbers : [...numbers, hole].sort((a, b) => a - b);
 });
 
+/** The document without the drag under way: lists that read the whole course wait for its end. */
+export function settledDocument({ drag, document }: DrawingState['history']): EditableDocument {
+  return drag?.start ?? document;
+}
+
 const lines = new WeakMap<EditableDocument, ReadonlyMap<number, DocumentFeature>>();
 
 /** The hole's line (the first where there are several); undefined until it is drawn. */

@@ -1,10 +1,13 @@
-/** A Leaflet layer that is one canvas over the whole map, drawn again whenever the map moves or is told to. */
+/**
+ * A Leaflet layer that is one canvas over the whole map, drawn again whenever the map moves or is told to. With a
+ * margin it is drawn larger while the map is dragged, and moves along until the margin is used up.
+ */
 
 import * as L from 'leaflet';
 import type { Spot } from '../../core/plan/model.ts';
 import type { Sheet } from './sheet.ts';
 
-/** What a painter draws with. Sizes are screen pixels; `metres` turns the context to metres of the hole's frame. */
+/** What a painter draws with. Sizes are screen pixels from the canvas's corner; `metres` turns the context to metres of the hole's frame. */
 export interface Brush {
   readonly context: CanvasRenderingContext2D;
   readonly width: number;
@@ -27,8 +30,15 @@ export class CanvasLayer extends L.Layer {
   private painter: Painter | null = null;
   private frame = 0;
   private shownOn: L.Map | null = null;
+  /** Screen pixels beyond each edge that are drawn at the moment. */
+  private margin = 0;
+  /** Where the map's corner was when it was drawn. */
+  private drawnAt = L.point(0, 0);
 
-  constructor(private readonly paneName: string) {
+  constructor(
+    private readonly paneName: string,
+    private readonly dragMarginPx = 0,
+  ) {
     super();
     this.canvas.className = 'map-canvas';
     // What it shows is told in the panels.
@@ -38,13 +48,19 @@ export class CanvasLayer extends L.Layer {
   override onAdd(map: L.Map): this {
     this.shownOn = map;
     map.getPane(this.paneName)?.append(this.canvas);
-    map.on('move zoom resize viewreset', this.soon);
+    map.on('zoom resize viewreset', this.soon);
+    map.on('move', this.moved);
+    map.on('dragstart', this.dragBegun);
+    map.on('dragend', this.dragEnded);
     this.soon();
     return this;
   }
 
   override onRemove(map: L.Map): this {
-    map.off('move zoom resize viewreset', this.soon);
+    map.off('zoom resize viewreset', this.soon);
+    map.off('move', this.moved);
+    map.off('dragstart', this.dragBegun);
+    map.off('dragend', this.dragEnded);
     cancelAnimationFrame(this.frame);
     this.canvas.remove();
     this.shownOn = null;
@@ -58,15 +74,41 @@ export class CanvasLayer extends L.Layer {
     this.soon();
   }
 
+  /** Draws again what the painter has since got to show. */
+  redraw(): void {
+    this.soon();
+  }
+
+  private readonly moved = (): void => {
+    const { shownOn: map, margin, drawnAt } = this;
+    if (margin > 0 && map !== null) {
+      const { x, y } = map.containerPointToLayerPoint([0, 0]).subtract(drawnAt);
+      if (Math.max(Math.abs(x), Math.abs(y)) <= margin) return;
+    }
+    this.soon();
+  };
+
+  private readonly dragBegun = (): void => {
+    if (this.dragMarginPx === 0) return;
+    this.margin = this.dragMarginPx;
+    this.soon();
+  };
+
+  private readonly dragEnded = (): void => {
+    if (this.dragMarginPx === 0) return;
+    this.margin = 0;
+    this.soon();
+  };
+
   private readonly soon = (): void => {
     cancelAnimationFrame(this.frame);
     this.frame = requestAnimationFrame(() => this.draw());
   };
 
   private draw(): void {
-    const { shownOn: map, canvas, sheet } = this;
+    const { shownOn: map, canvas, sheet, margin } = this;
     if (map === null) return;
-    const size = map.getSize();
+    const size = map.getSize().add([2 * margin, 2 * margin]);
     const dense = window.devicePixelRatio;
     const width = Math.round(size.x * dense);
     const height = Math.round(size.y * dense);
@@ -76,19 +118,26 @@ export class CanvasLayer extends L.Layer {
       canvas.style.width = `${size.x}px`;
       canvas.style.height = `${size.y}px`;
     }
-    L.DomUtil.setPosition(canvas, map.containerPointToLayerPoint([0, 0]));
+    this.drawnAt = map.containerPointToLayerPoint([0, 0]);
+    L.DomUtil.setPosition(canvas, this.drawnAt.subtract([margin, margin]));
     const context = canvas.getContext('2d');
     if (context === null) return;
     context.setTransform(dense, 0, 0, dense, 0, 0);
     context.clearRect(0, 0, size.x, size.y);
-    if (sheet !== null && this.painter !== null) this.painter(makeBrush(map, sheet, context, dense));
+    if (sheet !== null && this.painter !== null) this.painter(makeBrush(map, sheet, context, dense, margin));
   }
 }
 
-function makeBrush(map: L.Map, sheet: Sheet, context: CanvasRenderingContext2D, dense: number): Brush {
-  const size = map.getSize();
+function makeBrush(
+  map: L.Map,
+  sheet: Sheet,
+  context: CanvasRenderingContext2D,
+  dense: number,
+  margin: number,
+): Brush {
+  const size = map.getSize().add([2 * margin, 2 * margin]);
   const scale = map.getZoomScale(map.getZoom(), 0);
-  const origin = map.latLngToContainerPoint([0, 0]);
+  const origin = map.latLngToContainerPoint([0, 0]).add([margin, margin]);
   const a = scale * Math.cos(sheet.up);
   const b = scale * Math.sin(sheet.up);
   return {

@@ -5,6 +5,7 @@ import type { LonLat } from '../../../core/course/model.ts';
 import type { Spot } from '../../../core/plan/model.ts';
 import { CanvasLayer, type Painter } from '../../map/canvas-layer.ts';
 import { groundPainter } from '../../map/ground-painter.ts';
+import type { GroundPaths } from '../../map/ground-paths.ts';
 import { paletteOf, type Theme } from '../../map/palette.ts';
 import { makeSheet, type Sheet } from '../../map/sheet.ts';
 import { remember } from '../../state/remember.ts';
@@ -18,7 +19,7 @@ import { gridPainter } from './grid-painter.ts';
 import { handlesPainter } from './handles-painter.ts';
 import { listenForKeys } from './map-keys.ts';
 import { listenForPointer } from './map-pointer.ts';
-import { marksPainter } from './marks-painter.ts';
+import { hasMark, marksPainter } from './marks-painter.ts';
 import { overPicturePainter } from './over-picture-painter.ts';
 import { sketchColours } from './sketch-colours.ts';
 
@@ -29,13 +30,15 @@ export interface DrawingStageNews {
 /** Side of the ground shown where nothing is drawn yet, metres. */
 const EMPTY_SIDE_M = 600;
 const AROUND_M = 25;
+/** Drawn beyond the edges while the map is dragged, so that not every step of the way is drawn anew. */
+const DRAG_MARGIN_PX = 128;
 
 export class DrawingStage {
   readonly map: L.Map;
-  private readonly base = new CanvasLayer('base');
-  private readonly ground = new CanvasLayer('ground');
-  private readonly marks = new CanvasLayer('marks');
-  private readonly handles = new CanvasLayer('handles');
+  private readonly base = new CanvasLayer('base', DRAG_MARGIN_PX);
+  private readonly ground = new CanvasLayer('ground', DRAG_MARGIN_PX);
+  private readonly marks = new CanvasLayer('marks', DRAG_MARGIN_PX);
+  private readonly handles = new CanvasLayer('handles', DRAG_MARGIN_PX);
   private readonly grounds = new DrawnGrounds();
   private readonly watcher: ResizeObserver;
   private readonly stops: (() => void)[] = [];
@@ -44,6 +47,7 @@ export class DrawingStage {
   private pointedOut: Shape | null = null;
   private preview: readonly Shape[] = [];
   private basePainter: Painter | null = null;
+  private lastMarked: readonly Shape[] = [];
   /** Share of the drawing's colour over a picture. */
   private cover = 1;
 
@@ -174,9 +178,9 @@ export class DrawingStage {
     this.soon();
   }
 
-  /** A piece of the background has come: all layers are drawn again in the next frame. */
+  /** A piece of the background has come: it is drawn in the next frame. */
   repaintBase(): void {
-    this.map.fire('move');
+    this.base.redraw();
   }
 
   repaint(): void {
@@ -196,8 +200,8 @@ export class DrawingStage {
     const shapes = visibleShapes(state);
     this.base.show(sheet, this.basePainter);
     const cover = this.basePainter === null ? null : this.cover;
-    this.ground.show(sheet, groundFor(this.grounds, shapes, theme, cover));
-    this.marks.show(sheet, marksFor(shapes, theme, state.hole, state.gridM));
+    this.ground.show(sheet, groundFor(this.grounds.of(shapes), theme, cover));
+    this.marks.show(sheet, marksFor(this.marked(shapes), theme, state.hole, state.gridM));
     const toSpot = (place: LonLat): Spot => sheet.frame.toSpot(place);
     const { cursor, mode } = state;
     const pointedOut =
@@ -226,6 +230,15 @@ export class DrawingStage {
     this.element.dataset['mode'] = mode.do;
   }
 
+  /** The shapes that have marks; the identical list where none of them has changed. */
+  private marked(shapes: readonly Shape[]): readonly Shape[] {
+    const marked = shapes.filter(hasMark);
+    const { lastMarked: last } = this;
+    if (last.length === marked.length && last.every((shape, i) => shape === marked[i])) return last;
+    this.lastMarked = marked;
+    return marked;
+  }
+
   private fitOnce(state: DrawingState): void {
     const key = `${state.file?.entry.token ?? ''} ${state.frame.origin.join()}`;
     if (key === this.fitted) return;
@@ -241,14 +254,11 @@ export class DrawingStage {
 
 const sheetOf = remember((frame: DrawingState['frame']): Sheet => makeSheet(frame, 0));
 
-const groundFor = remember(
-  (grounds: DrawnGrounds, shapes: readonly Shape[], theme: Theme, cover: number | null): Painter => {
-    const paths = grounds.of(shapes);
-    return cover === null
-      ? groundPainter(paths, paletteOf(theme), null)
-      : overPicturePainter(paths, paletteOf(theme), cover);
-  },
-);
+const groundFor = remember((paths: GroundPaths, theme: Theme, cover: number | null): Painter => {
+  return cover === null
+    ? groundPainter(paths, paletteOf(theme), null)
+    : overPicturePainter(paths, paletteOf(theme), cover);
+});
 
 const marksFor = remember(
   (shapes: readonly Shape[], theme: Theme, hole: number | null, gridM: number | null): Painter => {

@@ -28,6 +28,15 @@ export function pathOf(shape: Shape): Path2D {
   return path;
 }
 
+function samePaths(a: GroundPaths, b: GroundPaths): boolean {
+  return (
+    a.boundary === b.boundary &&
+    a.trees === b.trees &&
+    a.grounds.length === b.grounds.length &&
+    a.grounds.every(({ lie, path }, i) => lie === b.grounds[i]!.lie && path === b.grounds[i]!.path)
+  );
+}
+
 interface Joined {
   readonly shapes: readonly Shape[];
   readonly path: Path2D;
@@ -58,8 +67,10 @@ export class DrawnGrounds {
       woodsDark: new Path2D(),
       trees: join('tree'),
     };
-    this.last = { shapes, grounds };
-    return grounds;
+    // what is no ground has changed: nothing is painted anew
+    const same = this.last !== null && samePaths(this.last.grounds, grounds) ? this.last.grounds : grounds;
+    this.last = { shapes, grounds: same };
+    return same;
   }
 
   private join(kind: string, shapes: readonly Shape[]): Path2D {

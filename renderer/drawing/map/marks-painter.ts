@@ -15,6 +15,22 @@ const DETAIL_SCALE = 0.7;
 /** From the start of a line to its number, screen pixels. */
 const NUMBER_PX = 20;
 
+/** Whether `marksPainter` paints anything for it. */
+export function hasMark({ kind, type }: Shape): boolean {
+  switch (kind) {
+    case undefined:
+    case 'hole':
+    case 'tee-marker':
+    case 'hole-position':
+    case 'ground-level':
+      return true;
+    case 'path':
+      return type === 'LineString';
+    default:
+      return false;
+  }
+}
+
 export function marksPainter(
   shapes: readonly Shape[],
   palette: Palette,

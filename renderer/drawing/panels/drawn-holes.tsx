@@ -6,7 +6,7 @@ import type { LonLat } from '../../../core/course/model.ts';
 import { countText, lengthText, type Units } from '../../state/measures.ts';
 import { remember } from '../../state/remember.ts';
 import { useApp } from '../../state/use-app.ts';
-import { holesShown, lineOfHole } from '../selectors.ts';
+import { holesShown, lineOfHole, settledDocument } from '../selectors.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 
@@ -41,9 +41,11 @@ function textOf(value: unknown): string {
 export function DrawnHoles() {
   const desk = useDesk();
   const current = useDrawing(({ hole }) => hole);
-  const lines = useDrawing(({ history, hole, file }) =>
-    file === null ? NO_LINES : linesOf(history.document, holesShown(history.document, hole)),
-  );
+  const lines = useDrawing(({ history, hole, file }) => {
+    if (file === null) return NO_LINES;
+    const document = settledDocument(history);
+    return linesOf(document, holesShown(document, hole));
+  });
   const editable = useDrawing(mayEdit);
   const units = useApp((state) => state.settings.units);
   const show = (hole: number): void => {

@@ -11,6 +11,7 @@ import { featureWords } from '../../../core/course/edits/words.ts';
 import type { FeatureKind } from '../../../core/course/feature-kind.ts';
 import { remember } from '../../state/remember.ts';
 import { KIND_CARDS } from '../kinds.ts';
+import { settledDocument } from '../selectors.ts';
 import { shapeOf } from '../shapes.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 
@@ -52,7 +53,7 @@ function wordsFor(feature: DocumentFeature): string {
 export function FeatureList() {
   const desk = useDesk();
   const [search, setSearch] = useState('');
-  const document = useDrawing(({ history }) => history.document);
+  const document = useDrawing(({ history }) => settledDocument(history));
   const groups = groupsOf(document, search);
   return (
     <div class="feature-list">

@@ -11,7 +11,7 @@ import { remember } from '../../state/remember.ts';
 import { useApp } from '../../state/use-app.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { typedValue } from '../fields.ts';
-import { holesShown, lineOfHole } from '../selectors.ts';
+import { holesShown, lineOfHole, settledDocument } from '../selectors.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { MissingList } from './missing-list.tsx';
 import { ValueField } from './value-field.tsx';
@@ -152,8 +152,7 @@ const teesOf = remember((document: EditableDocument, hole: number): readonly Tee
 
 function Tees({ hole }: { readonly hole: number }) {
   const desk = useDesk();
-  // a drag is left out: reading the whole course at each move would hold it up
-  const document = useDrawing(({ history }) => history.drag?.start ?? history.document);
+  const document = useDrawing(({ history }) => settledDocument(history));
   const units = useApp((state) => state.settings.units);
   const editable = useDrawing(mayEdit);
   const tees = teesOf(document, hole);
