@@ -121,6 +121,8 @@ export interface SpreadReport {
   readonly putting: PuttingLine;
   readonly upAndDowns: readonly UpAndDownChance[];
   readonly table: ShotTable | null;
+  /** Shots from other lies, wind, temperature or altitude, taken to a good lie in still air. */
+  readonly converted: number;
 }
 
 /** Rejected rows that are listed; the rest are counted. */
@@ -128,7 +130,7 @@ const LISTED_ROWS = 20;
 
 export function spreadReport(
   name: string,
-  { lines, putting, upAndDowns, table }: SpreadReport,
+  { lines, putting, upAndDowns, table, converted }: SpreadReport,
   unit: LengthUnit,
 ): string {
   const [metres, word] = unit === 'yards' ? [YARD_M, 'yd'] : [1, 'm'];
@@ -171,6 +173,11 @@ export function spreadReport(
         `up and down from a ${kind}: ${saved} of ${tries}, ${(100 * mean).toFixed(0)} % (${(100 * low).toFixed(0)} to ${(100 * high).toFixed(0)})`,
     ),
   ];
+  if (converted > 0)
+    text.push(
+      '',
+      `${converted} ${converted === 1 ? 'shot is' : 'shots are'} counted as from a good lie in still air at 15 °C at sea level`,
+    );
   return [...text, ...(table === null ? [] : ['', ...tableWords(table)])].join('\n');
 }
 

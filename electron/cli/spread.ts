@@ -59,6 +59,8 @@ async function spread(args: readonly string[]): Promise<void> {
     putting: puttingLine(readPutting(after, evidence.value.level)),
     upAndDowns: upAndDownLines(after.upAndDowns ?? []),
     table: taken?.table ?? null,
+    converted: [...evidence.value.counted.values()].filter((shot) => 'shot' in shot && shot.isConverted)
+      .length,
   };
   if (writeTo !== undefined) await writePlayer(writeTo, after);
   if (values.json !== true) {
@@ -71,6 +73,7 @@ async function spread(args: readonly string[]): Promise<void> {
     spreads: report.lines,
     putting: report.putting,
     upAndDowns: report.upAndDowns,
+    converted: report.converted,
     table:
       taken === null || shotsFile === undefined
         ? null

@@ -89,7 +89,7 @@ describe('shots in', () => {
     const { page } = window;
     await newcomer(page);
     let count = 0;
-    for (const { file, text, shots, bad } of inventTables().filter(({ shots: all }) => all.length < 300)) {
+    for (const { file, text, shots, bad } of inventTables().filter((table) => table.file !== 'larkfield-range-box.csv')) {
       await choose(page, file, text);
       await page.getByRole('button', { name: 'Read the table' }).click();
       await page.locator('.bag-tally').waitFor();

@@ -68,16 +68,16 @@ describe('spread', () => {
     const check = new Ajv2020({ strict: false }).compile(schema);
     expect(check(JSON.parse(out)), JSON.stringify(check.errors)).toBe(true);
     const { spreads, table } = JSON.parse(out) as Output;
-    expect(table!.accepted).toBe(42);
-    expect(table!.rejected.map(({ line }) => line)).toEqual([44, 45, 46]);
+    expect(table!.accepted).toBe(300);
+    expect(table!.rejected.map(({ line }) => line)).toEqual([302, 303, 304]);
     const iron = spreads.find(({ club, swing }) => club === '7-iron' && swing === 'full')!;
-    expect(iron.shots).toBe(7);
+    expect(iron.shots).toBe(50);
     for (const { mean, low, high } of Object.values(iron.estimates)) {
       expect(low).toBeLessThanOrEqual(mean);
       expect(high).toBeGreaterThanOrEqual(mean);
     }
     const written = JSON.parse(readFileSync(saved, 'utf8')) as PlayerDocument;
-    expect(written.shots).toHaveLength(42);
+    expect(written.shots).toHaveLength(300);
     expect(written.settings!.sources![0]!.name).toBe('old-harbour-studio.csv');
 
     // The same table again: known by its columns, every shot known, nothing twice.
@@ -86,7 +86,7 @@ describe('spread', () => {
       readonly table: { readonly duplicates: readonly unknown[] };
     };
     expect(second.table.accepted).toBe(0);
-    expect(second.table.duplicates).toHaveLength(42);
+    expect(second.table.duplicates).toHaveLength(300);
     expect(again.err).not.toContain('columns:');
   });
 
@@ -99,16 +99,22 @@ describe('spread', () => {
       columns: [
         { index: 0, header: 'Weite', field: 'carry', unit: 'yd' },
         { index: 1, header: 'Seite', field: 'offline', unit: 'yd', positive: 'right' },
+        { index: 2, header: 'Lage', field: 'lie' },
       ],
+      conditions: { windMps: 5, windFromDeg: 0 },
     };
     const columns = file('columns.json', JSON.stringify(mapping));
     // Not UTF-8: an umlaut of one byte.
-    const table = file('own.csv', Buffer.from('L\u00e4nge;Seite\n140,5;2,5\n138;-3\nweit;1\n', 'latin1'));
+    const table = file(
+      'own.csv',
+      Buffer.from('L\u00e4nge;Seite;Lage\n140,5;2,5;Rough\n138;-3;\nweit;1;\n', 'latin1'),
+    );
     const { code, out, err } = await run('--player', playerFile, '--shots', table, '--columns', columns);
     expect(code).toBe(0);
     expect(err).toContain('windows-1252');
     expect(err).toMatch(/7-iron has 2 measured shots/);
-    expect(out).toMatch(/7-iron +2 +0 +1\d\d\.\d \(\d+\.\d to \d+\.\d\)/);
+    expect(out).toMatch(/7-iron +2 +[01] +1\d\d\.\d \(\d+\.\d to \d+\.\d\)/);
+    expect(out).toContain('2 shots are counted as from a good lie in still air at 15 °C at sea level');
     expect(out).toContain('table: 3 rows, 2 shots taken, 1 rejected, 0 already known');
     expect(out).toMatch(/line 4: Carry: “weit” is no number/);
     expect(out).toMatch(/putting \(30 putts on record\): direction ± \d\.\d\d° \(\d\.\d\d to \d\.\d\d\)/);

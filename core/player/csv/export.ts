@@ -4,6 +4,7 @@
 // eslint-disable-next-line @typescript-eslint/triple-slash-reference
 /// <reference path="./papaparse.d.ts" />
 import Papa from 'papaparse';
+import { withoutFormulas } from '../../csv-formulas.ts';
 import type { RecordedShot } from '../format.ts';
 import type { ShotMapping } from './mapping.ts';
 
@@ -38,7 +39,7 @@ export function shotsToCsv(shots: readonly RecordedShot[], units: 'yards' | 'met
         'Date and time',
       ],
       data: shots.map((shot) => [
-        shot.club,
+        withoutFormulas(shot.club),
         shot.swing ?? 'full',
         length(shot.carryM),
         length(shot.totalM),
@@ -50,10 +51,10 @@ export function shotsToCsv(shots: readonly RecordedShot[], units: 'yards' | 'met
         plain(shot.windFromDeg),
         plain(shot.temperatureC),
         plain(shot.altitudeM),
-        shot.at ?? '',
+        withoutFormulas(shot.at ?? ''),
       ]),
     },
-    { newline: '\r\n', escapeFormulae: true },
+    { newline: '\r\n' },
   );
 }
 

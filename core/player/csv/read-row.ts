@@ -20,6 +20,7 @@ import { findClub } from './club-names.ts';
 import { COLUMN_FIELDS, type ColumnField, type ColumnRule, ruleOf, type ShotMapping } from './mapping.ts';
 import { isNothing, readWeather, tidyNumber } from './read-weather.ts';
 import type { CsvRow } from './rows.ts';
+import { findSwing } from './swing-names.ts';
 
 export interface RowFault {
   readonly code:
@@ -145,7 +146,10 @@ export class RowReader {
     const { swingNames } = this.mapping;
     const named =
       swingNames !== undefined && Object.hasOwn(swingNames, written) ? swingNames[written] : undefined;
-    const known = named ?? SWINGS.find((swing) => swing === written.toLowerCase());
+    const known =
+      named ??
+      SWINGS.find((swing) => swing === written.toLowerCase()) ??
+      (written.length > 60 ? undefined : findSwing(written));
     if (known !== undefined) return succeed(known);
     const shown = written.length > 40 ? `${written.slice(0, 40)}…` : written;
     return this.fault('swing-unknown', 'swing', `“${shown}” is no swing that is known. Say which one it is.`);

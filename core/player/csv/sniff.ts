@@ -16,6 +16,8 @@ export interface CsvShape {
   readonly skipRows: number;
   /** The first rows of shots. */
   readonly sample: readonly (readonly string[])[];
+  /** Rows from all over the table: what a column holds may show late, as days above twelve or another swing. */
+  readonly scattered: readonly (readonly string[])[];
   /** Something in the text that makes a wrong reading likely. */
   readonly warning?: string;
 }
@@ -27,6 +29,9 @@ const DELIMITERS: readonly ShotMapping['delimiter'][] = [';', '\t', ',', '|'];
 const SNIFFED_CHARACTERS = 60_000;
 const SNIFFED_ROWS = 60;
 const SAMPLE_ROWS = 25;
+/** So much of a text is looked through for rows from all over it, and so many are kept. */
+const SCATTERED_CHARACTERS = 200_000;
+const SCATTERED_ROWS = 600;
 /** Names stand within so many rows; above them a device may write what it likes. */
 const MOST_ROWS_ABOVE = 40;
 
@@ -56,7 +61,28 @@ export function sniffCsv(text: string): Result<CsvShape, Fault> {
       ),
     );
   }
-  return succeed(shapeOf(best.rows, best.delimiter, head));
+  const shape = shapeOf(best.rows, best.delimiter, head);
+  return succeed({ ...shape, scattered: scatteredRows(text, shape) });
+}
+
+function scatteredRows(
+  text: string,
+  { delimiter, skipRows }: Pick<CsvShape, 'delimiter' | 'skipRows'>,
+): readonly (readonly string[])[] {
+  let rows: (readonly string[])[] = [];
+  let step = 1;
+  let at = -skipRows;
+  for (const block of csvBlocks(text.slice(0, SCATTERED_CHARACTERS), delimiter)) {
+    for (const { cells, broken } of block.rows) {
+      if (at++ < 0 || broken !== undefined || (at - 1) % step !== 0) continue;
+      rows.push(cells);
+      if (rows.length <= SCATTERED_ROWS) continue;
+      // Too many: every other one stays, and from now on only every other one is taken.
+      rows = rows.filter((_, i) => i % 2 === 0);
+      step *= 2;
+    }
+  }
+  return rows;
 }
 
 function fault(code: string, message: string): Fault {
@@ -113,7 +139,11 @@ function wholeShare(rows: readonly CsvRow[], width: number): number {
   return cells === 0 ? 0 : numbers / cells;
 }
 
-function shapeOf(rows: readonly CsvRow[], delimiter: ShotMapping['delimiter'], head: string): CsvShape {
+function shapeOf(
+  rows: readonly CsvRow[],
+  delimiter: ShotMapping['delimiter'],
+  head: string,
+): Omit<CsvShape, 'scattered'> {
   const decimal = decimalOf(rows, delimiter);
   const width = Math.max(...rows.map((row) => row.cells.length));
   const headerAt = findHeader(rows, decimal);

@@ -13,6 +13,7 @@ import {
 } from './cells.ts';
 import { matchClubs } from './club-names.ts';
 import type { ColumnField, ColumnRule, ShotMapping } from './mapping.ts';
+import { findSwing } from './swing-names.ts';
 import { type CsvShape, unitWord } from './sniff.ts';
 
 export interface Suggestion {
@@ -60,14 +61,6 @@ const CLUES: Readonly<Record<ColumnField, { readonly for: RegExp; readonly again
   date: { for: /\b(?:date|datum|fecha|day|timestamp|when|zeitpunkt)\b/iu },
   time: { for: /\b(?:time|uhrzeit|zeit|heure|hora)\b/iu, against: /flight|hang|air|flug|stamp/iu },
 };
-
-const SWING_WORDS: readonly (readonly [RegExp, Swing])[] = [
-  [/\b(?:full|voll|normal|100\s*%?)\b/iu, 'full'],
-  [/three.?quarter|3\/4|¾|75\s*%/iu, 'three-quarter'],
-  [/\bhalf\b|1\/2|½|halb|50\s*%/iu, 'half'],
-  [/punch|knock.?down|low/iu, 'punch'],
-  [/\bpart\b|pitch|chip|feel/iu, 'part'],
-];
 
 /** The mapping that fits best. `bag` names the clubs that names in the file are matched with. */
 export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Suggestion {
@@ -133,8 +126,8 @@ export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Sugges
   const swing = has('swing');
   const swingNames: Record<string, Swing> = {};
   for (const name of swing === undefined ? [] : distinct(shape, swing.index)) {
-    const known = SWING_WORDS.find(([words]) => words.test(name));
-    if (known !== undefined) swingNames[name] = known[1];
+    const known = name.length > 60 ? undefined : findSwing(name);
+    if (known !== undefined && Object.keys(swingNames).length < 40) swingNames[name] = known;
   }
   const date = has('date');
   const dates = date === undefined ? undefined : dateOrder(distinct(shape, date.index), doubts);
@@ -292,7 +285,7 @@ function hasLetters(shape: CsvShape, index: number): boolean {
 }
 
 function distinct(shape: CsvShape, index: number): string[] {
-  const cells = shape.sample.map((row) => (row[index] ?? '').trim()).filter((cell) => cell !== '');
+  const cells = shape.scattered.map((row) => (row[index] ?? '').trim()).filter((cell) => cell !== '');
   return [...new Set(cells)];
 }
 

@@ -95,7 +95,7 @@ function larkfield(): InventedTable {
 
 /** Semicolons, decimal commas, a row of units, a byte order mark, the left side positive. */
 function ostertal(): InventedTable {
-  const shots = inventShots('ostertal', 60);
+  const shots = inventShots('ostertal', 300);
   const names: Readonly<Record<string, string>> = {
     Driver: 'Driver',
     '5-wood': 'Holz 5',
@@ -129,7 +129,7 @@ function ostertal(): InventedTable {
 
 /** Tabs, lines of talk above the names, the direction as an angle, averages below the shots. */
 function fennimore(): InventedTable {
-  const shots = inventShots('fennimore', 48);
+  const shots = inventShots('fennimore', 300);
   const rows = shots.map((shot) =>
     [shot.club, fixed(shot.carryM), fixed(shot.directionDeg, 2), fixed(31.4), fixed(5200, 0)].join('\t'),
   );
@@ -146,7 +146,7 @@ function fennimore(): InventedTable {
 
 /** Everything in quotation marks, units beside the numbers, the side in a column of its own, lines inside a cell. */
 function quillAndStave(): InventedTable {
-  const shots = inventShots('quill', 54);
+  const shots = inventShots('quill', 300);
   const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
   const rows = shots.map((shot, i) => {
     const note = i % 9 === 4 ? 'a "good" one,\nI think' : '';
@@ -166,7 +166,7 @@ function quillAndStave(): InventedTable {
 
 /** Names in one word, feet for the offline, the month first, gaps and a formula. */
 function oldHarbour(): InventedTable {
-  const shots = inventShots('harbour', 42);
+  const shots = inventShots('harbour', 300);
   const names: Readonly<Record<string, string>> = {
     Driver: 'driver',
     '5-wood': 'wood_5',
