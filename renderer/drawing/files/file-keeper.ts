@@ -58,6 +58,7 @@ class Keeper {
   /** Revisions of files that this window wrote itself. */
   private readonly own = new Set<string>();
   private seen: History | null = null;
+  private followed: OpenDocument<Course> | null = null;
   private sitting = beginSitting('');
   private saving: Promise<boolean> | null = null;
   private resting: Timer | undefined;
@@ -71,7 +72,10 @@ class Keeper {
     const { tools, store } = this;
     const follow = (): void => {
       const { course } = tools.store.state();
-      if (course !== null) this.follow(course);
+      // other news of the window, such as a plan worked out, must not bring back the course as it was before a save
+      if (course === null || course === this.followed) return;
+      this.followed = course;
+      this.follow(course);
     };
     tools.store.subscribe(follow);
     store.subscribe(() => this.changed());

@@ -44,7 +44,15 @@ function fakeHost(text: string) {
     claim: Claim;
     lost: readonly Journal[];
     hold: Promise<void> | null;
-  } = { save: () => null, journal: () => null, claim: { isHeld: true }, lost: [], hold: null };
+    onClear: () => void;
+  } = {
+    save: () => null,
+    journal: () => null,
+    claim: { isHeld: true },
+    lost: [],
+    hold: null,
+    onClear: () => undefined,
+  };
   let revisions = 1;
   const host: Pick<
     Host,
@@ -77,6 +85,7 @@ function fakeHost(text: string) {
     readJournal: () => Promise.resolve(good(wishes.lost)),
     clearJournal: ({ journal, upTo }) => {
       asked.push(`clear ${journal} up to ${upTo}`);
+      wishes.onClear();
       return Promise.resolve(good(null));
     },
     watch: (listener) => {
@@ -150,6 +159,18 @@ describe('a course under edit', () => {
     expect(room.app.state().course).toMatchObject({ revision: 'r2' });
     expect(room.app.state().course?.value.areas).toHaveLength(room.opened.value.areas.length + 1);
     expect(room.store.state().history.past).toHaveLength(1);
+  });
+
+  it('keeps what was drawn when the window hears of something else just after the save', async () => {
+    const room = openRoom();
+    await settle();
+    room.draw(0);
+    room.wishes.onClear = () => room.app.dispatch({ type: 'room-shown', room: 'round' });
+    await rest();
+    expect(room.savedBunkers()).toBe(1);
+    const { history, file } = room.store.state();
+    expect(history.past).toHaveLength(1);
+    expect(file).toMatchObject({ baseRevision: 'r2', onDisk: null });
   });
 
   it('begins the journal with the whole again for what is drawn while it is saved', async () => {
