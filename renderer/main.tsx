@@ -13,6 +13,7 @@ import './styles/print.css';
 import { App } from './app.tsx';
 import { connectHost } from './host/connect.ts';
 import { answerQuestions } from './state/effects/answer-questions.ts';
+import { findWaysOut } from './state/effects/find-ways-out.ts';
 import { keepSettings, paintTheme } from './state/effects/keep-settings.ts';
 import { fileDuties, readSettings, startFiles } from './state/effects/open-files.ts';
 import { listenForShortcuts } from './state/effects/shortcuts.ts';
@@ -44,6 +45,7 @@ async function start(): Promise<void> {
   titleWindow(store, document);
   solveHoles(store, pool);
   answerQuestions(store, pool);
+  findWaysOut(store, pool);
   await readSettings(store, host);
   keepSettings(store, host);
   await startFiles(store, host);

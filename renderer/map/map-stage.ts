@@ -12,10 +12,13 @@ import {
   currentPlan,
   drawingFrame,
   holeSituation,
+  paintedShot,
   positionOf,
   teeOf,
 } from '../state/selectors.ts';
 import type { Store } from '../state/store.ts';
+import type { TreePassage } from '../workers/ways-out.ts';
+import { passageLabels, passagePainter } from '../recovery/passage-painter.ts';
 import { CanvasLayer, type Painter } from './canvas-layer.ts';
 import { groundPainter } from './ground-painter.ts';
 import { groundPaths } from './ground-paths.ts';
@@ -28,7 +31,7 @@ import { ballSpot, type MarkerKind, markerSpot, moveLabel, moveMarker } from './
 import { type Palette, paletteOf, type Theme } from './palette.ts';
 import { holeBearing, makeSheet, moveOnScreen, type Sheet, spotsOf } from './sheet.ts';
 import { shotPainter } from './shot-painter.ts';
-import { type DrawnShot, shotScene } from './shot-scene.ts';
+import { type DrawnShot, isComparing, shotScene } from './shot-scene.ts';
 import { strokesScale } from './strokes-ramp.ts';
 import { surfacePainter } from './surface-painter.ts';
 
@@ -154,12 +157,20 @@ export class MapStage {
     this.holeButtons.hide();
     const pin = frame.toSpot(positionOf(hole, holeSituation(state, hole.number).position).at);
     const shots = shotScene(state);
+    const trees = passageOf(state, sheet);
     this.shots.show(
       sheet,
       inTurn([
         holeLine(hole, frame, palette),
+        ...(trees === null ? [] : [passagePainter(trees.passage, trees.ball, palette)]),
         shotPainter(shots, frame, pin, palette, state.view.showBalls),
-        labelPainter(mapLabels(state, sheet, shots, pin), palette),
+        labelPainter(
+          [
+            ...mapLabels(state, sheet, shots, pin),
+            ...(trees === null ? [] : passageLabels(trees.passage, trees.ball)),
+          ],
+          palette,
+        ),
       ]),
     );
     this.showMarkers(state, sheet, hole, pin, shots);
@@ -299,6 +310,16 @@ const groundFor = remember(
 );
 
 const corridorOf = remember((hole: Hole, sheet: Sheet): readonly Spot[] => spotsOf(sheet.frame, hole.line));
+
+/** Only while it is the passage of the shot on the map. */
+function passageOf(
+  state: AppState,
+  { frame }: Sheet,
+): { readonly passage: TreePassage; readonly ball: Spot } | null {
+  const answer = state.answers.treePassage;
+  if (answer === null || isComparing(state) || answer.shot !== paintedShot(state)) return null;
+  return { passage: answer.passage, ball: frame.toSpot(answer.ball) };
+}
 
 function inTurn(painters: readonly Painter[]): Painter {
   return (brush) => {

@@ -6,6 +6,7 @@ import type { AppState, HoleWork } from '../state/app-state.ts';
 import { currentHole, currentPlan, currentResult, settledWorkKey, workOf } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { progressShare } from '../workers/progress-share.ts';
+import { WaysOutPanel } from '../recovery/ways-out-panel.tsx';
 import { AboutNumbers } from './about-numbers.tsx';
 import { BallLine } from './ball-line.tsx';
 import { ComparisonPanel } from './comparison.tsx';
@@ -44,6 +45,7 @@ function HolePlan({ hole }: { readonly hole: Hole }) {
         <>
           <RecommendationCard />
           <BallLine />
+          <WaysOutPanel />
           <ComparisonPanel />
           <OptionsTable />
           <ShotDetail />

@@ -17,6 +17,8 @@ import type {
   ShotId,
   Situation,
   SurfaceAnswer,
+  TreePassageAnswer,
+  WaysOutAnswer,
 } from './app-state.ts';
 
 export type Action = FileAction | ViewAction | SituationAction | WorkAction | AnswerAction;
@@ -85,4 +87,6 @@ export type AnswerAction =
   | { readonly type: 'own-arrived'; readonly answer: OwnAnswer | null }
   | { readonly type: 'comparison-arrived'; readonly answer: ComparisonAnswer | null }
   | { readonly type: 'paint-arrived'; readonly paint: Readonly<Record<ShotId, PaintedShot>> }
-  | { readonly type: 'surface-arrived'; readonly answer: SurfaceAnswer | null };
+  | { readonly type: 'surface-arrived'; readonly answer: SurfaceAnswer | null }
+  | { readonly type: 'ways-out-arrived'; readonly answer: WaysOutAnswer | null }
+  | { readonly type: 'tree-passage-arrived'; readonly answer: TreePassageAnswer | null };

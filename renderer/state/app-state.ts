@@ -10,6 +10,7 @@ import type { SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/mo
 import type { PlayerModel } from '../../core/player/model.ts';
 import type { Fault } from '../../core/result.ts';
 import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
+import type { TreePassage, WayOutOfTrees } from '../workers/ways-out.ts';
 import type { RoomName } from '../rooms/room.ts';
 import type { History } from './history.ts';
 
@@ -145,6 +146,9 @@ export interface Answers {
   readonly comparison: ComparisonAnswer | null;
   readonly paint: Readonly<Record<ShotId, PaintedShot>>;
   readonly surface: SurfaceAnswer | null;
+  /** For a ball in trees only. */
+  readonly waysOut: WaysOutAnswer | null;
+  readonly treePassage: TreePassageAnswer | null;
 }
 
 export interface PlanAnswer {
@@ -181,6 +185,22 @@ export interface PaintedShot {
   readonly origin: LonLat;
   readonly sample: ShotSample;
   readonly ellipses: readonly SpreadEllipse[];
+}
+
+export interface WaysOutAnswer {
+  readonly hole: number;
+  readonly resultKey: string;
+  /** From where. */
+  readonly ball: LonLat;
+  readonly ways: readonly WayOutOfTrees[];
+}
+
+/** How the shot on the map passes the trees. */
+export interface TreePassageAnswer {
+  readonly hole: number;
+  readonly ball: LonLat;
+  readonly shot: ShotId;
+  readonly passage: TreePassage;
 }
 
 export interface SurfaceAnswer {

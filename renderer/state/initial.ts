@@ -13,6 +13,8 @@ export const NO_ANSWERS: AppState['answers'] = {
   comparison: null,
   paint: {},
   surface: null,
+  waysOut: null,
+  treePassage: null,
 };
 
 export function initialState(): AppState {

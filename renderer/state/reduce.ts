@@ -60,6 +60,8 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'comparison-arrived':
     case 'paint-arrived':
     case 'surface-arrived':
+    case 'ways-out-arrived':
+    case 'tree-passage-arrived':
       return reduceAnswers(state, action);
   }
 }
@@ -343,5 +345,11 @@ function reduceAnswers(state: AppState, action: AnswerAction): AppState {
     case 'surface-arrived':
       if (action.answer !== null && action.answer.hole !== onScreen) return state;
       return { ...state, answers: { ...answers, surface: action.answer } };
+    case 'ways-out-arrived':
+      if (action.answer !== null && action.answer.hole !== onScreen) return state;
+      return { ...state, answers: { ...answers, waysOut: action.answer } };
+    case 'tree-passage-arrived':
+      if (action.answer !== null && action.answer.hole !== onScreen) return state;
+      return { ...state, answers: { ...answers, treePassage: action.answer } };
   }
 }

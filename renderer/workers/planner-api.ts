@@ -13,6 +13,7 @@ import type {
 } from '../../core/plan/model.ts';
 import type { Fault, Result } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
+import type { TreePassage, WayOutOfTrees } from './ways-out.ts';
 
 /** A hole to be worked out. */
 export interface HoleTask {
@@ -70,4 +71,7 @@ export interface PlannerApi {
   compare(question: SpotQuestion, a: ShotRequest, b: ShotRequest): Promise<Comparison | null>;
   paint(question: SpotQuestion, shot: ShotRequest, balls: number): Promise<ShotPicture | null>;
   surface(resultKey: string, cellM: number): Promise<StrokesSurface | null>;
+  /** In slices beside other work; null too where another such question has taken its place. */
+  waysOut(question: SpotQuestion): Promise<readonly WayOutOfTrees[] | null>;
+  treePassage(question: SpotQuestion, shot: ShotRequest): Promise<TreePassage | null>;
 }

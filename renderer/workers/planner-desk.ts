@@ -38,6 +38,7 @@ import type {
   Unfinished,
 } from './planner-api.ts';
 import { type QueueMeans, SolveQueue } from './solve-queue.ts';
+import { treePassage, type TreePassage, waysOut, type WayOutOfTrees } from './ways-out.ts';
 
 /** For a first answer, and while something is being dragged: one coarse grid, few draws, few sweeps. */
 const ROUGH_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [24], draws: 16, mostSweeps: 3 };
@@ -65,13 +66,16 @@ export class PlannerDesk implements PlannerApi {
   protected opened: Opened | null = null;
   private readonly solved = new Map<string, Solved>();
   private readonly queue: SolveQueue<SolveProgress, Result<Solved, Fault>>;
+  private readonly waysOutQueue: SolveQueue<number, readonly WayOutOfTrees[]>;
 
   constructor(protected readonly means: QueueMeans) {
     this.queue = new SolveQueue(means);
+    this.waysOutQueue = new SolveQueue(means);
   }
 
   open(courseText: string, playerText: string): Promise<Result<null, readonly Fault[]>> {
     this.queue.cancelAll();
+    this.waysOutQueue.cancelAll();
     // A new version of the course leaves most holes as they were: their keys name what they depend on.
     if (this.opened?.playerText !== playerText) this.solved.clear();
     this.opened = null;
@@ -219,6 +223,25 @@ export class PlannerDesk implements PlannerApi {
   surface(resultKey: string, cellM: number): Promise<StrokesSurface | null> {
     const known = this.solvedOf(resultKey);
     return Promise.resolve(known === null ? null : strokesSurface(known.field, cellM));
+  }
+
+  async waysOut(question: SpotQuestion): Promise<readonly WayOutOfTrees[] | null> {
+    this.waysOutQueue.cancelAll();
+    const known = this.solvedOf(question.resultKey);
+    if (known === null) return null;
+    const { prepared, field, hole } = known;
+    const spot = prepared.frame.toSpot(question.ball);
+    const ended = await this.waysOutQueue.add({
+      ...{ key: 'ways out', group: hole, quick: false, report: () => undefined },
+      steps: waysOut(prepared, field, spot, question.strokesTaken),
+    });
+    return ended.finished ? ended.value : null;
+  }
+
+  treePassage(question: SpotQuestion, shot: ShotRequest): Promise<TreePassage | null> {
+    return this.about(question, (prepared, _field, spot) =>
+      treePassage(prepared, spot, choiceFor(prepared, spot, shot)),
+    );
   }
 
   /** The hole in full where it is there, else its quick answer. */

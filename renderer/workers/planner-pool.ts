@@ -8,6 +8,7 @@ import type { Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../
 import type { Fault, Result } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
 import type { RoundApi } from './round-api.ts';
+import type { TreePassage, WayOutOfTrees } from './ways-out.ts';
 import type { HoleTask, OwnShot, ShotPicture, ShotRequest, SpotQuestion, Unfinished } from './planner-api.ts';
 
 const MOST_WORKERS = 4;
@@ -29,6 +30,8 @@ export interface PlannerPool {
   compare(hole: number, question: SpotQuestion, a: ShotRequest, b: ShotRequest): Promise<Comparison | null>;
   paint(hole: number, question: SpotQuestion, shot: ShotRequest, balls: number): Promise<ShotPicture | null>;
   surface(hole: number, resultKey: string, cellM: number): Promise<StrokesSurface | null>;
+  waysOut(hole: number, question: SpotQuestion): Promise<readonly WayOutOfTrees[] | null>;
+  treePassage(hole: number, question: SpotQuestion, shot: ShotRequest): Promise<TreePassage | null>;
   /** The worker that holds this hole, for what a round asks of it. */
   deskOf(hole: number): Remote<RoundApi>;
 }
@@ -61,6 +64,8 @@ export function startPlanners(broken: (message: string) => void): PlannerPool {
     compare: (hole, question, a, b) => deskOf(hole).compare(question, a, b),
     paint: (hole, question, shot, balls) => deskOf(hole).paint(question, shot, balls),
     surface: (hole, resultKey, cellM) => deskOf(hole).surface(resultKey, cellM),
+    waysOut: (hole, question) => deskOf(hole).waysOut(question),
+    treePassage: (hole, question, shot) => deskOf(hole).treePassage(question, shot),
     deskOf,
   };
 }

@@ -68,14 +68,14 @@ function followRough(store: Store, pool: PlannerPool): () => void {
   });
 }
 
-interface Asked {
+export interface Asked {
   readonly hole: number;
   readonly conditions: Conditions;
   readonly question: SpotQuestion;
 }
 
 /** The question about the spot where the ball is; null until the hole has a result. */
-function spotQuestion(state: AppState): Asked | null {
+export function spotQuestion(state: AppState): Asked | null {
   const hole = currentHole(state);
   const result = currentResult(state);
   const ball = ballPlace(state);
@@ -89,7 +89,7 @@ function spotQuestion(state: AppState): Asked | null {
   return { hole: hole.number, conditions: result.conditions, question };
 }
 
-function keyOf({ hole, question }: Asked): string {
+export function keyOf({ hole, question }: Asked): string {
   const { resultKey, rough, ball, strokesTaken: taken } = question;
   return `${hole}|${resultKey}|${rough}|${ball.join()}|${taken}`;
 }
@@ -157,7 +157,7 @@ function followComparison(store: Store, pool: PlannerPool): () => void {
   });
 }
 
-interface ToPaint {
+export interface NamedShot {
   readonly id: ShotId;
   readonly shot: ShotRequest;
   readonly key: string;
@@ -170,7 +170,7 @@ function followPaint(store: Store, pool: PlannerPool): () => void {
       const asked = spotQuestion(state);
       if (asked === null) return null;
       const ids = new Set([paintedShot(state), state.view.compareA, state.view.compareB]);
-      const shots = [...ids].map((id) => toPaint(state, asked.hole, id)).filter((shot) => shot !== null);
+      const shots = [...ids].map((id) => shotOf(state, asked.hole, id)).filter((shot) => shot !== null);
       const answer = state.answers.plan;
       // Painted from where the plan was made, so that line, spread and aim belong together during a drag.
       const ball = answer !== null && answer.hole === asked.hole ? answer.ball : asked.question.ball;
@@ -191,7 +191,8 @@ function followPaint(store: Store, pool: PlannerPool): () => void {
   });
 }
 
-function toPaint(state: AppState, hole: number, id: ShotId | null): ToPaint | null {
+/** The shot of that id as the workers take it; null for a putt or a drop. */
+export function shotOf(state: AppState, hole: number, id: ShotId | null): NamedShot | null {
   if (id === null) return null;
   const { aim } = holeSituation(state, hole);
   if (id === OWN_AIM) {

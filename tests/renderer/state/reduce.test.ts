@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_CONDITIONS } from '../../../core/conditions/conditions.ts';
 import type { Action } from '../../../renderer/state/actions.ts';
 import type { AppState, HoleResult, OpenDocument } from '../../../renderer/state/app-state.ts';
 import { withHole } from '../../../renderer/state/history.ts';
@@ -47,6 +48,7 @@ function resultFor(state: AppState, hole: number): HoleResult {
     teeName: tee!.name,
     positionName: 'front',
     lengthM: 100,
+    conditions: DEFAULT_CONDITIONS,
     convergence: { spacingsM: [], rmsChange: [], maxChange: [], sweeps: [] },
     teePlan: {
       hole,
@@ -131,7 +133,8 @@ describe('another version of the open course', () => {
   });
 
   it('keeps the answers on screen with the plan, and drops them with it', () => {
-    const answer = { hole: 1, resultKey: 'k', ball: [4, 52] as const, rough: false };
+    const conditions = DEFAULT_CONDITIONS;
+    const answer = { hole: 1, resultKey: 'k', ball: [4, 52] as const, conditions, rough: false };
     const { teePlan: plan } = resultFor(after(opened), 1);
     const answered = reduce(finished(), { type: 'plan-arrived', answer: { ...answer, plan } });
     const same = reduce(answered, { type: 'course-opened', document: withHole2('4') });
@@ -243,6 +246,7 @@ describe('strokes played', () => {
       hole: 1,
       resultKey: resultFor(state, 1).key,
       ball: [4, 52],
+      conditions: DEFAULT_CONDITIONS,
       rough: false,
       plan: { ...resultFor(state, 1).teePlan, lie: 'fairway', expectedStrokes },
     },

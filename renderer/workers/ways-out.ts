@@ -1,0 +1,227 @@
+/**
+ * Ways out of trees from a spot, each played to the end, and how one shot passes the trees: its gap against the club's
+ * spread, its height against the crowns. In steps, so that a worker can answer other questions between them.
+ */
+
+import type { LonLat } from '../../core/course/model.ts';
+import { isOnRaster, isPenaltyArea, lieAt } from '../../core/ground/hole-ground.ts';
+import { Lie, type LieCode } from '../../core/ground/lies.ts';
+import type { Choice, Spot } from '../../core/plan/model.ts';
+import { evaluateChoice } from '../../core/plan/options.ts';
+import type { PreparedHole } from '../../core/plan/prepare.ts';
+import { lieOfSpot } from '../../core/plan/sample.ts';
+import type { StrokesField } from '../../core/plan/strokes-field.ts';
+import type { Swing } from '../../core/player/model.ts';
+import { type Clearance, clearanceOver, clearanceUnder } from '../../core/recovery/clearance.ts';
+import { gapsFor, throughChance } from '../../core/recovery/gaps.ts';
+import {
+  type Passage,
+  type RecoveryOption,
+  recoveryOptions,
+  type WayOut,
+} from '../../core/recovery/recovery-shots.ts';
+import { type RecoveryShot, recoveryShot } from '../../core/recovery/shot-heights.ts';
+
+/** Shots behind the strokes of one way: enough to rank them; the plan weighs the chosen one in full. */
+const SAMPLES = 256;
+/** Ways that are played to the end, and those told. */
+const MOST_WEIGHED = 36;
+const MOST_TOLD = 6;
+/** Carries of the short way out with one club, metres. */
+const SHORT_CARRIES_M = [15, 35];
+/** Gaps are sought this far to either side of the shot on show. */
+const SIDE = Math.PI / 2;
+/** Heights that are as good as sure are not worth a line. */
+const SURE = 0.995;
+
+/** How one shot passes the trees. Bearings in radians clockwise from north. */
+export interface TreePassage {
+  readonly club: string;
+  readonly swing: Swing;
+  readonly bearing: number;
+  readonly carryM: number;
+  readonly passage: Passage;
+  /** The opening that it is aimed through, and the others of this club nearby; null where it is aimed at no opening. */
+  readonly gap: Opening | null;
+  readonly otherGaps: readonly Opening[];
+  /** Two of three solid strikes stay within so many degrees. */
+  readonly spreadDeg: number;
+  readonly throughChance: number;
+  readonly over: Clearance | null;
+  readonly under: Clearance | null;
+}
+
+export interface Opening {
+  readonly from: number;
+  readonly to: number;
+  readonly widthDeg: number;
+}
+
+export interface WayOutOfTrees {
+  readonly spreadIndex: number;
+  readonly club: string;
+  readonly swing: Swing;
+  readonly bearing: number;
+  readonly carryM: number;
+  readonly target: LonLat;
+  readonly way: WayOut;
+  readonly passage: Passage;
+  readonly gapDeg: number;
+  readonly spreadDeg: number;
+  readonly throughChance: number;
+  /** To hole out, from few samples. */
+  readonly meanStrokes: number;
+}
+
+interface Swung {
+  readonly spreadIndex: number;
+  readonly carryM: number;
+  readonly shot: RecoveryShot;
+}
+
+/** The club as it is played from this lie on this day; null where it is not. */
+function swung(prepared: PreparedHole, lie: LieCode, spreadIndex: number, carryM: number): Swung | null {
+  const spread = prepared.player.spreads[spreadIndex];
+  const law = spread === undefined ? null : prepared.book.lawOf(spreadIndex, lie, carryM);
+  if (spread === undefined || law === null) return null;
+  const { carryMean, carrySd, directionMean, directionSd } = law;
+  return {
+    spreadIndex,
+    carryM: carryMean,
+    shot: recoveryShot({ ...spread, carryMean, carrySd, directionMean, directionSd }, prepared.conditions),
+  };
+}
+
+/** Full swings and punches, and one club for short ways out: the first that is used for part swings, as the plan has it. */
+function shotsToTry(prepared: PreparedHole, lie: LieCode): (() => Swung | null)[] {
+  const { spreads } = prepared.player;
+  const short = spreads.findIndex(
+    ({ swing, carryMean }, i) => swing === 'part' && prepared.book.lawOf(i, lie, carryMean) !== null,
+  );
+  const shorts = SHORT_CARRIES_M.filter((carryM) => carryM <= (spreads[short]?.carryMean ?? 0));
+  return [
+    ...spreads.flatMap(({ swing, carryMean }, i) =>
+      swing === 'full' || swing === 'punch' ? [() => swung(prepared, lie, i, carryMean)] : [],
+    ),
+    ...shorts.map((carryM) => () => swung(prepared, lie, short, carryM)),
+  ];
+}
+
+interface Candidate extends Swung {
+  readonly option: RecoveryOption;
+}
+
+/** Best first; yields the share done. Empty where no club is played from there. */
+export function* waysOut(
+  prepared: PreparedHole,
+  field: StrokesField,
+  spot: Spot,
+  strokesTaken: number,
+): Generator<number, readonly WayOutOfTrees[], void> {
+  const { ground, pin } = prepared;
+  const lie = lieOfSpot(prepared, spot);
+  const toHole = Math.atan2(pin.x - spot.x, pin.y - spot.y);
+  const found: Candidate[] = [];
+  const tries = shotsToTry(prepared, lie);
+  for (const [i, make] of tries.entries()) {
+    yield (0.5 * i) / tries.length;
+    const one = make();
+    if (one === null) continue;
+    for (const option of recoveryOptions(ground, spot.x, spot.y, toHole, [one.shot]))
+      found.push({ ...one, option });
+  }
+  const ways: WayOutOfTrees[] = [];
+  const weighed = likeliest(prepared, spot, toHole, found);
+  for (const [i, { spreadIndex, carryM, shot, option }] of weighed.entries()) {
+    yield 0.5 + (0.5 * i) / weighed.length;
+    const { bearing, way, passage, gapDeg, spreadDeg, throughChance: through } = option;
+    const choice: Choice = { spreadIndex, bearing, carryM };
+    const weight = evaluateChoice(prepared, field, spot, choice, { strokesTaken, samples: SAMPLES });
+    if (weight === null) continue;
+    const target = prepared.frame.toLonLat(landing(spot, bearing, carryM));
+    ways.push({
+      ...{ spreadIndex, club: shot.club, swing: shot.swing, bearing, carryM, target },
+      ...{ way, passage, gapDeg, spreadDeg, throughChance: through, meanStrokes: weight.meanStrokes },
+    });
+  }
+  return worthTelling(ways);
+}
+
+function landing({ x, y }: Spot, bearing: number, carryM: number): Spot {
+  return { x: x + carryM * Math.sin(bearing), y: y + carryM * Math.cos(bearing) };
+}
+
+/** Those that come down on good ground, while there are any; of them the likeliest and most forward. */
+function likeliest(
+  prepared: PreparedHole,
+  spot: Spot,
+  toHole: number,
+  found: readonly Candidate[],
+): readonly Candidate[] {
+  const { ground } = prepared;
+  const isOut = ({ shot, option: { bearing } }: Candidate): boolean => {
+    const { x, y } = landing(spot, bearing, shot.carryM(bearing));
+    const lie = lieAt(ground, x, y);
+    return isOnRaster(ground, x, y) && lie !== Lie.woods && lie !== Lie.outOfBounds && !isPenaltyArea(lie);
+  };
+  const score = ({ option, carryM }: Candidate): number =>
+    option.throughChance * (1 + 0.004 * carryM * Math.cos(option.bearing - toHole));
+  const open = found.filter(({ option }) => option.gapDeg > 0);
+  for (const group of [open.filter(isOut), open, found]) {
+    if (group.length > 0) return [...group].sort((a, b) => score(b) - score(a)).slice(0, MOST_WEIGHED);
+  }
+  return [];
+}
+
+/** The cheapest, but of each kind of way first one: what is no option for one player is one for another. */
+function worthTelling(ways: readonly WayOutOfTrees[]): readonly WayOutOfTrees[] {
+  const sorted = [...ways].sort((a, b) => a.meanStrokes - b.meanStrokes);
+  const kindOf = ({ way, passage }: WayOutOfTrees): string => `${way} ${passage}`;
+  const sameShot = (a: WayOutOfTrees, b: WayOutOfTrees): boolean =>
+    a.spreadIndex === b.spreadIndex && kindOf(a) === kindOf(b);
+  const distinct = sorted.filter((one, i) => sorted.findIndex((other) => sameShot(one, other)) === i);
+  const firsts = distinct.filter(
+    (one, i) => distinct.findIndex((other) => kindOf(other) === kindOf(one)) === i,
+  );
+  const told = [...firsts, ...distinct.filter((one) => !firsts.includes(one))].slice(0, MOST_TOLD);
+  return told.sort((a, b) => a.meanStrokes - b.meanStrokes);
+}
+
+/** How the shot of `choice` passes the trees; null where that club is not played from there. */
+export function treePassage(prepared: PreparedHole, spot: Spot, choice: Choice): TreePassage | null {
+  const { ground } = prepared;
+  const { x, y } = spot;
+  const one = swung(prepared, lieOfSpot(prepared, spot), choice.spreadIndex, choice.carryM);
+  if (one === null) return null;
+  const { shot } = one;
+  const { bearing } = choice;
+  const gaps = gapsFor(ground, x, y, bearing, SIDE, shot);
+  const gap = gaps.find(({ from, to }) => from <= bearing && bearing <= to) ?? null;
+  const over = clearanceOver(ground, x, y, bearing, shot);
+  const under = clearanceUnder(ground, x, y, bearing, shot);
+  return {
+    ...{ club: shot.club, swing: shot.swing, bearing, carryM: shot.carryM(bearing) },
+    passage: passageOf(over, under),
+    gap,
+    otherGaps: gaps.filter((other) => other !== gap),
+    spreadDeg: (2 * shot.directionSd * 180) / Math.PI,
+    throughChance: throughChance(ground, x, y, bearing, shot),
+    ...worthALine(over, under),
+  };
+}
+
+/** What is as good as sure is left out; so are the tops for a ball that stays far below them, if branches are in its way. */
+function worthALine(over: Clearance | null, under: Clearance | null): Pick<TreePassage, 'over' | 'under'> {
+  const unsure = (clearance: Clearance | null): Clearance | null =>
+    clearance === null || clearance.chance > SURE ? null : clearance;
+  const isLow = under !== null && over !== null && over.hasM < 0.5 * over.needsM;
+  return { over: isLow ? null : unsure(over), under: unsure(under) };
+}
+
+/** By the mean height where it is least sure: `chance` is a half or more where the mean is clear. */
+function passageOf(over: Clearance | null, under: Clearance | null): Passage {
+  if (over === null && under === null) return 'open';
+  const isClear = (clearance: Clearance | null): boolean => clearance === null || clearance.chance >= 0.5;
+  if (!isClear(over) || !isClear(under)) return 'through';
+  return over === null ? 'under' : 'over';
+}
