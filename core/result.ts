@@ -29,3 +29,8 @@ export interface Fault {
 export function faultLine(fault: Fault): string {
   return `${fault.severity}: ${fault.where}: ${fault.message}`;
 }
+
+/** What was found in a file, for a message: enough of it to find it again. */
+export function briefly(found: string): string {
+  return found.length > 80 ? `${found.slice(0, 80)}…` : found;
+}

@@ -4,7 +4,7 @@
  */
 
 import * as v from 'valibot';
-import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { briefly, type Fault, type Result, refuse, succeed } from '../result.ts';
 import { assembleCourse } from './assemble.ts';
 import { UNNAMED_COURSE } from './defaults.ts';
 import { readJsonText } from './json-text.ts';
@@ -118,7 +118,7 @@ function readHeader(collection: Collection): Result<Header, readonly Fault[]> {
           severity: 'error',
           code: 'header-unreadable',
           where: path === null ? 'holewright' : `holewright.${path}`,
-          message: `It is ${issue.received}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
+          message: `It is ${briefly(issue.received)}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
         };
       }),
     );

@@ -1,7 +1,7 @@
 /** One GeoJSON feature to one thing of the course, or the faults that stand in the way. Each feature is tried apart. */
 
 import * as v from 'valibot';
-import type { Fault } from '../result.ts';
+import { briefly, type Fault } from '../result.ts';
 import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from './defaults.ts';
 import { featureKindOf, KIND_WORDS, whereFeature } from './feature-kind.ts';
 import { linePoints, pointOf, polygonsOf } from './geometry.ts';
@@ -168,7 +168,7 @@ function readGeometry(raw: unknown, context: FeatureContext): { value?: Geometry
   const path = (issue.path ?? [])
     .map(({ key }) => (typeof key === 'number' ? `[${key}]` : String(key)))
     .join('');
-  const message = `${path} is ${issue.received}: ${issue.message}. Correct it or remove the feature.`;
+  const message = `${path} is ${briefly(issue.received)}: ${issue.message}. Correct it or remove the feature.`;
   return stop(context.index, context.where, 'geometry-unreadable', message);
 }
 
@@ -178,7 +178,7 @@ function stop(index: number, where: string, code: string, message: string): { fa
 
 function describeShape(issue: v.BaseIssue<unknown>): string {
   const path = v.getDotPath(issue);
-  return `${path === null ? 'It' : path} is ${issue.received}, not ${issue.expected ?? 'what GeoJSON asks for'}. Write it as a GeoJSON Feature or remove it.`;
+  return `${path === null ? 'It' : path} is ${briefly(issue.received)}, not ${issue.expected ?? 'what GeoJSON asks for'}. Write it as a GeoJSON Feature or remove it.`;
 }
 
 function unknownFeature(properties: Readonly<Record<string, unknown>>, index: number): Fault {

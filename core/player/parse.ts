@@ -5,7 +5,7 @@
 
 import * as v from 'valibot';
 import { readJsonText } from '../course/json-text.ts';
-import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { briefly, type Fault, type Result, refuse, succeed } from '../result.ts';
 import { buildPlayer, type BuildSettings } from './build.ts';
 import {
   MOST_CLUBS,
@@ -112,7 +112,7 @@ function issueFaults(issues: readonly v.BaseIssue<unknown>[]): readonly Fault[] 
       where: placeOf(issue),
       message: missing
         ? `It is missing; ${wanted} is needed. Add it to the file, or restore the last good copy.`
-        : `It is ${issue.received}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
+        : `It is ${briefly(issue.received)}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
     };
   });
   if (issues.length > MOST_FAULTS) {

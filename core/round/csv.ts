@@ -3,18 +3,16 @@
  * written with an apostrophe before it, so that opening a stranger's round runs nothing.
  */
 
+import { withoutFormulas } from '../csv-formulas.ts';
 import type { PlayedHoleRecord, RoundDocument } from './format.ts';
 
 type Cell = string | number | boolean | undefined;
-
-/** Characters with which spreadsheets begin a formula, and blanks that they skip to find one. */
-const FORMULA_START = /^[\s]*[=+\-@\t\r\n|]/u;
 
 export function csvCell(value: Cell): string {
   if (value === undefined) return '';
   if (typeof value === 'number') return Number.isFinite(value) ? String(value) : '';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  const safe = FORMULA_START.test(value) ? `'${value}` : value;
+  const safe = withoutFormulas(value);
   return /[",\r\n]/u.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 

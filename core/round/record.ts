@@ -5,7 +5,7 @@
 
 import * as v from 'valibot';
 import { readJsonText } from '../course/json-text.ts';
-import { type Fault, refuse, type Result, succeed } from '../result.ts';
+import { briefly, type Fault, refuse, type Result, succeed } from '../result.ts';
 import {
   migrateRound,
   MOST_ROUND_CHARACTERS,
@@ -138,7 +138,7 @@ function issueFaults(issues: readonly v.BaseIssue<unknown>[]): readonly Fault[] 
       message:
         issue.received === 'undefined'
           ? `It is missing; ${wanted} is needed. Add it to the file, or restore the last good copy.`
-          : `It is ${issue.received}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
+          : `It is ${briefly(issue.received)}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
     };
   });
   if (issues.length > MOST_FAULTS) {

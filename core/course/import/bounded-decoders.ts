@@ -29,17 +29,21 @@ export function boundedPool(
       return inflateBounded(new Uint8Array(buffer), mostBytes);
     }
   }
+  class BoundedLzw extends Base {
+    override decodeBlock(buffer: ArrayBuffer): ArrayBuffer {
+      return unpackLzw(new Uint8Array(buffer), mostBytes);
+    }
+  }
   return {
     bindParameters: (compression, parameters) => {
       const given = parameters as ConstructorParameters<typeof Base>[0];
+      if (compression === Compression.lzw) return new BoundedLzw(given);
       if (compression === Compression.deflate || compression === Compression.oldDeflate)
         return new BoundedInflate(given);
       return {
         decode: async (buffer: ArrayBuffer) => {
           const bytes = new Uint8Array(buffer);
-          const length =
-            compression === Compression.lzw ? lzwLength(bytes, mostBytes) : packedLength(compression, bytes);
-          if (length > mostBytes) throw new TooLarge();
+          if (packedLength(compression, bytes) > mostBytes) throw new TooLarge();
           const decoder = await getDecoder(compression, given);
           return decoder.decode(buffer);
         },
@@ -84,16 +88,25 @@ function packedLength(compression: number, bytes: Uint8Array): number {
 
 const CLEAR = 256;
 const END = 257;
+const MOST_CODES = 4096;
 
-/** How many bytes LZW data (TIFF 6.0, section 13) unpacks to, counted without unpacking; stops beyond `mostBytes`. */
-export function lzwLength(bytes: Uint8Array, mostBytes: number): number {
-  const lengths = new Uint32Array(4097).fill(1);
+/**
+ * LZW data (TIFF 6.0, section 13) unpacked; throws for more than `mostBytes`, and for codes that name no entry yet, which
+ * otherwise could make an entry that goes round in a circle.
+ */
+export function unpackLzw(bytes: Uint8Array, mostBytes: number): ArrayBuffer {
+  // An entry is an earlier entry and one byte more.
+  const prefixes = new Uint16Array(MOST_CODES);
+  const lengths = new Uint32Array(MOST_CODES).fill(1);
+  const lastBytes = Uint8Array.from({ length: MOST_CODES }, (_, code) => code & 255);
+  const firstBytes = Uint8Array.from(lastBytes);
+  let out = new Uint8Array(Math.min(mostBytes, 4 * bytes.length + 1024));
+  let total = 0;
   let entries = 258;
   let width = 9;
   let before = -1;
-  let total = 0;
   const bits = bytes.length * 8;
-  for (let position = 0; position + width <= bits && total <= mostBytes; ) {
+  for (let position = 0; position + width <= bits; ) {
     const code = codeAt(bytes, position, width);
     position += width;
     if (code === END) break;
@@ -101,20 +114,36 @@ export function lzwLength(bytes: Uint8Array, mostBytes: number): number {
       [entries, width, before] = [258, 9, -1];
       continue;
     }
-    const known = code < entries;
-    if (!known && before < 0) break;
-    total += known ? lengths[code]! : lengths[before]! + 1;
-    if (before >= 0 && entries < 4096) {
+    if (code > entries || (code === entries && before < 0)) throw new Error('its LZW data is damaged');
+    if (before >= 0 && entries < MOST_CODES) {
+      prefixes[entries] = before;
       lengths[entries] = lengths[before]! + 1;
+      firstBytes[entries] = firstBytes[before]!;
+      lastBytes[entries] = firstBytes[code === entries ? before : code]!;
       entries++;
+    } else if (code >= entries) throw new Error('its LZW data is damaged');
+    const length = lengths[code]!;
+    if (total + length > mostBytes) throw new TooLarge();
+    if (total + length > out.length) out = grown(out, Math.min(mostBytes, 2 * (total + length)));
+    let entry = code;
+    for (let at = total + length - 1; at >= total; at--) {
+      out[at] = lastBytes[entry]!;
+      entry = prefixes[entry]!;
     }
+    total += length;
     before = code;
     if (entries + 1 >= 2 ** width) {
       if (width < 12) width++;
       else before = -1;
     }
   }
-  return total;
+  return out.slice(0, total).buffer;
+}
+
+function grown(bytes: Uint8Array<ArrayBuffer>, size: number): Uint8Array<ArrayBuffer> {
+  const larger = new Uint8Array(size);
+  larger.set(bytes);
+  return larger;
 }
 
 function codeAt(bytes: Uint8Array, position: number, width: number): number {

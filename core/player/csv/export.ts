@@ -46,7 +46,7 @@ export function shotsToCsv(shots: readonly RecordedShot[], units: 'yards' | 'met
         length(shot.intendedM),
         length(shot.offlineM),
         shot.directionDeg === undefined ? '' : tidy(shot.directionDeg),
-        shot.lie ?? '',
+        withoutFormulas(shot.lie ?? ''),
         plain(shot.windMps),
         plain(shot.windFromDeg),
         plain(shot.temperatureC),

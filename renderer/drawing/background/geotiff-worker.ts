@@ -1,16 +1,20 @@
 /** Reads a GeoTIFF picture beside the page: its colours, made small enough to paint, and where it lies. */
 
 import { expose, transfer } from 'comlink';
-import { fromArrayBuffer } from 'geotiff';
+import { BaseDecoder, fromArrayBuffer, getDecoder } from 'geotiff';
+import { boundedPool } from '../../../core/course/import/bounded-decoders.ts';
 import { gridOf, type GeoKeys } from '../../../core/course/import/grids.ts';
 import { coveredBy, type Placement, placementOf } from '../../../core/course/import/raster-placement.ts';
 import { directoryFault } from '../../../core/course/import/tiff-directory.ts';
 import { refuse, type Result, succeed } from '../../../core/result.ts';
 import type { LonLat } from '../../../core/course/model.ts';
+import { MOST_PICTURE_PIXELS } from './picture-size.ts';
 import type { MeshCell } from './raster.ts';
 
 /** Longest side of the painted picture, pixels. */
 const MOST_SIDE_PX = 6000;
+/** Largest piece that is unpacked at once. */
+const MOST_BLOCK_BYTES = 4 * MOST_PICTURE_PIXELS;
 /** Pieces along each side: within one the grid is taken as straight. */
 const PIECES = 8;
 
@@ -49,7 +53,18 @@ async function read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, string>>
     const overview = await file.getImage(i);
     if (overview.getWidth() >= width && overview.getWidth() < source.getWidth()) source = overview;
   }
-  const rgb = (await source.readRGB({ interleave: true, width, height })) as unknown as ArrayLike<number>;
+  const block = source.getTileWidth() * source.getTileHeight() * source.getBytesPerPixel();
+  if (source.getWidth() * source.getHeight() > MOST_PICTURE_PIXELS || !(block <= MOST_BLOCK_BYTES)) {
+    return refuse(
+      `It has ${fullWidth} × ${fullHeight} pixels and no smaller copy of them within. Add overviews to it, or make it smaller.`,
+    );
+  }
+  const rgb = (await source.readRGB({
+    interleave: true,
+    ...{ width, height },
+    // A block may be padded to whole bytes and rows, no more.
+    pool: boundedPool({ BaseDecoder, getDecoder }, block + 1024) as never,
+  })) as unknown as ArrayLike<number>;
   const pixels = new Uint8ClampedArray(4 * width * height);
   for (let i = 0; i < width * height; i++) {
     pixels[4 * i] = rgb[3 * i]!;

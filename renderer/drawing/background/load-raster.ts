@@ -5,7 +5,9 @@ import { PMTiles, TileType } from 'pmtiles';
 import type { Attachment, Host, TileSource } from '../../../electron/contract/host.ts';
 import { refuse, type Result, succeed } from '../../../core/result.ts';
 import type { Background } from './background.ts';
+import { inflateWithin } from './bounded-inflate.ts';
 import type { GeotiffApi } from './geotiff-worker.ts';
+import { MOST_PICTURE_PIXELS, MOST_TILE_PIXELS, pictureSize } from './picture-size.ts';
 import type { Raster } from './raster.ts';
 import type { TileAddress } from './tile-grid.ts';
 
@@ -74,6 +76,12 @@ async function readWhole(
 async function pictureRaster(host: Host, attachment: Attachment): Promise<Result<Raster, string>> {
   const bytes = await readWhole(host, attachment);
   if (!bytes.ok) return bytes;
+  const size = pictureSize(new Uint8Array(bytes.value));
+  if (size !== null && size.width * size.height > MOST_PICTURE_PIXELS) {
+    return refuse(
+      `${attachment.name} has ${size.width} × ${size.height} pixels; at most ${MOST_PICTURE_PIXELS / 1e6} million are shown. Make it smaller, or make PMTiles of it.`,
+    );
+  }
   try {
     const bitmap = await createImageBitmap(new Blob([bytes.value], { type: attachment.mediaType }));
     return succeed({ how: 'picture', bitmap, mesh: null });
@@ -97,14 +105,15 @@ async function geotiffRaster(host: Host, attachment: Attachment): Promise<Result
 const PICTURE_TYPES: readonly TileType[] = [TileType.Png, TileType.Jpeg, TileType.Webp, TileType.Avif];
 
 async function pmtilesRaster(host: Host, { token, name }: Attachment): Promise<Result<Raster, string>> {
-  const archive = new PMTiles({
+  const source = {
     getKey: () => token,
-    getBytes: async (offset, length) => {
+    getBytes: async (offset: number, length: number) => {
       const answer = await host.readAttachment(token, offset, length);
       if (!answer.ok) throw new Error(answer.message);
       return { data: answer.value };
     },
-  });
+  };
+  const archive = new PMTiles(source, undefined, inflateWithin);
   try {
     const header = await archive.getHeader();
     if (!PICTURE_TYPES.includes(header.tileType)) {
@@ -127,7 +136,7 @@ async function pmtilesRaster(host: Host, { token, name }: Attachment): Promise<R
       attribution,
       tile: async ({ zoom, x, y }) => {
         const tile = await archive.getZxy(zoom, x, y);
-        return tile === undefined ? null : createImageBitmap(new Blob([tile.data]));
+        return tile === undefined ? null : tilePicture(tile.data);
       },
     });
   } catch (error) {
@@ -152,9 +161,16 @@ async function mbtilesRaster(host: Host, { token, name }: Attachment): Promise<R
     tile: async ({ zoom, x, y }) => {
       const answer = await host.readTile(token, zoom, x, y);
       if (!answer.ok || answer.value === null) return null;
-      return createImageBitmap(new Blob([answer.value.bytes], { type: answer.value.mediaType }));
+      return tilePicture(answer.value.bytes, answer.value.mediaType);
     },
   });
+}
+
+/** Null for a picture that is no tile: too large to be one. */
+async function tilePicture(bytes: ArrayBuffer, type = ''): Promise<ImageBitmap | null> {
+  const size = pictureSize(new Uint8Array(bytes));
+  if (size !== null && size.width * size.height > MOST_TILE_PIXELS) return null;
+  return createImageBitmap(new Blob([bytes], { type }));
 }
 
 function addressRaster(sources: readonly TileSource[], name: string): Result<Raster, string> {

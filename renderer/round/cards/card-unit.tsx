@@ -36,7 +36,7 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
   const mayShow = hasGreens && mayDrawGreen(card, layout);
   const hasGreen = part !== 'words' && mayShow;
   const greenBox = part === 'picture' ? body * 0.27 : Math.min(body * GREEN_SHARE, 33 * print);
-  const noteHeight = 2.2 * print;
+  const noteHeight = 3.7 * print;
   const green = hasGreen && card.greenDrawing !== null && (
     <div class="card-green" style={{ height: `${greenBox}mm` }}>
       <GreenPicture

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { writeArrayBuffer } from 'geotiff';
 import { describe, expect, it } from 'vitest';
 import { courseOf, propertiesOf } from '../../../core/course/document.ts';
-import { lzwLength } from '../../../core/course/import/bounded-decoders.ts';
+import { TooLarge, unpackLzw } from '../../../core/course/import/bounded-decoders.ts';
 import { WEB_MERCATOR } from '../../../core/course/import/grids.ts';
 import { readHeights } from '../../../core/course/import/heights.ts';
 import { contextOf, EMPTY_CONTEXT, type ImportProposal } from '../../../core/course/import/proposal.ts';
@@ -287,14 +287,22 @@ describe('what is refused', () => {
   });
 });
 
-it('the length of LZW data is told without unpacking it', () => {
+it('LZW data is unpacked as it was, and refused where it unpacks to more than is allowed', () => {
   fc.assert(
     fc.property(
       fc.array(fc.tuple(fc.nat(255), fc.integer({ min: 1, max: 400 })), { maxLength: 60 }),
       (runs) => {
         const bytes = Uint8Array.from(runs.flatMap(([byte, length]) => Array.from({ length }, () => byte)));
-        expect(lzwLength(packLzw(bytes), 1e9)).toBe(bytes.length);
+        expect(new Uint8Array(unpackLzw(packLzw(bytes), bytes.length))).toEqual(bytes);
+        if (bytes.length > 0) expect(() => unpackLzw(packLzw(bytes), bytes.length - 1)).toThrow(TooLarge);
       },
     ),
   );
+});
+
+it('LZW data with a code that names no entry yet is refused, and does not go round in circles', () => {
+  // 9 bits each: clear, 65, 300; such data once unpacked without end.
+  const bits = [256, 65, 300].map((code) => code.toString(2).padStart(9, '0')).join('');
+  const bytes = Uint8Array.from(bits.padEnd(32, '0').match(/.{8}/gu)!, (byte) => Number.parseInt(byte, 2));
+  expect(() => unpackLzw(bytes, 1e6)).toThrow('LZW data is damaged');
 });
