@@ -52,6 +52,8 @@ describe('accessibility and paper', () => {
     await page.getByLabel('Strokes surface').check();
     await page.locator('.legend summary').click();
     await page.getByText('About these numbers').click();
+    await page.getByRole('button', { name: /^Day/ }).click();
+    await page.getByText(/^Local rules:/).click();
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Help' }).click();
     expect(await violations(page)).toEqual([]);

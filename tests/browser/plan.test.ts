@@ -173,6 +173,46 @@ describe('a hole worked out', () => {
     );
   });
 
+  it('plans for the day: told with the advice and on the map, undone by name, there again after loading anew', async () => {
+    const { page } = window;
+    const strokes = () => expectedStrokes(page);
+    const told = page.locator('.advice-day');
+    const still = await strokes();
+    expect(await told.count()).toBe(0);
+    await page.getByRole('button', { name: /^Day/ }).click();
+    await page.getByLabel('Wind', { exact: true }).fill('18');
+    await page.keyboard.press('Enter');
+    const into = await settles(strokes, (now) => now > still + 0.05);
+    await settles(
+      () => told.textContent(),
+      (words) => words === 'For this day: Wind 18 mph from the north',
+    );
+    expect(await page.locator('.wind-sign').getAttribute('aria-label')).toMatch(/; on this hole into$/);
+    // Half a turn of the dial by its keys, each of them a step.
+    await page.getByRole('slider', { name: 'Wind comes from' }).focus();
+    for (let i = 0; i < 4; i++) await page.keyboard.press('PageUp');
+    await settles(strokes, (now) => now < into - 0.1);
+    await settles(
+      () => told.textContent(),
+      (words) => words?.endsWith('from the south') === true,
+    );
+    await page.keyboard.press('Control+z');
+    await settles(
+      () => undo().getAttribute('title'),
+      (title) => title === 'Undo: wind from the south-east (Ctrl+Z)',
+    );
+    await planReady(page);
+    const kept = await strokes();
+    await page.reload();
+    await planReady(page);
+    expect(await told.textContent()).toBe('For this day: Wind 18 mph from the south-east');
+    expect(await strokes()).toBe(kept);
+    await page.getByRole('button', { name: /^Day/ }).click();
+    await page.getByRole('button', { name: 'Back to an ordinary day' }).click();
+    await told.waitFor({ state: 'detached' });
+    expect(await undo().getAttribute('title')).toBe('Undo: back to an ordinary day (Ctrl+Z)');
+  });
+
   it('compares two options: the difference with its error, and whether it is too close to call', async () => {
     const { page } = window;
     await page.locator('.side-A').first().click();
