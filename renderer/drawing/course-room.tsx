@@ -1,6 +1,8 @@
 /** Drawing the course: what can be drawn, the map, and what is known of the things on it. */
 
 import '../styles/drawing.css';
+import '../styles/drawing-panels.css';
+import '../styles/drawing-on-map.css';
 import { useState } from 'preact/hooks';
 import type { Room } from '../rooms/room.ts';
 import { useRoomKeys } from './room-keys.ts';

@@ -6,12 +6,14 @@ import { countText } from '../state/measures.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Picture } from './pictograms.tsx';
 
-export function Notices() {
+/** `elsewhere` are those that the room tells in a place of its own. */
+export function Notices({ elsewhere }: { readonly elsewhere?: (notice: Notice) => boolean }) {
   const notices = useApp((state) => state.notices);
-  if (notices.length === 0) return null;
+  const told = elsewhere === undefined ? notices : notices.filter((notice) => !elsewhere(notice));
+  if (told.length === 0) return null;
   return (
     <div class="notices">
-      {notices.map((notice) => (
+      {told.map((notice) => (
         <NoticeBox key={notice.id} notice={notice} />
       ))}
     </div>

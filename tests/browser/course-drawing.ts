@@ -1,6 +1,7 @@
 /** Draws in the course room as a hand would, and counts what the hand does. */
 
 import type { Page } from 'playwright-core';
+import { settles } from './window.ts';
 
 export interface Spot {
   readonly x: number;
@@ -75,6 +76,35 @@ export function ring(centre: Spot, across: number, along: number, corners: numbe
 export async function openCourseRoom(page: Page): Promise<void> {
   await page.locator('.room-switch').getByRole('button', { name: 'Course', exact: true }).click();
   await page.locator('.drawing-map').waitFor();
+}
+
+/** Resolves when the course that is open may be drawn on. */
+export async function mapEdited(page: Page): Promise<void> {
+  await page.locator('.kind-button:enabled', { hasText: 'Bunker' }).waitFor();
+}
+
+/** What undo would take back, as its button says. */
+export async function undoTitle(page: Page): Promise<string> {
+  return (await page.locator('.top-bar .button-pair button').first().getAttribute('title')) ?? '';
+}
+
+/** Opens the room, begins a course by its name and place (which may be empty), and waits for the empty map. */
+export async function beginCourse(hand: Hand, name: string, place: string): Promise<void> {
+  const { page } = hand;
+  await openCourseRoom(page);
+  hand.clicks += 2;
+  await showPanel(page, 'course');
+  await page.getByText('Begin another course').click();
+  hand.clicks++;
+  await page.getByLabel('Name of the course').click();
+  await hand.type(name);
+  await hand.press('Tab');
+  await hand.type(place);
+  await hand.press('Enter');
+  await settles(
+    () => page.locator('.file-picker select').first().textContent(),
+    (text) => text?.includes(name) === true,
+  );
 }
 
 /** Resolves when the disk has all that is drawn. */

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import type axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { Hand, openCourseRoom, savedByItself, showPanel } from './course-drawing.ts';
+import { Hand, mapEdited, openCourseRoom, savedByItself, showPanel, undoTitle } from './course-drawing.ts';
 import { openSmallWindow, openWindow, settles, startBrowser, type TestWindow } from './window.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -29,15 +29,6 @@ async function violations(page: Page): Promise<readonly string[]> {
 const said = (page: Page): Promise<string | null> =>
   page.locator('.drawing-line [role="status"]').textContent();
 
-/** What undo would take back, as its button says. */
-async function undoTitle(page: Page): Promise<string> {
-  return (await page.locator('.top-bar .button-pair button').first().getAttribute('title')) ?? '';
-}
-
-async function mayEdit(page: Page): Promise<void> {
-  await page.locator('.kind-button:enabled', { hasText: 'Bunker' }).waitFor();
-}
-
 describe('changing a course', () => {
   let browser: Browser;
   let window: TestWindow;
@@ -46,7 +37,7 @@ describe('changing a course', () => {
     browser = await startBrowser();
     window = await openSmallWindow(browser);
     await openCourseRoom(window.page);
-    await mayEdit(window.page);
+    await mapEdited(window.page);
   });
   afterAll(async () => {
     await window.close();
@@ -139,7 +130,7 @@ describe('a course', () => {
     window = await openSmallWindow(browser);
     const { page } = window;
     await openCourseRoom(page);
-    await mayEdit(page);
+    await mapEdited(page);
     const second = await page.context().newPage();
     await second.goto(page.url());
     await openCourseRoom(second);
@@ -149,7 +140,8 @@ describe('a course', () => {
     await settles(
       async () => {
         const again = second.getByRole('button', { name: 'Try again' });
-        if (await again.isVisible()) await again.click();
+        // it may go by itself between the look and the click
+        if (await again.isVisible()) await again.click({ timeout: 2000 }).catch(() => undefined);
         return second.locator('.kind-button', { hasText: 'Bunker' }).isEnabled();
       },
       (enabled) => enabled,
@@ -165,7 +157,7 @@ describe('a course', () => {
     await page.getByText('Begin another course').click();
     await page.getByLabel('Name of the course').fill('Brought in');
     await page.keyboard.press('Enter');
-    await mayEdit(page);
+    await mapEdited(page);
     await showPanel(page, 'course');
     const map = join(import.meta.dirname, '../course/import/fixtures/invented-links.osm');
     await page.getByLabel('Map file to bring in').setInputFiles(map);
@@ -190,7 +182,7 @@ describe('a course', () => {
     window = await openSmallWindow(browser, { colorScheme });
     const { page } = window;
     await openCourseRoom(page);
-    await mayEdit(page);
+    await mapEdited(page);
     await page.locator('input[name="drawing-listed"][value="features"]').check();
     await page.getByPlaceholder('Find').fill('green of hole 1');
     await page.locator('.feature-row').first().click();

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Locator, type Page } from 'playwright-core';
 import { readsInCore } from '../../electron/files/core-check.ts';
+import type { Disk } from '../../electron/files/disk.ts';
 import { firstSettings, type SettingsStore, settingsStore } from '../../electron/files/settings.ts';
 import { type FileStore, openFileStore } from '../../electron/files/store.ts';
 import { startLoopback } from '../../electron/loopback/server.ts';
@@ -29,6 +30,8 @@ export interface WindowWishes {
   /** Names of workspace files that were open last. */
   readonly lastOpen?: { readonly course: string; readonly player: string };
   readonly colorScheme?: 'light' | 'dark';
+  /** Stands in for the computer's own. */
+  readonly disk?: Disk;
 }
 
 /** Debian's Chromium, without what only a desktop needs. */
@@ -53,7 +56,12 @@ export async function openWindow(browser: Browser, wishes: WindowWishes = {}): P
   const home = await mkdtemp(join(tmpdir(), 'holewright-window-'));
   const workspace = join(home, 'workspace');
   const places = programPlaces(import.meta.dirname);
-  const store = await openFileStore({ workspace, demoFolder: places.demo, check: readsInCore });
+  const store = await openFileStore({
+    workspace,
+    demoFolder: places.demo,
+    check: readsInCore,
+    ...(wishes.disk === undefined ? {} : { disk: wishes.disk }),
+  });
   if (!store.ok) throw new Error(store.message);
   for (const [name, text] of Object.entries(wishes.files ?? {})) await writeFile(join(workspace, name), text);
   const settings = settingsStore(join(home, 'settings'));

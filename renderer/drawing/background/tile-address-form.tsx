@@ -9,7 +9,7 @@ import { useDesk } from '../use-drawing.ts';
 const NO_SOURCES: readonly TileSource[] = [];
 
 export function TileAddressForm() {
-  const { store } = useTools();
+  const { host, store } = useTools();
   const desk = useDesk();
   const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
   const [name, setName] = useState('');
@@ -20,6 +20,12 @@ export function TileAddressForm() {
   const keep = (tileSources: readonly TileSource[]): void => {
     const { settings } = store.state();
     store.dispatch({ type: 'settings-read', settings: { ...settings, tileSources } });
+  };
+  /** The new window is told by the settings on disk whom it may ask. */
+  const loadAnew = async (): Promise<void> => {
+    const [, kept] = await Promise.all([desk.files.save(), host.writeSettings(store.state().settings)]);
+    if (kept.ok) window.location.reload();
+    else setTold({ words: `The address is not kept yet: ${kept.message}`, isNew: true });
   };
   const add = (): void => {
     const refused = faultOf({ name, address, attribution, accepted }, sources);
@@ -108,13 +114,7 @@ export function TileAddressForm() {
             Keep the address
           </button>
           {told?.isNew === true && (
-            <button
-              type="button"
-              class="small-button"
-              onClick={() => {
-                void desk.files.save().then(() => window.location.reload());
-              }}
-            >
+            <button type="button" class="small-button" onClick={() => void loadAnew()}>
               Load the window anew
             </button>
           )}

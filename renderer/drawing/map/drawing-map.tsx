@@ -2,6 +2,7 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Notices } from '../../panels/notices.tsx';
+import type { Notice } from '../../state/app-state.ts';
 import { ScaleBar } from '../../map/scale-bar.tsx';
 import { useApp } from '../../state/use-app.ts';
 import { usePageTheme } from '../../state/use-page-theme.ts';
@@ -22,7 +23,11 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
   themeNow.current = theme;
   const place = useRef<HTMLDivElement>(null);
   const [metresPerPixel, setMetresPerPixel] = useState(1);
-  const hasFile = useDrawing(({ file }) => file !== null);
+  const token = useDrawing(({ file }) => file?.entry.token ?? null);
+  const hasFile = token !== null;
+  // a banner tells of the course's own file, with more to choose from
+  const isInBanner = (notice: Notice): boolean =>
+    notice.kind === 'changed-on-disk' && notice.entry.token === token;
   const catching = useDrawing((state) => state.catching);
   const stage = (): DrawingStage | null => desk.stage.current;
   useEffect(() => {
@@ -77,9 +82,11 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
       <div class="map-measures">
         <ScaleBar metresPerPixel={metresPerPixel} />
       </div>
-      <Banners />
+      <div class="banners">
+        <Banners />
+        <Notices elsewhere={isInBanner} />
+      </div>
       {!hasFile && <EmptyCourse />}
-      <Notices />
     </div>
   );
 }

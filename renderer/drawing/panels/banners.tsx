@@ -14,7 +14,7 @@ export function Banners() {
   if (file === null) return null;
   const { access } = file;
   return (
-    <div class="banners">
+    <>
       {access.may === 'look' && access.why !== 'asking' && (
         <LookingOnly why={access.why} words={access.words} />
       )}
@@ -23,7 +23,7 @@ export function Banners() {
       ))}
       {file.onDisk !== null && <ChangedOnDisk name={file.entry.name} />}
       {file.trouble !== null && <Trouble words={file.trouble} />}
-    </div>
+    </>
   );
 }
 

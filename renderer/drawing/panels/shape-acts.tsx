@@ -11,7 +11,9 @@ import { polygonsOfGeometry } from '../../../core/course/edits/shape.ts';
 import { simplify } from '../../../core/course/edits/simplify.ts';
 import { smooth } from '../../../core/course/edits/smooth.ts';
 import { featureWords } from '../../../core/course/edits/words.ts';
+import { areaM2 } from '../../../core/course/ellipsoid.ts';
 import type { EditableDocument } from '../../../core/course/document.ts';
+import type { DrawingDesk } from '../desk.ts';
 import { mayEdit, type Mode } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 
@@ -28,7 +30,7 @@ export function ShapeActs({ features }: { readonly features: readonly DocumentFe
   const shaped = types.every((type) => type !== undefined && type !== 'Point');
   const [only] = features;
   const act = (make: (document: EditableDocument) => EditResult): void => {
-    desk.attempt(make, 'touched');
+    if (desk.attempt(make, 'touched')) sayDone(desk);
   };
   const draw = (mode: Mode): void => {
     desk.store.dispatch({ type: 'mode-set', mode });
@@ -107,7 +109,7 @@ function Act({ words, on, act }: { readonly words: string; readonly on: boolean;
   );
 }
 
-/** Takes the one out of the other: the smaller one stays, whichever was chosen first. */
+/** Takes the one out of the other. Two that are called the same are told apart by their size. */
 function TakeOut({
   features,
   on,
@@ -119,6 +121,13 @@ function TakeOut({
 }) {
   const [a, b] = features;
   if (a === undefined || b === undefined) return null;
+  const [smaller] = areaOf(a) <= areaOf(b) ? [a] : [b];
+  const wordsFor = (feature: DocumentFeature): string =>
+    featureWords(a) !== featureWords(b)
+      ? featureWords(feature)
+      : feature === smaller
+        ? 'the smaller'
+        : 'the larger';
   return (
     <>
       {[
@@ -127,13 +136,25 @@ function TakeOut({
       ].map(([from, taken]) => (
         <Act
           key={from!.id}
-          words={`Take ${featureWords(taken!)} out of ${featureWords(from!)}`}
+          words={`Take ${wordsFor(taken!)} out of ${wordsFor(from!)}`}
           on={on}
           act={() => act((document) => cutHole(document, from!.id, { feature: taken!.id }))}
         />
       ))}
     </>
   );
+}
+
+/** The change is small at times, and who does not see the map hears of it. */
+function sayDone(desk: DrawingDesk): void {
+  const name = desk.store.state().history.past.at(-1)?.name;
+  if (name !== undefined) desk.say(`${name}: done.`);
+}
+
+function areaOf(feature: DocumentFeature): number {
+  const geometry = geometryOf(feature);
+  if (geometry === undefined) return 0;
+  return polygonsOfGeometry(geometry).reduce((sum, rings) => sum + areaM2(rings), 0);
 }
 
 function holesIn(feature: DocumentFeature): { readonly part: number; readonly ring: number }[] {
@@ -159,7 +180,8 @@ function CopyLine({ features, on }: { readonly features: readonly DocumentFeatur
         disabled={!on}
         onClick={() => {
           const ids = features.map(({ id }) => id);
-          desk.attempt((document) => copyToHole(document, ids, Number(wanted), COPY_SHIFT), 'touched');
+          if (desk.attempt((document) => copyToHole(document, ids, Number(wanted), COPY_SHIFT), 'touched'))
+            sayDone(desk);
         }}
       >
         Copy
