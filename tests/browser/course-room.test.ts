@@ -1,6 +1,8 @@
-/** The course room in a real browser: a par 4 drawn with the mouse from nothing, through a crash, to its plan. */
+/** The course room in a real browser: a par 4 drawn from a picture with the mouse, through a crash, to plan and paper. */
 
-import { readdir, readFile } from 'node:fs/promises';
+import { execFileSync } from 'node:child_process';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -8,7 +10,16 @@ import { parseCourseText } from '../../core/course/parse.ts';
 import { checkCourse } from '../../core/course/check.ts';
 import { distanceM } from '../../core/course/ellipsoid.ts';
 import { smallPlayerText } from '../renderer/small-course.ts';
-import { Hand, openCourseRoom, ring, savedByItself, showPanel, type Spot } from './course-drawing.ts';
+import {
+  beginCourse,
+  Hand,
+  openCourseRoom,
+  ring,
+  savedByItself,
+  showPanel,
+  type Spot,
+} from './course-drawing.ts';
+import { solidPng } from './map-files.ts';
 import { openWindow, planReady, settles, startBrowser, type TestWindow } from './window.ts';
 
 let browser: Browser;
@@ -24,23 +35,45 @@ async function courseFile(window: TestWindow, start: string): Promise<string> {
   return readFile(join(window.workspace, name), 'utf8');
 }
 
-/** Name and place, then the empty map. */
-async function beginCourse(hand: Hand): Promise<void> {
+/** Side of the aerial picture, pixels of half a metre: as much ground as the empty map shows. */
+const PICTURE_PX = 1200;
+
+/** An aerial picture comes under the map: two spots of it, and how far they are apart. */
+async function layPicture(hand: Hand): Promise<void> {
   const { page } = hand;
-  await openCourseRoom(page);
-  hand.clicks += 2;
-  await showPanel(page, 'course');
-  await page.getByText('Begin another course').click();
   hand.clicks++;
-  await page.getByLabel('Name of the course').click();
-  await hand.type('Larkfield');
-  await hand.press('Tab');
-  await hand.type('52.1, 4.3');
+  await showPanel(page, 'course');
+  hand.clicks += 3;
+  await page.locator('summary', { hasText: 'Under the drawing' }).click();
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Bring in a picture or map file …' }).click();
+  const buffer = solidPng(PICTURE_PX, [96, 128, 80]);
+  await (await chooser).setFiles({ name: 'aerial.png', mimeType: 'image/png', buffer });
+  for (const x of [300, 500]) {
+    await hand.button('Add a control point');
+    hand.clicks++;
+    await page.locator('.pixel-picker canvas').click({ position: { x, y: 300 } });
+  }
+  // the picker shows the picture at half its size: 400 pixels lie between
+  hand.clicks++;
+  await page.getByLabel(/^From 1 to 2/).click();
+  await hand.type('200');
   await hand.press('Enter');
-  await settles(
-    () => page.locator('.file-picker select').first().textContent(),
-    (text) => text?.includes('Larkfield') === true,
-  );
+  await page.getByText('A pixel is 0.50 m.').waitFor();
+  hand.clicks++;
+  await page.locator('.picture-placer').getByRole('button', { name: 'Close' }).click();
+}
+
+/** What the page puts on paper, as text. */
+async function printed(page: Page): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'holewright-print-'));
+  try {
+    const path = join(folder, 'hole.pdf');
+    await writeFile(path, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+    return execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' });
+  } finally {
+    await rm(folder, { recursive: true });
+  }
 }
 
 /** Pages of a context that the browser has crashed cannot be loaded again, so another one opens the same address. */
@@ -56,7 +89,7 @@ async function crash(page: Page): Promise<Page> {
   return next;
 }
 
-describe('a par 4 from nothing', () => {
+describe('a par 4 from a picture', () => {
   let window: TestWindow;
   let hand: Hand;
   let page: Page;
@@ -68,8 +101,9 @@ describe('a par 4 from nothing', () => {
   });
   afterAll(() => window.close());
 
-  it('is drawn, lives through a crash in the middle, and is planned', async () => {
-    await beginCourse(hand);
+  it('is drawn, lives through a crash in the middle, is planned and printed', async () => {
+    await beginCourse(hand, 'Larkfield', '52.1, 4.3');
+    await layPicture(hand);
     await hand.draw('Line of play', [
       { x: 0.5, y: 0.82 },
       { x: 0.52, y: 0.5 },
@@ -90,7 +124,7 @@ describe('a par 4 from nothing', () => {
     await page.waitForTimeout(400);
 
     page = await crash(page);
-    hand = Object.assign(new Hand(page), { clicks: hand.clicks, keys: hand.keys });
+    hand = hand.on(page);
     await openCourseRoom(page);
     await bringBackWhatWasLost(page);
     await settles(
@@ -130,8 +164,18 @@ describe('a par 4 from nothing', () => {
     await page.locator('.room-switch').getByRole('button', { name: 'Plan', exact: true }).click();
     await planReady(page);
     expect(await page.locator('.hole-row[data-hole="1"] .advice-club').textContent()).not.toBe('');
-    console.info(`A par 4 drawn whole: ${hand.clicks} clicks and ${hand.keys} keys.`);
-    expect(hand.clicks).toBeLessThan(110);
+    const paper = await printed(page);
+    expect(paper).toContain('Larkfield, hole 1');
+    expect(paper).toMatch(/Recommended: \S+/);
+    expect(paper).toMatch(/Shot and aim\s+Strokes/);
+
+    const seconds = hand.seconds();
+    console.info(
+      `A par 4 drawn whole from a picture: ${hand.clicks} clicks and ${hand.keys} keys in ${hand.steps} steps, ${seconds.toFixed(0)} s by hand.`,
+    );
+    expect(hand.clicks).toBeLessThan(125);
+    // under five minutes
+    expect(seconds).toBeLessThan(300);
     expect(window.complaints).toEqual([]);
   });
 });
