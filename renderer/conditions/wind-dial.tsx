@@ -22,7 +22,7 @@ interface Props {
 /** Of the drawing. */
 const SIZE = 128;
 const MIDDLE = SIZE / 2;
-const RIM = 46;
+const RIM = 42;
 const LETTERS = [
   ['N', 0],
   ['E', 90],
@@ -96,7 +96,7 @@ export function WindDial({ fromDeg, isStill, holeDeg, tryOut, take, drop }: Prop
         return <path key={k} class="dial-tick" d={`M${x1} ${y1}L${x2} ${y2}`} />;
       })}
       {LETTERS.map(([letter, turn]) => {
-        const [x, y] = at(turn, RIM + 11);
+        const [x, y] = at(turn, RIM + 15);
         return (
           <text key={letter} class="dial-letter" x={x} y={y + 4}>
             {letter}
@@ -110,7 +110,7 @@ export function WindDial({ fromDeg, isStill, holeDeg, tryOut, take, drop }: Prop
           class="dial-head"
           d={`M${at(degrees + 180, 30).join(' ')}L${at(degrees + 205, 17).join(' ')}L${at(degrees + 155, 17).join(' ')}Z`}
         />
-        <circle class="dial-knob" cx={knobX} cy={knobY} r={8} />
+        <circle class="dial-knob" cx={knobX} cy={knobY} r={7} />
       </g>
     </svg>
   );

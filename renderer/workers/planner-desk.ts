@@ -133,7 +133,14 @@ export class PlannerDesk implements PlannerApi {
       (solved) =>
         solved.hole === task.hole && solved.content === content && isSameDay(solved.prepared, conditions),
     )?.prepared;
-    if (known?.teeName === task.teeName && known.seed === task.seed && typeof position !== 'string') {
+    // Putts over slopes depend on where the hole is: a rough answer does with those of before.
+    const mayMove = task.rough || opened.course.levels.length === 0;
+    if (
+      mayMove &&
+      known?.teeName === task.teeName &&
+      known.seed === task.seed &&
+      typeof position !== 'string'
+    ) {
       // Only the hole position is another: the ground need not be drawn again, which counts while it is dragged.
       const pin = known.frame.toSpot(position);
       if (lieAt(known.ground, pin.x, pin.y) === Lie.green)

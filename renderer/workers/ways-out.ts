@@ -151,7 +151,7 @@ function landing({ x, y }: Spot, bearing: number, carryM: number): Spot {
   return { x: x + carryM * Math.sin(bearing), y: y + carryM * Math.cos(bearing) };
 }
 
-/** Those that come down on good ground, while there are any; of them the likeliest and most forward. */
+/** First those that come down on good ground, then other gaps, then what is left; of each the likeliest and most forward. */
 function likeliest(
   prepared: PreparedHole,
   spot: Spot,
@@ -167,10 +167,10 @@ function likeliest(
   const score = ({ option, carryM }: Candidate): number =>
     option.throughChance * (1 + 0.004 * carryM * Math.cos(option.bearing - toHole));
   const open = found.filter(({ option }) => option.gapDeg > 0);
-  for (const group of [open.filter(isOut), open, found]) {
-    if (group.length > 0) return [...group].sort((a, b) => score(b) - score(a)).slice(0, MOST_WEIGHED);
-  }
-  return [];
+  const inTurn = [open.filter(isOut), open, found].flatMap((group) =>
+    [...group].sort((a, b) => score(b) - score(a)),
+  );
+  return [...new Set(inTurn)].slice(0, MOST_WEIGHED);
 }
 
 /** The cheapest, but of each kind of way first one: what is no option for one player is one for another. */

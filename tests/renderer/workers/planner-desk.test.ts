@@ -4,7 +4,7 @@ import type { SolveProgress } from '../../../core/plan/model.ts';
 import type { HoleTask } from '../../../renderer/workers/planner-api.ts';
 import { PlannerDesk } from '../../../renderer/workers/planner-desk.ts';
 import { progressShare } from '../../../renderer/workers/progress-share.ts';
-import { area, square } from '../../course/builders.ts';
+import { area, at, point, square } from '../../course/builders.ts';
 import { smallCourse, smallCourseText, smallPlayerText } from '../small-course.ts';
 
 const means = {
@@ -17,9 +17,9 @@ const means = {
 };
 const quiet = (): void => undefined;
 
-async function openDesk(): Promise<PlannerDesk> {
+async function openDesk(courseText = smallCourseText()): Promise<PlannerDesk> {
   const desk = new PlannerDesk(means);
-  expect((await desk.open(smallCourseText(), smallPlayerText())).ok).toBe(true);
+  expect((await desk.open(courseText, smallPlayerText())).ok).toBe(true);
   return desk;
 }
 
@@ -141,6 +141,22 @@ describe('a desk', () => {
     const fresh = await solved(await openDesk(), task({ key: 'moved', position: place, rough: true }));
     expect(moved.teePlan).toEqual(fresh.teePlan);
     expect(moved.pin[0]).toBeCloseTo(place[0], 8);
+  });
+
+  it('putts over the slopes of the place to which the hole was moved', async () => {
+    const levels = [
+      ...[-12, 12].flatMap((north) => [-12, 12].map((east) => [160 + east, north] as const)),
+    ].map(([east, north]) =>
+      point({ holewright_kind: 'ground_level', ele: String(0.03 * east + 0.02 * north) }, at(east, north)),
+    );
+    const course = smallCourse();
+    const sloped = JSON.stringify({ ...course, features: [...course.features, ...levels] });
+    const from = task({ key: 'middle', hole: 2, position: 'Middle of the green', rough: true });
+    const to = task({ key: 'moved', hole: 2, position: at(165, -7) });
+    const desk = await openDesk(sloped);
+    await solved(desk, from);
+    const moved = await solved(desk, to);
+    expect(moved.teePlan).toEqual((await solved(await openDesk(sloped), to)).teePlan);
   });
 
   it('works out another day as if it had been so from the start, and the day before again', async () => {
