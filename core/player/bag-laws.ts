@@ -48,7 +48,10 @@ export class BagReading {
     private readonly level: PlayerLevel,
     private readonly evidence: readonly SpreadEvidence[],
     private readonly partShots: ReadonlyMap<string, readonly PartShot[]>,
+    /** Of this evidence, where it is worked out already. */
+    estimated?: BagPosterior,
   ) {
+    this.estimated = estimated;
     this.hasShots = this.evidence.some(({ shots }) => shots.length > 0);
   }
 

@@ -7,12 +7,12 @@
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
 import { BagReading, evidenceOf, type ShotGroups } from './bag-laws.ts';
 import { type BagClub, DEFAULT_MARGIN_STROKES, type PlayerDocument } from './format.ts';
-import { type GroupedShots, groupShots } from './group-shots.ts';
+import { type GroupedShots, groupShotsInSteps } from './group-shots.ts';
 import { clubsInRound, countFault, isInRound, lieEffectsOf } from './in-play.ts';
 import { inferLevel } from './infer-level.ts';
 import { LEAST_SHOTS } from './measured-shot.ts';
 import type { PlayerModel } from './model.ts';
-import { type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
+import { type BagPosterior, type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
 import { levelName, type PlayerLevel } from './presets.ts';
 import { readPutting } from './read-putting.ts';
 import { dayOf, weightOfAge } from './recency.ts';
@@ -26,6 +26,8 @@ export interface BuildSettings {
   readonly wholeBag?: boolean;
   /** Kept from one time to the next, so that shots in wind need no new flights. */
   readonly air?: StillAir;
+  /** What `readEvidence` found of the same file, where it is known already, and the posterior of it. */
+  readonly known?: { readonly evidence: PlayerEvidence; readonly posterior: BagPosterior };
 }
 
 /** The player that a file describes. Refuses a bag that cannot be planned with, and a player of unknown level. */
@@ -35,7 +37,8 @@ export function buildPlayer(
 ): Result<PlayerModel, readonly Fault[]> {
   const bagErrors = checkBag(document.bag);
   if (bagErrors.length > 0) return refuse(bagErrors);
-  const read = readEvidence(document, settings);
+  const { known } = settings;
+  const read = known === undefined ? readEvidence(document, settings) : succeed(known.evidence);
   if (!read.ok) return read;
   const { level, evidence, partShots } = read.value;
   const tooMany = countFault(document.bag);
@@ -43,7 +46,7 @@ export function buildPlayer(
   const goesOut = new Set(
     (settings.wholeBag === true ? document.bag : clubsInRound(document.bag)).map(({ name }) => name),
   );
-  const laws = new BagReading(document.bag, level, evidence, partShots).laws();
+  const laws = new BagReading(document.bag, level, evidence, partShots, known?.posterior).laws();
   laws.forEach(({ faults }, i) => {
     if (goesOut.has(document.bag[i]!.name)) warnings.push(...faults);
   });
@@ -89,7 +92,19 @@ export function readEvidence(
   document: PlayerDocument,
   settings: BuildSettings = {},
 ): Result<PlayerEvidence, readonly Fault[]> {
-  const grouped = groupShots(document.bag, document.shots ?? [], {
+  const steps = readEvidenceInSteps(document, settings);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** As `readEvidence`; each `next()` tells the share done, and the work can be left there. */
+export function* readEvidenceInSteps(
+  document: PlayerDocument,
+  settings: BuildSettings = {},
+): Generator<number, Result<PlayerEvidence, readonly Fault[]>, void> {
+  const grouped = yield* groupShotsInSteps(document.bag, document.shots ?? [], {
     handicap: document.handicap,
     air: settings.air,
   });

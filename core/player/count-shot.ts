@@ -4,6 +4,7 @@
  * planner puts on (`lie-effects.ts`).
  */
 
+import { speedText, temperatureText } from '../conditions/day-words.ts';
 import { refuse } from '../result.ts';
 import type { BagClub, RecordedShot } from './format.ts';
 import { lieEffectsFor } from './lie-effects.ts';
@@ -141,7 +142,7 @@ export function countedWords(
   if (!isConverted) return ['As measured.', ...flagged].join(' ');
   const lie = readLie(from.lie) ?? 'good';
   const isAir = !isOrdinary(from);
-  const was = [...(lie === 'good' ? [] : [`from ${LIE_SAID[lie]}`]), ...(isAir ? airSaid(from) : [])];
+  const was = [...(lie === 'good' ? [] : [`from ${LIE_SAID[lie]}`]), ...(isAir ? airSaid(from, units) : [])];
   const becomes = [
     ...(lie === 'good' ? [] : ['from a good lie']),
     ...(isAir && !doubts.some(({ kind }) => kind !== 'lie') ? ['in still air at 15 °C at sea level'] : []),
@@ -152,10 +153,13 @@ export function countedWords(
   ].join(' ');
 }
 
-function airSaid({ windMps = 0, windFromDeg, temperatureC, altitudeM }: RecordedShot): readonly string[] {
+function airSaid(
+  { windMps = 0, windFromDeg, temperatureC, altitudeM }: RecordedShot,
+  units: 'yards' | 'metres',
+): readonly string[] {
   return [
-    ...(windMps > 0 ? [`in ${round1(windMps)} m/s of wind${sideSaid(windFromDeg)}`] : []),
-    ...(temperatureC === undefined ? [] : [`at ${round1(temperatureC)} °C`]),
+    ...(windMps > 0 ? [`in ${speedText(windMps, units)} of wind${sideSaid(windFromDeg)}`] : []),
+    ...(temperatureC === undefined ? [] : [`at ${temperatureText(temperatureC, units)}`]),
     ...(altitudeM === undefined ? [] : [`at ${Math.round(altitudeM)} m above the sea`]),
   ];
 }
@@ -176,8 +180,4 @@ export function sideSaid(windFromDeg: number | undefined): string {
   if (windFromDeg === undefined) return '';
   const eighth = ((Math.round(windFromDeg / 45) % 8) + 8) % 8;
   return ` ${SIDES[eighth]!}`;
-}
-
-function round1(value: number): number {
-  return Math.round(value * 10) / 10;
 }

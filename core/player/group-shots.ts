@@ -25,6 +25,9 @@ export interface GroupSettings {
   readonly air?: StillAir | undefined;
 }
 
+/** Shots from one word of progress to the next. */
+const STEP_SHOTS = 20;
+
 export function groupKey(clubName: string, swing: Swing): string {
   return `${clubName}\n${swing}`;
 }
@@ -51,17 +54,31 @@ export function groupShots(
   shots: readonly RecordedShot[],
   settings: GroupSettings = {},
 ): GroupedShots {
+  const steps = groupShotsInSteps(bag, shots, settings);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** As `groupShots`; each `next()` tells the share done: shots in wind take a millisecond each. */
+export function* groupShotsInSteps(
+  bag: readonly BagClub[],
+  shots: readonly RecordedShot[],
+  settings: GroupSettings = {},
+): Generator<number, GroupedShots, void> {
   const clubs = new Map(bag.map((club) => [club.name, club]));
   const placed = shots.map((shot) => readShot(clubs.get(shot.club), shot.swing ?? 'full', shot));
   const air = settings.air ?? new StillAir();
-  const typical = typicalCarries(clubs, shots, placed, air);
+  const typical = yield* typicalCarries(clubs, shots, placed, air);
   const counter = new ShotCounter(settings.handicap, air);
   const groups = new Map<string, MeasuredShot[]>();
   const partShots = new Map<string, PartShot[]>();
   const counted = new Map<number, CountedShot | { readonly leftOut: string }>();
   const leftOut = new Listed();
   const doubted = new Listed();
-  shots.forEach((shot, index) => {
+  for (const [index, shot] of shots.entries()) {
+    if (index % STEP_SHOTS === 0) yield 0.5 + index / shots.length / 2;
     const swing = shot.swing ?? 'full';
     const key = groupKey(shot.club, swing);
     const place = placed[index]!;
@@ -72,7 +89,7 @@ export function groupShots(
     if (typeof read === 'string') {
       leftOut.add(read, shot.club, index);
       counted.set(index, { leftOut: WHY[read](shot.club) });
-      return;
+      continue;
     }
     if (read.isConverted || read.doubts.length > 0) counted.set(index, read);
     for (const { kind, said } of read.doubts) doubted.add(kind, shot.club, index, said);
@@ -80,7 +97,7 @@ export function groupShots(
       const { carryM, direction } = read.shot;
       push(partShots, shot.club, { intendedM: shot.intendedM!, carryM, direction });
     } else push(groups, key, read.shot);
-  });
+  }
   const warnings = [
     ...leftOut.faults(({ why, club }, count) => [why, `${count} left out: ${WHY[why as LeftOut](club)}`]),
     ...doubted.faults(({ club, first }, count) => [
@@ -98,12 +115,12 @@ function push<K, T>(lists: Map<K, T[]>, key: K, value: T): void {
 }
 
 /** Usual carry in still air, by `groupKey`; it does not hang on the order of the shots. */
-function typicalCarries(
+function* typicalCarries(
   clubs: ReadonlyMap<string, BagClub>,
   shots: readonly RecordedShot[],
   placed: readonly (PlacedShot | LeftOut)[],
   air: StillAir,
-): ReadonlyMap<string, number> {
+): Generator<number, ReadonlyMap<string, number>, void> {
   const carries = new Map<string, { carryM: number; weather: ShotWeather | null }[]>();
   shots.forEach((shot, index) => {
     const place = placed[index]!;
@@ -111,12 +128,13 @@ function typicalCarries(
     const weather = isOrdinary(shot) || weatherDoubt(shot) !== null ? null : shot;
     push(carries, groupKey(shot.club, shot.swing ?? 'full'), { carryM: place.carryM, weather });
   });
-  return new Map(
-    [...carries].map(([key, list]) => {
-      const [name, swing] = key.split('\n') as [string, Swing];
-      return [key, air.typicalStill(clubs.get(name)!, swing, list)];
-    }),
-  );
+  const typical = new Map<string, number>();
+  for (const [key, list] of carries) {
+    yield (0.5 * typical.size) / carries.size;
+    const [name, swing] = key.split('\n') as [string, Swing];
+    typical.set(key, air.typicalStill(clubs.get(name)!, swing, list));
+  }
+  return typical;
 }
 
 interface Listing {

@@ -49,6 +49,18 @@ export function parsePlayerDocumentText(
   text: string,
   settings: BuildSettings = {},
 ): Result<PlayerFile, readonly Fault[]> {
+  const read = readPlayerDocumentText(text);
+  return read.ok ? withPlayer(read.value, settings) : read;
+}
+
+/** A document as the schema read it, and as it was given. */
+export interface ReadDocument {
+  readonly parsed: PlayerDocument;
+  readonly document: PlayerDocument;
+}
+
+/** The document alone, checked against the schema, without anything estimated from it. */
+export function readPlayerDocumentText(text: string): Result<ReadDocument, readonly Fault[]> {
   if (text.length > MOST_PLAYER_CHARACTERS) {
     return refuse([
       fileFault(
@@ -58,13 +70,26 @@ export function parsePlayerDocumentText(
     ]);
   }
   const json = readJsonText(text);
-  return json.ok ? parsePlayerDocument(json.value, settings) : json;
+  return json.ok ? readPlayerDocument(json.value) : json;
 }
 
 export function parsePlayerDocument(
   json: unknown,
   settings: BuildSettings = {},
 ): Result<PlayerFile, readonly Fault[]> {
+  const read = readPlayerDocument(json);
+  return read.ok ? withPlayer(read.value, settings) : read;
+}
+
+function withPlayer(
+  { parsed, document }: ReadDocument,
+  settings: BuildSettings,
+): Result<PlayerFile, readonly Fault[]> {
+  const player = buildPlayer(parsed, settings);
+  return player.ok ? succeed({ player: player.value, document }) : player;
+}
+
+function readPlayerDocument(json: unknown): Result<ReadDocument, readonly Fault[]> {
   if (!v.is(PlayerHeaderSchema, json) || json.holewright.format !== 'player') {
     return refuse([
       fileFault(
@@ -79,9 +104,7 @@ export function parsePlayerDocument(
   if (tooMuch !== undefined) return refuse([tooMuch]);
   const parsed = v.safeParse(PlayerDocumentSchema, migrated.value);
   if (!parsed.success) return refuse(issueFaults(parsed.issues));
-  const player = buildPlayer(parsed.output, settings);
-  if (!player.ok) return player;
-  return succeed({ player: player.value, document: migrated.value as PlayerDocument });
+  return succeed({ parsed: parsed.output, document: migrated.value as PlayerDocument });
 }
 
 /** Counts before the schema reads every entry. */

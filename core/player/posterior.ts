@@ -80,6 +80,18 @@ export function estimateBag(
   evidence: readonly SpreadEvidence[],
   settings: EstimateSettings = {},
 ): BagPosterior {
+  const steps = estimateBagInSteps(evidence, settings);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** As `estimateBag`, sweep by sweep: each `next()` tells the share done, and the work can be left there. */
+export function* estimateBagInSteps(
+  evidence: readonly SpreadEvidence[],
+  settings: EstimateSettings = {},
+): Generator<number, BagPosterior, void> {
   for (const { club, shots } of evidence) {
     const bad = shots.find(
       (shot) => !(shot.carryM > 0 && shot.carryM < 1e6 && Number.isFinite(shot.direction)),
@@ -110,8 +122,13 @@ export function estimateBag(
     others.map((i) => evidence[i]!),
     prior,
   );
-  for (let sweep = 0; sweep < BURN_IN; sweep++) sampler.sweep();
+  const sweeps = BURN_IN + drawCount;
+  for (let sweep = 0; sweep < BURN_IN; sweep++) {
+    sampler.sweep();
+    yield sweep / sweeps;
+  }
   for (let row = 0; row < drawCount; row++) {
+    yield (BURN_IN + row) / sweeps;
     sampler.sweep();
     sampler.countKinds();
     knownAt.forEach((i, j) => {

@@ -7,6 +7,7 @@ import { countText } from '../state/measures.ts';
 import { NumberField } from './number-field.tsx';
 import { isFresh, isUnsaved } from './state/reduce-bag.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
+import { WorkNote } from './work-note.tsx';
 import { GROUP_WORDS } from './words.ts';
 
 export function PersonCard() {
@@ -141,6 +142,7 @@ export function WhoseNumbers() {
   const report = useBag((state) => state.file?.estimate.report ?? null);
   const invented = useBag((state) => state.file?.history.present.invented === true);
   const work = useBag((state) => state.file?.estimate.work ?? 'none');
+  const share = useBag((state) => state.file?.estimate.share ?? 0);
   const fresh = useBag((state) => state.file !== null && isFresh(state.file));
   const faults = useBag((state) => state.file?.estimate.faults ?? NO_FAULTS);
   const desk = useDesk();
@@ -177,16 +179,15 @@ export function WhoseNumbers() {
         </p>
       )}
       {work === 'busy' && !fresh && (
-        <p class="work-note" role="status">
-          <progress aria-label="Working out the estimates" /> Working out the estimates …{' '}
-          <button type="button" class="small-button" onClick={desk.stopEstimate}>
-            Stop
-          </button>
-        </p>
+        <WorkNote label="Working out the estimates" share={share} stop={desk.stopEstimate}>
+          Working out the estimates …
+        </WorkNote>
       )}
       {work === 'stopped' && (
         <p class="work-note" role="status">
-          Stopped: the numbers are those from before the last change.{' '}
+          Stopped:{' '}
+          {report === null ? 'nothing is estimated yet' : 'the numbers are those from before the last change'}
+          .{' '}
           <button type="button" class="small-button" onClick={desk.resumeEstimate}>
             Go on
           </button>

@@ -186,11 +186,11 @@ describe('what is said of a shot', () => {
   it.each([
     [
       { windMps: 5, windFromDeg: 0 },
-      /^1\d\d yd, \d yd right in still air at 15 °C at sea level; it was hit in 5 m\/s of wind from ahead\.$/,
+      /^1\d\d m, \d m right in still air at 15 °C at sea level; it was hit in 5 m\/s of wind from ahead\.$/,
     ],
     [
       { lie: 'rough', temperatureC: 3 },
-      /yd right from a good lie in still air at 15 °C at sea level; it was hit from rough, at 3 °C\.$/,
+      /m right from a good lie in still air at 15 °C at sea level; it was hit from rough, at 3 °C\.$/,
     ],
     [
       { windMps: 22, windFromDeg: 90 },
@@ -202,11 +202,11 @@ describe('what is said of a shot', () => {
     [{ lie: 'lava' }, /^As measured\. The lie “lava” is not known; it is taken as a good one\.$/],
     [
       { lie: 'rough', windMps: 30, windFromDeg: 3 },
-      /^\d+ yd, \d yd right from a good lie; it was hit from rough, in 30 m\/s of wind from ahead\. A wind of 30 m\/s is beyond/,
+      /^\d+ m, \d m right from a good lie; it was hit from rough, in 30 m\/s of wind from ahead\. A wind of 30 m\/s is beyond/,
     ],
   ] as const)('%j', (more, words) => {
     const one = { ...shot, ...more };
-    expect(countedWords(counted([one]), one, 'yards')).toMatch(words);
+    expect(countedWords(counted([one]), one, 'metres')).toMatch(words);
   });
 
   it('that counts as it is, is nothing', () => {

@@ -104,6 +104,10 @@ export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Sugges
     doubts.push(
       `“${windFrom.header}” is taken as the player sees it: 0 from ahead, 90 from the right. If it is by the compass, set it to “not read”.`,
     );
+  if (windFrom === undefined && has('wind') !== undefined)
+    doubts.push(
+      'No column tells from which side the wind came. Say it for the whole table, or the shots count as measured.',
+    );
   const offline = has('offline') ?? has('direction');
   if (offline !== undefined && has('side') === undefined && !hasLetters(shape, offline.index))
     doubts.push(

@@ -19,6 +19,24 @@ export function replaceShot(document: PlayerDocument, at: number, shot: Recorded
   return { ...document, shots: (document.shots ?? []).map((known, i) => (i === at ? shot : known)) };
 }
 
+/** Values of these shots; undefined takes one out. */
+export function changeShots(
+  document: PlayerDocument,
+  places: ReadonlySet<number>,
+  change: { readonly [K in keyof RecordedShot]?: RecordedShot[K] | undefined },
+): PlayerDocument {
+  const changed = (shot: RecordedShot): RecordedShot => {
+    const next = { ...shot, ...change } as RecordedShot;
+    for (const [key, value] of Object.entries(change))
+      if (value === undefined) Reflect.deleteProperty(next, key);
+    return next;
+  };
+  return {
+    ...document,
+    shots: (document.shots ?? []).map((shot, i) => (places.has(i) ? changed(shot) : shot)),
+  };
+}
+
 export function removeShots(document: PlayerDocument, places: ReadonlySet<number>): PlayerDocument {
   return { ...document, shots: (document.shots ?? []).filter((_, i) => !places.has(i)) };
 }

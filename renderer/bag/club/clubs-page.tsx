@@ -44,8 +44,15 @@ export function ClubsPage() {
         </p>
       ) : (
         <>
-          <div class="table-scroll" tabIndex={0} role="region" aria-label={`Estimates of ${club.name}`}>
-            <EstimatesTable lines={own} />
+          {own.length === 0 && <p class="faint">The numbers appear when the estimates are worked out.</p>}
+          <div
+            class="table-scroll"
+            hidden={own.length === 0}
+            tabIndex={0}
+            role="region"
+            aria-label={`Estimates of ${club.name}`}
+          >
+            {own.length > 0 && <EstimatesTable lines={own} />}
           </div>
           <p class="faint small-print">
             Below each number: the interval that holds the truth nine times in ten. ± is the standard

@@ -1,4 +1,4 @@
-/** The shots that the player has, a page at a time, to look through and to take out. */
+/** The shots that the player has, a page at a time: what each counts as; to change, to take out, to give out as a table. */
 
 import { useState } from 'preact/hooks';
 import { removeShots } from '../../../core/player/edits/shots.ts';
@@ -7,7 +7,11 @@ import { succeed } from '../../../core/result.ts';
 import { Field } from '../../panels/field.tsx';
 import { asideText, countText, lengthText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
+import { isFresh } from '../state/reduce-bag.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
+import { MarkedConditions } from './marked-conditions.tsx';
+import { ShotForm } from './shot-form.tsx';
+import { ShotsAsTable } from './shots-as-table.tsx';
 
 const ON_A_PAGE = 50;
 const NO_SHOTS: readonly RecordedShot[] = [];
@@ -20,6 +24,11 @@ export function KeptShots() {
   const [club, setClub] = useState('');
   const [page, setPage] = useState(0);
   const [chosen, setChosen] = useState<ReadonlySet<number>>(new Set());
+  const [changing, setChanging] = useState<number | null>(null);
+  // Of another content it would speak of other shots.
+  const counted = useBag(({ file }) =>
+    file !== null && isFresh(file) ? (file.estimate.report?.counted ?? null) : null,
+  );
   const counts = new Map<string, number>();
   for (const shot of shots) counts.set(shot.club, (counts.get(shot.club) ?? 0) + 1);
   // The latest first: what was just added is what one wants to see.
@@ -50,6 +59,7 @@ export function KeptShots() {
                   setClub(event.currentTarget.value);
                   setPage(0);
                   setChosen(new Set());
+                  setChanging(null);
                 }}
               >
                 <option value="">all</option>
@@ -69,58 +79,107 @@ export function KeptShots() {
               const words = countText(picked.length, 'shot', 'shots');
               desk.edit(`take out ${words}`, (document) => succeed(removeShots(document, new Set(picked))));
               setChosen(new Set());
+              setChanging(null);
             }}
           >
             Take out {picked.length === 0 ? 'the marked ones' : countText(picked.length, 'shot', 'shots')}
           </button>
+          <ShotsAsTable shots={club === '' ? shots : shots.filter((shot) => shot.club === club)} />
         </div>
       </div>
-      <table class="bag-table kept-table">
-        <thead>
-          <tr>
-            <th scope="col">
-              <span class="unseen">Marked</span>
-            </th>
-            <th scope="col">Club</th>
-            <th scope="col">Swing</th>
-            <th scope="col">Carry</th>
-            <th scope="col">Off line</th>
-            <th scope="col">Total</th>
-            <th scope="col">Lie</th>
-            <th scope="col">When</th>
-          </tr>
-        </thead>
-        <tbody>
-          {shown.map((place) => {
-            const shot = shots[place]!;
-            const offlineM =
-              shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
-            return (
-              <tr key={place}>
-                <td>
-                  <input
-                    type="checkbox"
-                    aria-label={`Mark the ${shot.club} of ${lengthText(shot.carryM, units)}`}
-                    checked={chosen.has(place)}
-                    disabled={locked}
-                    onChange={(event) => choose(place, event.currentTarget.checked)}
-                  />
-                </td>
-                <th scope="row">{shot.club}</th>
-                <td>{shot.swing ?? 'full'}</td>
-                <td>{lengthText(shot.carryM, units)}</td>
-                <td>{asideText(offlineM, units)}</td>
-                <td>{shot.totalM === undefined ? '' : lengthText(shot.totalM, units)}</td>
-                <td>{shot.lie ?? ''}</td>
-                <td>{shot.at?.replace('T', ' ') ?? ''}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      {picked.length > 0 && <MarkedConditions places={picked} />}
+      <div class="table-scroll" tabIndex={0} role="region" aria-label="Shots, one a row">
+        <table class="bag-table kept-table">
+          <thead>
+            <tr>
+              <th scope="col">
+                <span class="unseen">Marked</span>
+              </th>
+              <th scope="col">Club</th>
+              <th scope="col">Swing</th>
+              <th scope="col">Carry</th>
+              <th scope="col">Off line</th>
+              <th scope="col">Total</th>
+              <th scope="col">Lie</th>
+              <th scope="col">When</th>
+              <th scope="col">Counts</th>
+              <th scope="col">
+                <span class="unseen">Change</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((place) => {
+              const shot = shots[place]!;
+              const offlineM =
+                shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
+              const count = counted?.get(place);
+              const name = `the ${shot.club} of ${lengthText(shot.carryM, units)}`;
+              if (place === changing)
+                return (
+                  <tr key={place} class="shot-changing">
+                    <td colSpan={10}>
+                      <ShotForm place={place} shot={shot} close={() => setChanging(null)} />
+                    </td>
+                  </tr>
+                );
+              return (
+                <tr key={place}>
+                  <td>
+                    <input
+                      type="checkbox"
+                      aria-label={`Mark ${name}`}
+                      checked={chosen.has(place)}
+                      disabled={locked}
+                      onChange={(event) => choose(place, event.currentTarget.checked)}
+                    />
+                  </td>
+                  <th scope="row">{shot.club}</th>
+                  <td>{shot.swing ?? 'full'}</td>
+                  <td>{lengthText(shot.carryM, units)}</td>
+                  <td>{asideText(offlineM, units)}</td>
+                  <td>{shot.totalM === undefined ? '' : lengthText(shot.totalM, units)}</td>
+                  <td>{shot.lie ?? ''}</td>
+                  <td>{shot.at?.replace('T', ' ') ?? ''}</td>
+                  <td
+                    class={
+                      count?.as === 'converted'
+                        ? 'counted'
+                        : count === undefined
+                          ? 'faint'
+                          : 'counted warning'
+                    }
+                  >
+                    {count === undefined ? 'as measured' : count.words[units]}
+                  </td>
+                  <td>
+                    <button
+                      type="button"
+                      class="link-button"
+                      disabled={locked}
+                      aria-label={`Change ${name}`}
+                      onClick={() => setChanging(place)}
+                    >
+                      change
+                    </button>
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
       {pages > 1 && (
         <div class="save-row">
-          <button type="button" class="small-button" disabled={at === 0} onClick={() => setPage(at - 1)}>
+          <button
+            type="button"
+            class="small-button"
+            disabled={at === 0}
+            onClick={() => {
+              setPage(at - 1);
+              setChanging(null);
+            }}
+          >
             Later ones
           </button>
           <span class="faint">
@@ -130,7 +189,10 @@ export function KeptShots() {
             type="button"
             class="small-button"
             disabled={at >= pages - 1}
-            onClick={() => setPage(at + 1)}
+            onClick={() => {
+              setPage(at + 1);
+              setChanging(null);
+            }}
           >
             Earlier ones
           </button>

@@ -1,5 +1,7 @@
 /** What each column of a table holds, in which unit and with which signs, beside the first rows as they would be read. */
 
+import { speedText } from '../../../core/conditions/day-words.ts';
+import { sideSaid } from '../../../core/player/count-shot.ts';
 import { withClubName, withField, withPositive, withUnit } from '../../../core/player/csv/change-mapping.ts';
 import {
   COLUMN_FIELDS,
@@ -17,6 +19,7 @@ import type { Intake } from '../state/bag-state.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { unknownNames } from '../work/read-table.ts';
 import { clubSwing } from '../words.ts';
+import { TableConditions } from './table-conditions.tsx';
 import { closeIntake, readIntake, setMapping } from './intake-steps.ts';
 
 const FIELD_WORDS: Readonly<Record<ColumnField, string>> = {
@@ -29,6 +32,10 @@ const FIELD_WORDS: Readonly<Record<ColumnField, string>> = {
   direction: 'Direction (angle)',
   side: 'Side: left or right',
   lie: 'Lie',
+  wind: 'Wind speed',
+  windFrom: 'Wind from (0 ahead, 90 right)',
+  temperature: 'Temperature',
+  altitude: 'Altitude',
   date: 'Date',
   time: 'Time of day',
 };
@@ -41,6 +48,29 @@ const ANGLE_UNITS = [
   ['deg', 'degrees'],
   ['rad', 'radians'],
 ] as const;
+const WIND_UNITS = [
+  ['m/s', 'metres a second'],
+  ['km/h', 'kilometres an hour'],
+  ['mph', 'miles an hour'],
+  ['kn', 'knots'],
+] as const;
+const HEAT_UNITS = [
+  ['C', '°C'],
+  ['F', '°F'],
+] as const;
+const SIDEWAYS_UNITS = [...LENGTH_UNITS, ...ANGLE_UNITS];
+type UnitChoices = readonly (readonly [NonNullable<ColumnRule['unit']>, string])[];
+/** Fields whose numbers have a unit. */
+const UNITS_OF: Readonly<Partial<Record<ColumnField, UnitChoices>>> = {
+  carry: LENGTH_UNITS,
+  total: LENGTH_UNITS,
+  intended: LENGTH_UNITS,
+  offline: SIDEWAYS_UNITS,
+  direction: SIDEWAYS_UNITS,
+  wind: WIND_UNITS,
+  temperature: HEAT_UNITS,
+  altitude: LENGTH_UNITS,
+};
 const DELIMITERS = [
   [',', 'comma'],
   [';', 'semicolon'],
@@ -69,6 +99,7 @@ export function MappingPanel({ intake }: { readonly intake: Intake }) {
         </ul>
       )}
       <TableSigns mapping={mapping} document={document} change={change} />
+      <TableConditions mapping={mapping} change={change} />
       <PreviewTable intake={intake} mapping={mapping} change={change} />
       <NamesToMatch intake={intake} mapping={mapping} document={document} change={change} />
       {intake.fault !== null && (
@@ -274,15 +305,14 @@ function RuleSigns({
   readonly mapping: ShotMapping;
   readonly change: (mapping: ShotMapping) => void;
 }) {
-  const isLength = ['carry', 'total', 'intended'].includes(rule.field);
   const isSideways = rule.field === 'offline' || rule.field === 'direction';
-  if (!isLength && !isSideways) return null;
-  const units = isLength ? LENGTH_UNITS : [...LENGTH_UNITS, ...ANGLE_UNITS];
+  const units = UNITS_OF[rule.field];
+  if (units === undefined) return null;
   return (
     <>
       <select
         aria-label={`Unit of ${name}`}
-        value={rule.unit ?? (rule.field === 'direction' ? 'deg' : 'm')}
+        value={rule.unit ?? (rule.field === 'direction' ? 'deg' : units[0]![0])}
         onChange={(event) => {
           const unit = units.find(([known]) => known === event.currentTarget.value)?.[0];
           if (unit !== undefined) change(withUnit(mapping, rule.index, unit));
@@ -314,10 +344,22 @@ function previewText(row: PreviewRow, units: Units): string {
   return row.shot === null ? (row.fault ?? '') : shotText(row.shot, units);
 }
 
-/** `7-iron 137 yd, 4 yd right`. */
+/** `7-iron 137 yd, 4 yd right`, and what it was hit in where that is said. */
 export function shotText(shot: RecordedShot, units: Units): string {
   const offlineM = shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
-  return `${clubSwing(shot.club, shot.swing ?? 'full')} ${lengthText(shot.carryM, units)}, ${asideText(offlineM, units)}`;
+  const { lie, windMps, windFromDeg, temperatureC } = shot;
+  const more = [
+    ...(lie === undefined ? [] : [lie]),
+    ...(windMps === undefined || windMps === 0
+      ? []
+      : [`${speedText(windMps, units)}${sideSaid(windFromDeg)}`]),
+    ...(temperatureC === undefined ? [] : [`${Math.round(temperatureC)} °C`]),
+  ];
+  return [
+    `${clubSwing(shot.club, shot.swing ?? 'full')} ${lengthText(shot.carryM, units)}`,
+    asideText(offlineM, units),
+    ...more,
+  ].join(', ');
 }
 
 function NamesToMatch({ intake, mapping, document, change }: SignsProps & { readonly intake: Intake }) {

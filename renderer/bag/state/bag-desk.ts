@@ -165,7 +165,7 @@ function openDesk(tools: AppTools): BagDesk {
       tellApp(answer.value, document, report);
     },
     stopEstimate: () => {
-      office.stop();
+      void office.cancelEstimate();
       store.dispatch({ type: 'estimate-stopped' });
     },
     resumeEstimate: () => store.dispatch({ type: 'estimate-begun' }),
@@ -201,15 +201,15 @@ function followOpenPlayer(
       store.dispatch({ type: 'changed-on-disk', revision });
       return;
     }
-    const read = await office.readPlayer(text);
+    const read = await office.readDocument(text);
     if (under !== key || !read.ok) return;
     if (file !== null && !isSame) {
       await journal.flush();
       if (file.access.may === 'write') void host.release(file.entry.token);
     }
-    const { document, report } = read.value;
     const access = isSame ? file.access : ({ may: 'wait' } as const);
-    store.dispatch({ type: 'opened', entry, revision, document, report, access });
+    // The estimates follow, and tell how far they are.
+    store.dispatch({ type: 'opened', entry, revision, document: read.value, report: null, access });
     journal.settle();
     if (file !== null && !isSame && isUnsaved(file))
       store.dispatch({
@@ -264,19 +264,22 @@ function keepEstimates(store: BagStore, office: BagOffice): void {
       under = null;
       return;
     }
-    if (estimate.of === present || under !== null) return;
+    // What is under way for an earlier content is ended by asking for this one.
+    if (estimate.of === present || under === present) return;
     under = present;
-    if (estimate.work !== 'busy') store.dispatch({ type: 'estimate-begun' });
-    void office.report(present).then((report) => {
+    store.dispatch({ type: 'estimate-begun' });
+    const tell = (share: number): void => {
+      if (under === present) store.dispatch({ type: 'estimate-told', share });
+    };
+    void office.estimate(present, tell).then((report) => {
       if (under !== present) return;
       under = null;
-      if (store.state().file?.history.present === present)
-        store.dispatch(
-          report.ok
-            ? { type: 'estimate-done', of: present, report: report.value }
-            : { type: 'estimate-refused', of: present, faults: report.error },
-        );
-      else queueMicrotask(look);
+      const isCurrent = store.state().file?.history.present === present;
+      if (report.ok) {
+        if (isCurrent) store.dispatch({ type: 'estimate-done', of: present, report: report.value });
+      } else if (report.error === 'cancelled') return;
+      else if (isCurrent) store.dispatch({ type: 'estimate-refused', of: present, faults: report.error });
+      if (!isCurrent) queueMicrotask(look);
     });
   };
   store.subscribe(() => queueMicrotask(look));

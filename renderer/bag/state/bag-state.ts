@@ -62,6 +62,8 @@ export interface Estimated {
   /** The content that the report is of. */
   readonly of: PlayerDocument | null;
   readonly work: 'none' | 'busy' | 'stopped';
+  /** Share of the work that is done, while it is busy. */
+  readonly share: number;
   readonly faults: readonly Fault[];
 }
 

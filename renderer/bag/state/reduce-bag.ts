@@ -27,6 +27,7 @@ export type BagAction =
   | { readonly type: 'undone' }
   | { readonly type: 'redone' }
   | { readonly type: 'estimate-begun' }
+  | { readonly type: 'estimate-told'; readonly share: number }
   | { readonly type: 'estimate-stopped' }
   | { readonly type: 'estimate-done'; readonly of: PlayerDocument; readonly report: BagReport }
   | { readonly type: 'estimate-refused'; readonly of: PlayerDocument; readonly faults: readonly Fault[] }
@@ -85,7 +86,7 @@ function opened(state: BagState, action: Extract<BagAction, { type: 'opened' }>)
       saved: document,
       history: startHistory(document),
       access,
-      estimate: { report, of: report === null ? null : document, work: 'none', faults: [] },
+      estimate: { report, of: report === null ? null : document, work: 'none', share: 0, faults: [] },
       found: null,
       changedOnDisk: null,
       saving: false,
@@ -121,13 +122,21 @@ function fileAfter(file: OpenBag, action: BagAction): OpenBag {
     case 'redone':
       return { ...file, history: redoStep(history) };
     case 'estimate-begun':
-      return { ...file, estimate: { ...estimate, work: 'busy' } };
+      return { ...file, estimate: { ...estimate, work: 'busy', share: 0 } };
+    case 'estimate-told':
+      return { ...file, estimate: { ...estimate, share: action.share } };
     case 'estimate-stopped':
       return { ...file, estimate: { ...estimate, work: 'stopped' } };
     case 'estimate-done':
-      return { ...file, estimate: { report: action.report, of: action.of, work: 'none', faults: [] } };
+      return {
+        ...file,
+        estimate: { report: action.report, of: action.of, work: 'none', share: 0, faults: [] },
+      };
     case 'estimate-refused':
-      return { ...file, estimate: { report: null, of: action.of, work: 'none', faults: action.faults } };
+      return {
+        ...file,
+        estimate: { report: null, of: action.of, work: 'none', share: 0, faults: action.faults },
+      };
     case 'save-begun':
       return { ...file, saving: true };
     case 'save-ended':

@@ -18,7 +18,15 @@ export type TableAnswer = Result<ShotTable, Fault | 'cancelled'>;
 export interface BagApi {
   /** A player file's text as a document with its report. */
   readPlayer(text: string): Promise<Result<ReadPlayer, readonly Fault[]>>;
+  /** Its document alone, so that it can be shown while the estimates are worked out. */
+  readDocument(text: string): Promise<Result<PlayerDocument, readonly Fault[]>>;
   report(document: PlayerDocument): Promise<Result<BagReport, readonly Fault[]>>;
+  /** The same in slices beside other work, telling the share done; a later call, or `cancelEstimate`, ends it. */
+  estimate(
+    document: PlayerDocument,
+    tell: (share: number) => void,
+  ): Promise<Result<BagReport, readonly Fault[] | 'cancelled'>>;
+  cancelEstimate(): Promise<void>;
   /** Sentences on clubs that changed of late. */
   drifts(document: PlayerDocument): Promise<Readonly<Record<'yards' | 'metres', readonly string[]>>>;
   /** Holds the table until another is opened or it is closed. */

@@ -4,10 +4,11 @@ import { type PreviewRow, previewRows } from '../../../core/player/csv/preview.t
 import { type ReadProgress, readShotsInSteps } from '../../../core/player/csv/read-shots.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
-import { parsePlayerDocumentText } from '../../../core/player/parse.ts';
+import { readPlayerDocumentText } from '../../../core/player/parse.ts';
+import { StillAir } from '../../../core/player/still-air.ts';
 import { type Fault, refuse, type Result, succeed } from '../../../core/result.ts';
 import type { BagApi, ReadPlayer, TableAnswer } from './bag-api.ts';
-import { type BagReport, reportOn } from './bag-report.ts';
+import { type BagReport, reportInSteps } from './bag-report.ts';
 import {
   emptyTable,
   MOST_TABLE_BYTES,
@@ -17,16 +18,21 @@ import {
   textsInColumn,
   tooManyBytes,
 } from './read-table.ts';
-import { recentDrifts } from './recent-drift.ts';
+import { type DriftSentences, recentDriftsInSteps } from './recent-drift.ts';
 
 /** Reports that are kept: enough for a while of undoing and redoing. */
 const MOST_KEPT = 12;
+/** Work is done in slices of this length; between them other messages are heard. */
+const SLICE_MS = 40;
 /** Rows of a table that are shown before it is read. */
 const MOST_PREVIEWED = 8;
 
 export class BagClerk implements BagApi {
   private readonly kept = new Map<string, Result<BagReport, readonly Fault[]>>();
   private table: string | null = null;
+  private readonly air = new StillAir();
+  /** Counts up when an estimate is to end; one that finds another number stops. */
+  private estimating = 0;
   /** Counts up when reading is to end; a reader that finds another number stops. */
   private reading = 0;
 
@@ -34,17 +40,59 @@ export class BagClerk implements BagApi {
   constructor(private readonly turn: () => Promise<void>) {}
 
   async readPlayer(text: string): Promise<Result<ReadPlayer, readonly Fault[]>> {
-    const parsed = parsePlayerDocumentText(text);
-    if (!parsed.ok) return parsed;
-    const { document } = parsed.value;
+    const read = readPlayerDocumentText(text);
+    if (!read.ok) return read;
+    const { document } = read.value;
     const report = await this.report(document);
     return report.ok ? succeed({ document, report: report.value }) : report;
+  }
+
+  readDocument(text: string): Promise<Result<PlayerDocument, readonly Fault[]>> {
+    const read = readPlayerDocumentText(text);
+    return Promise.resolve(read.ok ? succeed(read.value.document) : read);
   }
 
   report(document: PlayerDocument): Promise<Result<BagReport, readonly Fault[]>> {
     const key = JSON.stringify(document);
     const known = this.kept.get(key);
-    const report = known ?? reportOn(document);
+    if (known !== undefined) return Promise.resolve(this.keep(key, known));
+    const steps = reportInSteps(document, this.air);
+    for (;;) {
+      const step = steps.next();
+      if (step.done === true) return Promise.resolve(this.keep(key, step.value));
+    }
+  }
+
+  async estimate(
+    document: PlayerDocument,
+    tell: (share: number) => void,
+  ): Promise<Result<BagReport, readonly Fault[] | 'cancelled'>> {
+    const own = ++this.estimating;
+    const key = JSON.stringify(document);
+    const steps = reportInSteps(document, this.air);
+    let heard = performance.now();
+    for (;;) {
+      const known = this.kept.get(key);
+      if (known !== undefined) return this.keep(key, known);
+      const step = steps.next();
+      if (step.done === true) return this.keep(key, step.value);
+      if (performance.now() - heard < SLICE_MS) continue;
+      tell(step.value);
+      await this.turn();
+      if (own !== this.estimating) return refuse('cancelled');
+      heard = performance.now();
+    }
+  }
+
+  cancelEstimate(): Promise<void> {
+    this.estimating++;
+    return Promise.resolve();
+  }
+
+  private keep(
+    key: string,
+    report: Result<BagReport, readonly Fault[]>,
+  ): Result<BagReport, readonly Fault[]> {
     // The latest used goes last, the first one goes when there are too many.
     this.kept.delete(key);
     this.kept.set(key, report);
@@ -52,11 +100,16 @@ export class BagClerk implements BagApi {
       if (this.kept.size <= MOST_KEPT) break;
       this.kept.delete(oldest);
     }
-    return Promise.resolve(report);
+    return report;
   }
 
-  drifts(document: PlayerDocument): Promise<Readonly<Record<'yards' | 'metres', readonly string[]>>> {
-    return Promise.resolve(recentDrifts(document));
+  async drifts(document: PlayerDocument): Promise<DriftSentences> {
+    const steps = recentDriftsInSteps(document, this.air);
+    for (;;) {
+      const step = steps.next();
+      if (step.done === true) return step.value;
+      await this.turn();
+    }
   }
 
   async openTable(

@@ -1,4 +1,4 @@
-/** The room's worker as the window sees it: started when first needed, started anew after a stop. */
+/** The room's worker as the window sees it: started when first needed. */
 
 import { proxy, type Remote, wrap } from 'comlink';
 import type { BagApi } from './bag-api.ts';
@@ -6,6 +6,9 @@ import type { BagApi } from './bag-api.ts';
 export interface BagOffice {
   readonly readPlayer: BagApi['readPlayer'];
   readonly report: BagApi['report'];
+  readonly readDocument: BagApi['readDocument'];
+  readonly estimate: BagApi['estimate'];
+  readonly cancelEstimate: BagApi['cancelEstimate'];
   readonly drifts: BagApi['drifts'];
   readonly openTable: BagApi['openTable'];
   readonly closeTable: BagApi['closeTable'];
@@ -13,22 +16,20 @@ export interface BagOffice {
   readonly texts: BagApi['texts'];
   readonly readTable: BagApi['readTable'];
   readonly cancelTable: BagApi['cancelTable'];
-  /** Ends what is under way; its promises are left unanswered. */
-  readonly stop: () => void;
 }
 
 export function openOffice(): BagOffice {
-  let running: { readonly worker: Worker; readonly clerk: Remote<BagApi> } | null = null;
+  let running: Remote<BagApi> | null = null;
   const clerk = (): Remote<BagApi> => {
-    if (running === null) {
-      const worker = new Worker(new URL('./bag-worker.ts', import.meta.url), { type: 'module' });
-      running = { worker, clerk: wrap<BagApi>(worker) };
-    }
-    return running.clerk;
+    running ??= wrap<BagApi>(new Worker(new URL('./bag-worker.ts', import.meta.url), { type: 'module' }));
+    return running;
   };
   return {
     readPlayer: (text) => clerk().readPlayer(text),
     report: (document) => clerk().report(document),
+    readDocument: (text) => clerk().readDocument(text),
+    estimate: (document, tell) => clerk().estimate(document, proxy(tell)),
+    cancelEstimate: () => clerk().cancelEstimate(),
     drifts: (document) => clerk().drifts(document),
     openTable: (source, name, document) => clerk().openTable(source, name, document),
     closeTable: () => clerk().closeTable(),
@@ -36,9 +37,5 @@ export function openOffice(): BagOffice {
     texts: (mapping, column) => clerk().texts(mapping, column),
     readTable: (mapping, document, report) => clerk().readTable(mapping, document, proxy(report)),
     cancelTable: () => clerk().cancelTable(),
-    stop: () => {
-      running?.worker.terminate();
-      running = null;
-    },
   };
 }

@@ -1,6 +1,7 @@
 /** All that the room shows of a player's file, worked out in one go away from the window. Plain data throughout. */
 
-import { buildPlayer, readEvidence } from '../../../core/player/build.ts';
+import { buildPlayer, type PlayerEvidence, readEvidenceInSteps } from '../../../core/player/build.ts';
+import { countedWords } from '../../../core/player/count-shot.ts';
 import { LEAST_SHOTS } from '../../../core/player/measured-shot.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
 import { type Gap, distanceGaps, distanceLadder, type Rung } from '../../../core/player/gaps.ts';
@@ -8,6 +9,7 @@ import { clubsInRound, lieEffectsOf } from '../../../core/player/in-play.ts';
 import type { PlayerModel, ShotSpread } from '../../../core/player/model.ts';
 import { type LandingPattern, landingPattern, patternWords } from '../../../core/player/pattern.ts';
 import {
+  estimateBagInSteps,
   estimatesOf,
   numbersOf,
   SPREAD_NUMBERS,
@@ -19,6 +21,7 @@ import type { Estimate } from '../../../core/player/posterior/intervals.ts';
 import { levelName } from '../../../core/player/presets.ts';
 import { type PuttingReading, readPutting } from '../../../core/player/read-putting.ts';
 import { type UpAndDownChance, upAndDownChances } from '../../../core/player/short-game.ts';
+import type { StillAir } from '../../../core/player/still-air.ts';
 import { type Fault, type Result, succeed } from '../../../core/result.ts';
 
 /** One club and swing. The mean of an estimate is what is planned with. */
@@ -43,6 +46,16 @@ export interface ModelParts {
   readonly handicap: number;
 }
 
+/** How a shot counts that does not simply count as measured. */
+export interface ShownCount {
+  /** Taken to a good lie in still air; partly or wholly as measured, flagged; not at all. */
+  readonly as: 'converted' | 'doubted' | 'left-out';
+  readonly words: Readonly<Record<'yards' | 'metres', string>>;
+}
+
+/** Share of the work before anything is estimated. */
+const READING = 0.3;
+
 export interface BagReport {
   /** Longest first, clubs that stay at home included. */
   readonly lines: readonly SpreadLine[];
@@ -55,18 +68,25 @@ export interface BagReport {
   readonly handicap: number;
   /** Measured shots that count. */
   readonly shots: number;
+  /** By place in the file: shots that do not simply count as measured. */
+  readonly counted: ReadonlyMap<number, ShownCount>;
   readonly warnings: readonly Fault[];
   /** What the plan works with; the faults where the clubs chosen for the round cannot be planned with. */
   readonly model: Result<ModelParts, readonly Fault[]>;
 }
 
-/** Refuses a file that cannot be read as a player at all. */
-export function reportOn(document: PlayerDocument): Result<BagReport, readonly Fault[]> {
-  const atHome = clubsInRound(document.bag).length < document.bag.length;
-  const out = buildPlayer(document);
-  const whole = atHome ? buildPlayer(document, { wholeBag: true }) : out;
-  const evidence = readEvidence(document);
+/** Refuses a file that cannot be read as a player at all. Each step tells the share done. */
+export function* reportInSteps(
+  document: PlayerDocument,
+  air: StillAir,
+): Generator<number, Result<BagReport, readonly Fault[]>, void> {
+  const evidence = yield* scaled(0, READING, readEvidenceInSteps(document, { air }));
   if (!evidence.ok) return evidence;
+  const posterior = yield* scaled(READING, 1, estimateBagInSteps(evidence.value.evidence));
+  const known = { evidence: evidence.value, posterior };
+  const atHome = clubsInRound(document.bag).length < document.bag.length;
+  const out = buildPlayer(document, { known });
+  const whole = atHome ? buildPlayer(document, { known, wholeBag: true }) : out;
   if (!whole.ok) return whole;
   const { level } = evidence.value;
   const { spreads } = whole.value;
@@ -82,8 +102,38 @@ export function reportOn(document: PlayerDocument): Result<BagReport, readonly F
     handicap: level.handicap,
     shots: lines.reduce((sum, { shots, spread }) => sum + (spread.swing === 'part' ? 0 : shots), 0),
     warnings: whole.value.warnings,
+    counted: countedShots(document, evidence.value.counted),
     model: out.ok ? succeed(partsOf(out.value, level.handicap)) : out,
   });
+}
+
+/** Steps of a part of the work as shares of the whole. */
+function* scaled<T>(from: number, to: number, steps: Generator<number, T, void>): Generator<number, T, void> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    yield from + (to - from) * step.value;
+  }
+}
+
+function countedShots(
+  document: PlayerDocument,
+  counted: PlayerEvidence['counted'],
+): ReadonlyMap<number, ShownCount> {
+  return new Map(
+    [...counted].map(([place, found]): [number, ShownCount] => {
+      if ('leftOut' in found) {
+        const words = `Not counted: ${found.leftOut}`;
+        return [place, { as: 'left-out', words: { yards: words, metres: words } }];
+      }
+      const from = document.shots![place]!;
+      const words = {
+        yards: countedWords(found, from, 'yards'),
+        metres: countedWords(found, from, 'metres'),
+      };
+      return [place, { as: found.doubts.length > 0 ? 'doubted' : 'converted', words }];
+    }),
+  );
 }
 
 function lineOf(

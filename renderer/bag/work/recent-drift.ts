@@ -3,15 +3,20 @@
 import { readEvidence } from '../../../core/player/build.ts';
 import { drift, driftSentence } from '../../../core/player/drift.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
+import type { StillAir } from '../../../core/player/still-air.ts';
 
 const RECENT_DAYS = 42;
 const BEFORE_DAYS = 365;
 const DAY_MS = 86_400_000;
 
-export function recentDrifts(
+export type DriftSentences = Readonly<Record<'yards' | 'metres', readonly string[]>>;
+
+/** One step per club and swing. */
+export function* recentDriftsInSteps(
   document: PlayerDocument,
-): Readonly<Record<'yards' | 'metres', readonly string[]>> {
-  const read = readEvidence(document);
+  air: StillAir,
+): Generator<void, DriftSentences, void> {
+  const read = readEvidence(document, { air });
   const yards: string[] = [];
   const metres: string[] = [];
   if (!read.ok) return { yards, metres };
@@ -27,6 +32,7 @@ export function recentDrifts(
   };
   const after = { name: 'the last six weeks', from: split, until: at(newest + 1) };
   for (const evidence of read.value.evidence) {
+    yield;
     const found = drift(evidence, before, after);
     if (!found.ok) continue;
     for (const [units, list] of [

@@ -71,6 +71,11 @@ describe('columns of weather', () => {
     for (const { message } of rejected) expect(message).toMatch(/\. .*\.$/u);
   });
 
+  it('without the side of the wind are pointed out', () => {
+    const { doubts } = suggest('Club,Carry (m),Offline (m),Wind (m/s)\n7-iron,120,1,4\n');
+    expect(doubts.join(' ')).toContain('from which side the wind came');
+  });
+
   it('are not mistaken for others, nor others for them', () => {
     const { mapping } = suggest(
       'Club,Carry (m),Offline (m),Tempo,Max height (m),Elevation change (m),Ball temp\n7-iron,120,1,3.1,30,2,20\n',
