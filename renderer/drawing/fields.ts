@@ -41,7 +41,7 @@ export function fieldsOf(kind: FeatureKind, units: Units): readonly Field[] {
       unit: units === 'yards' ? 'yd' : 'm',
       numeric: true,
     });
-    return fields.map((field) => (field.key === 'name' ? { ...field, words: 'Name or colour' } : field));
+    return fields.map((field) => (field.key === 'name' ? { ...field, words: 'Name' } : field));
   }
   return fields;
 }

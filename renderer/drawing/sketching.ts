@@ -14,6 +14,7 @@ import { distanceM } from '../../core/course/ellipsoid.ts';
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import { samePosition } from '../../core/course/positions.ts';
+import { TEE_COLOUR_MEMBER, teeColourOf } from '../../core/course/tee-colour.ts';
 import type { Geometry } from '../../core/course/schema.ts';
 import type { DrawingDesk } from './desk.ts';
 import { CHOOSING, type DrawingState, type Mode } from './drawing-state.ts';
@@ -143,8 +144,12 @@ function firstProperties(
     features.map((feature) => propertiesOf(feature)['name']).filter((name) => typeof name === 'string');
   const ofHole = names(alike.filter((feature) => holeOf(feature) === hole));
   switch (kind) {
-    case 'tee-marker':
-      return { name: firstFree([...new Set(names(alike))], ofHole, 'Tee') };
+    case 'tee-marker': {
+      const name = firstFree([...new Set(names(alike))], ofHole, 'Tee');
+      const same = alike.find((feature) => propertiesOf(feature)['name'] === name);
+      const colour = same === undefined ? undefined : teeColourOf(propertiesOf(same));
+      return { name, ...(colour === undefined ? {} : { [TEE_COLOUR_MEMBER]: colour }) };
+    }
     case 'hole-position':
       return { name: firstFree(['Middle', 'Front', 'Back'], ofHole, 'Position') };
     case 'ground-level':

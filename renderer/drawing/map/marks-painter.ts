@@ -2,6 +2,7 @@
 
 import { PATH_WIDTH_M } from '../../../core/course/defaults.ts';
 import { propertiesOf } from '../../../core/course/document.ts';
+import { teeColourOf } from '../../../core/course/tee-colour.ts';
 import { Lie } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
 import type { Brush, Painter } from '../../map/canvas-layer.ts';
@@ -41,6 +42,8 @@ export function marksPainter(
     for (const shape of shapes) {
       if (shape.kind === 'path' && shape.type === 'LineString') paintPath(brush, shape, palette);
       if (shape.kind === undefined) paintUnknown(brush, shape, colours);
+      // below the markers, which must be seen
+      if (shape.kind === 'ground-level' && brush.scale >= DETAIL_SCALE) paintLevel(brush, shape, colours);
     }
     for (const shape of shapes) {
       if (shape.kind === 'hole') paintPlayLine(brush, shape, colours, shape.hole === hole);
@@ -48,13 +51,10 @@ export function marksPainter(
     for (const shape of shapes) {
       switch (shape.kind) {
         case 'tee-marker':
-          paintTeeMarker(brush, spotOf(shape), colours);
+          paintTeeMarker(brush, shape, colours);
           break;
         case 'hole-position':
           paintHolePosition(brush, spotOf(shape), colours);
-          break;
-        case 'ground-level':
-          if (brush.scale >= DETAIL_SCALE) paintLevel(brush, shape, colours);
           break;
         default:
           break;
@@ -126,14 +126,16 @@ function paintPlayLine(brush: Brush, shape: Shape, colours: SketchColours, isCur
 }
 
 /** Two dots side by side, as markers stand on a tee. */
-function paintTeeMarker({ context, place }: Brush, spot: Spot, colours: SketchColours): void {
-  const [x, y] = place(spot);
+function paintTeeMarker({ context, place }: Brush, shape: Shape, colours: SketchColours): void {
+  const [x, y] = place(spotOf(shape));
+  const own = teeColourOf(propertiesOf(shape.feature));
   for (const dx of [-4, 4]) {
     context.beginPath();
-    context.arc(x + dx, y, 3.2, 0, 2 * Math.PI);
-    context.fillStyle = colours.playLine;
+    context.arc(x + dx, y, own === undefined ? 3.2 : 3.6, 0, 2 * Math.PI);
+    context.fillStyle = own ?? colours.playLine;
     context.fill();
-    context.strokeStyle = colours.casing;
+    // a colour of the course's own may be as light or dark as the ground: its edge is in the other tone
+    context.strokeStyle = own === undefined ? colours.casing : colours.playLine;
     context.lineWidth = 1.4;
     context.stroke();
   }

@@ -21,6 +21,7 @@ import { chosenFeatures } from '../selectors.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { CornerFields } from './corner-fields.tsx';
 import { ShapeActs } from './shape-acts.tsx';
+import { TeeColourField } from './tee-colour-field.tsx';
 import { ValueField } from './value-field.tsx';
 
 export function ChosenPanel() {
@@ -74,6 +75,7 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
             }
           />
         ))}
+      {kind === 'tee-marker' && <TeeColourField marker={feature} />}
       <CornerFields feature={feature} />
     </div>
   );

@@ -1,6 +1,6 @@
 /** Along the lower edge of the map: what to do next, what was done, and how long and large the sketch is. */
 
-import { kindOf } from '../../../core/course/document.ts';
+import { geometryOf, kindOf } from '../../../core/course/document.ts';
 import { KIND_WORDS } from '../../../core/course/feature-kind.ts';
 import { measureDrawing } from '../../../core/course/edits/measure.ts';
 import { lengthText } from '../../state/measures.ts';
@@ -61,8 +61,9 @@ function hintFor(state: DrawingState): string {
         return `${chosen.length} things are chosen: drag to move them, Delete removes them.`;
       const kind = kindOf(chosen[0]!);
       const what = kind === undefined ? 'It' : KIND_WORDS[kind];
+      if (geometryOf(chosen[0]!)?.type === 'Point') return `${what}: drag it, or move it with the arrows.`;
       return state.corner === null
-        ? `${what}: drag corners, click a dot on a side for a new one, drag inside to move it.`
+        ? `${what}: drag corners or all of it; a click on a side’s dot makes a new corner.`
         : `${what}: arrows move the chosen corner, Delete removes it.`;
     }
   }

@@ -1,10 +1,17 @@
 /** The hole that is worked on: its card, its tees, what it still lacks. */
 
-import { type DocumentFeature, type EditableDocument, propertiesOf } from '../../../core/course/document.ts';
+import {
+  type DocumentFeature,
+  type EditableDocument,
+  featureById,
+  type FeatureId,
+  propertiesOf,
+} from '../../../core/course/document.ts';
 import { renumberHoles } from '../../../core/course/edits/renumber-holes.ts';
 import { reorderHoles } from '../../../core/course/edits/reorder-holes.ts';
 import { setProperties } from '../../../core/course/edits/set-properties.ts';
 import { courseOf } from '../../../core/course/document.ts';
+import { teeColourOf } from '../../../core/course/tee-colour.ts';
 import { type TeeLength, teeLengths } from '../../../core/course/hole-lengths.ts';
 import { lengthText, signedText, inUnits, unitShort } from '../../state/measures.ts';
 import { remember } from '../../state/remember.ts';
@@ -186,6 +193,7 @@ function Tees({ hole }: { readonly hole: number }) {
                     class="link-button"
                     onClick={() => desk.store.dispatch({ type: 'selected', ids: [feature], show: 'chosen' })}
                   >
+                    <TeeDot document={document} marker={feature} />
                     {tee}
                   </button>
                 )}
@@ -213,6 +221,18 @@ function Tees({ hole }: { readonly hole: number }) {
         Add a tee marker
       </button>
     </div>
+  );
+}
+
+/** A dot of the tee's own colour before its name. */
+function TeeDot({ document, marker }: { readonly document: EditableDocument; readonly marker: FeatureId }) {
+  const feature = featureById(document, marker);
+  const colour = feature === undefined ? undefined : teeColourOf(propertiesOf(feature));
+  if (colour === undefined) return null;
+  return (
+    <svg class="tee-dot" viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">
+      <circle cx="6" cy="6" r="5" fill={colour} />
+    </svg>
   );
 }
 
