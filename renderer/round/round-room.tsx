@@ -2,6 +2,7 @@
 
 import '../styles/round.css';
 import type { ComponentType } from 'preact';
+import { PlannedDay } from '../conditions/planned-day.tsx';
 import { Notices } from '../panels/notices.tsx';
 import { WorkStatus } from '../panels/work-status.tsx';
 import type { Room } from '../rooms/room.ts';
@@ -59,6 +60,7 @@ function RoundPages() {
   return (
     <nav class="round-pages" aria-label="Pages of the round">
       <WorkStatus />
+      <PlannedDay />
       {PAGES.map(({ name, words }) => (
         <button
           key={name}

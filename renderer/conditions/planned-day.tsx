@@ -1,0 +1,12 @@
+/** Which day the numbers of a room are for, where it is no ordinary one: so that a wind set long ago is not forgotten. */
+
+import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
+import { currentDay } from '../state/selectors.ts';
+import { useApp } from '../state/use-app.ts';
+
+export function PlannedDay() {
+  const day = useApp(currentDay);
+  const units = useApp((state) => state.settings.units);
+  if (isOrdinaryDay(day)) return null;
+  return <p class="planned-day">Planned for this day: {dayWords(day, units)}. Change it under Plan.</p>;
+}
