@@ -40,7 +40,7 @@ export const ConditionsSchema = v.object({
   ),
   humidity: v.optional(v.pipe(between(0, 1), v.description('Share of saturation')), 0.5),
   firmness: v.optional(v.picklist(FIRMNESSES), 'medium'),
-  greenSpeedFt: v.optional(v.pipe(between(5, 15), v.description('Stimpmeter reading')), 9),
+  greenSpeedFt: v.optional(v.pipe(between(5, 15), v.description('Stimpmeter reading')), 10),
   season: v.optional(v.picklist(SEASONS), 'leaf'),
   rules: v.optional(
     v.object({
@@ -59,7 +59,7 @@ export const ConditionsSchema = v.object({
 
 export type Conditions = Readonly<v.InferOutput<typeof ConditionsSchema>>;
 
-/** Still air at 15 °C at sea level, medium ground, greens of 9 ft, trees in leaf, no local rules. */
+/** Still air at 15 °C at sea level, medium ground, greens of 10 ft, trees in leaf, no local rules. */
 export const DEFAULT_CONDITIONS: Conditions = v.parse(ConditionsSchema, {});
 
 /** Conditions from outside data; each fault names its member. */

@@ -70,6 +70,9 @@ export function flightOf(
   const { speedMps, gustSdMps } = conditions.wind;
   const flight = new TableFlight();
   const fly = (wind: Wind, target = 0, tilt = 0): void => flight.fly({ ...launch, tilt }, air, wind, target);
+  // The launch carries what it should to a hundredth of a per cent: shares are of what it does carry, so that an ordinary day's is 1.
+  flight.fly(launch, ORDINARY_AIR, { along: 0, right: 0 });
+  const ordinaryM = flight.carry;
   const directions = speedMps === 0 ? 1 : WIND_STEPS + 1;
   const zeros = (): Float64Array => new Float64Array(directions);
   const table = {
@@ -90,15 +93,15 @@ export function flightOf(
     });
     fly(wind(speedMps));
     const { carry, drift } = flight;
-    table.carryFactor[d] = carry / carryM;
-    table.driftShare[d] = -drift / carryM;
+    table.carryFactor[d] = carry / ordinaryM;
+    table.driftShare[d] = -drift / ordinaryM;
     table.descent[d] = flight.descent;
     table.landingSpeedMps[d] = flight.landingSpeedMps;
     heightsOf(flight, table.heightShare.subarray(d * (HEIGHT_STEPS + 1), (d + 1) * (HEIGHT_STEPS + 1)));
     if (gustSdMps > 0) {
       fly(wind(speedMps + gustSdMps));
-      table.gustCarry[d] = (flight.carry - carry) / carryM;
-      table.gustDrift[d] = (drift - flight.drift) / carryM;
+      table.gustCarry[d] = (flight.carry - carry) / ordinaryM;
+      table.gustDrift[d] = (drift - flight.drift) / ordinaryM;
     }
   }
   const still = { along: 0, right: 0 };

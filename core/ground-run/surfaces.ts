@@ -32,7 +32,7 @@ const PLUGS: Kind = { give: 1, bounce: 0, glide: 0, readingFt: 0 };
 
 /** By lie. A path is hard; sand, water and out of bounds end the way. */
 const KINDS: Readonly<Record<number, Kind>> = {
-  [Lie.fairway]: { give: 1, bounce: 1, glide: 0.99, readingFt: 4 },
+  [Lie.fairway]: { give: 0.92, bounce: 1.04, glide: 0.99, readingFt: 4 },
   [Lie.tee]: { give: 1, bounce: 1, glide: 0.99, readingFt: 4 },
   [Lie.rough]: { give: 1.1, bounce: 0.8, glide: 0.85, readingFt: 1.6 },
   [Lie.longRough]: { give: 1.2, bounce: 0.5, glide: 0.6, readingFt: 0.5 },

@@ -50,6 +50,33 @@ export function elevationRaster(raster: RasterShape, levels: readonly Level[]): 
   return out;
 }
 
+/** Half of the length over which a slope is taken, metres: heights are interpolated between knots every 10 m. */
+const HALF_SPAN_M = 5;
+/** Steeper than this the raster is taken for a bank that a ball seldom lands on, metres per metre. */
+const STEEPEST = 0.35;
+
+/** Two numbers a cell: metres of rise per metre to the east and to the north. */
+export function slopeRaster({ cellM, columns, rows }: RasterShape, elevation: Float32Array): Float32Array {
+  const span = Math.max(1, Math.round(HALF_SPAN_M / cellM));
+  const out = new Float32Array(2 * columns * rows);
+  const rise = (from: number, to: number, cells: number): number => {
+    const slope = cells === 0 ? 0 : (elevation[to]! - elevation[from]!) / (cells * cellM);
+    return Math.max(-STEEPEST, Math.min(STEEPEST, slope));
+  };
+  for (let row = 0; row < rows; row++) {
+    const below = Math.max(0, row - span);
+    const above = Math.min(rows - 1, row + span);
+    for (let column = 0; column < columns; column++) {
+      const left = Math.max(0, column - span);
+      const right = Math.min(columns - 1, column + span);
+      const i = row * columns + column;
+      out[2 * i] = rise(row * columns + left, row * columns + right, right - left);
+      out[2 * i + 1] = rise(below * columns + column, above * columns + column, above - below);
+    }
+  }
+  return out;
+}
+
 function shepard(levels: readonly Level[], x: number, y: number): number {
   let weightSum = 0;
   let sum = 0;

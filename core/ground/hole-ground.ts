@@ -2,6 +2,7 @@
 
 import { Lie, type LieCode } from './lies.ts';
 import type { SkylineBook } from './skyline.ts';
+import type { Trunk } from './trunks.ts';
 
 /** Row 0 is the southernmost, column 0 the westernmost; index = row * columns + column. */
 export interface HoleGround {
@@ -20,6 +21,8 @@ export interface HoleGround {
   readonly canopyBase: Float32Array;
   /** 1/m, see `Canopy`. */
   readonly canopyDensity: Float32Array;
+  /** Of trees that stand by themselves. */
+  readonly trunks: readonly Trunk[];
   /**
    * `CANOPY_STOREYS` entries a cell: whole metres within which there is surely no canopy that rises above the storey's
    * floor, 255 at most; 0 in and beside such canopies. Storey 0 counts every canopy.
@@ -35,13 +38,19 @@ export interface HoleGround {
   readonly highestCanopy: number;
   /** Metres above the course's datum, or null where the file has no levels. */
   readonly elevation: Float32Array | null;
+  /** Metres of rise per metre to the east and to the north, two numbers a cell; null where the file has no levels. */
+  readonly slopes: Float32Array | null;
 }
 
 /** Heights at which it is known how far away the next higher canopy is: a ball meets only trees that rise above it. */
 export const CANOPY_STOREYS = 4;
 
 /** Index of the cell that holds the point; points off the raster belong to the nearest cell of its rim. */
-export function cellIndexAt(ground: HoleGround, x: number, y: number): number {
+export function cellIndexAt(
+  ground: Pick<HoleGround, 'cellsPerM' | 'columns' | 'rows' | 'west' | 'south'>,
+  x: number,
+  y: number,
+): number {
   // Truncation instead of floor keeps the arithmetic in integers; it differs only left of 0, which is the rim anyway.
   let column = ((x - ground.west) * ground.cellsPerM) | 0;
   let row = ((y - ground.south) * ground.cellsPerM) | 0;
@@ -52,7 +61,11 @@ export function cellIndexAt(ground: HoleGround, x: number, y: number): number {
   return row * ground.columns + column;
 }
 
-export function lieAt(ground: HoleGround, x: number, y: number): LieCode {
+export function lieAt(
+  ground: Pick<HoleGround, 'cellsPerM' | 'columns' | 'rows' | 'west' | 'south' | 'lie'>,
+  x: number,
+  y: number,
+): LieCode {
   return ground.lie[cellIndexAt(ground, x, y)] as LieCode;
 }
 

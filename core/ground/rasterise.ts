@@ -1,13 +1,16 @@
 /** Paints the features of a course into the raster of one hole. */
 
-import type { Area, Course, Hole, LonLat } from '../course/model.ts';
+import type { Area, Canopy, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
+import type { Season } from '../conditions/conditions.ts';
 import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
-import { elevationRaster } from './elevation.ts';
+import { elevationRaster, slopeRaster } from './elevation.ts';
 import { CANOPY_STOREYS, type HoleGround } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
+import { seasonalDensity, type TreeKind, trunkRadiusM } from './tree-kinds.ts';
+import type { Trunk } from './trunks.ts';
 
 /** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
 export const GROUND_MARGIN_M = 80;
@@ -15,9 +18,15 @@ export const GROUND_MARGIN_M = 80;
 /**
  * The ground of `hole` within 80 m of its line, tees and hole positions. Where features overlap, the order in
  * `PAINTING_ORDER` decides. Greens of other holes count as fairway: a ball on a wrong green is dropped off it
- * (Rules of Golf 13.1f). Ground outside a drawn boundary is out of bounds.
+ * (Rules of Golf 13.1f). Ground outside a drawn boundary is out of bounds. Densities of canopies in the file are those in leaf.
  */
-export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cellM = 1): HoleGround {
+export function rasteriseHole(
+  course: Course,
+  hole: Hole,
+  frame: LocalFrame,
+  cellM = 1,
+  season: Season = 'leaf',
+): HoleGround {
   const raster = windowAround(hole, frame, cellM);
   const cells = raster.columns * raster.rows;
   const lie = new Uint8Array(cells);
@@ -39,7 +48,7 @@ export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cel
   }
   for (let i = 0; i < cells; i++) if (outside[i] === 1) lie[i] = Lie.outOfBounds;
 
-  const canopies = paintCanopies(course, raster, frame, flat);
+  const canopies = paintCanopies(course, raster, frame, flat, season);
   const levels = course.levels.map((level) => ({ ...frame.toSpot(level.at), elevationM: level.elevationM }));
   const elevation = elevationRaster(raster, levels);
   return {
@@ -50,6 +59,7 @@ export function rasteriseHole(course: Course, hole: Hole, frame: LocalFrame, cel
     sameLie: sameLieDistance(raster, lie),
     ...canopyStoreys(raster, canopies.canopyTop, elevation),
     elevation,
+    slopes: elevation === null ? null : slopeRaster(raster, elevation),
   };
 }
 
@@ -87,7 +97,7 @@ function flatten(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
   return out;
 }
 
-type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity'>;
+type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity' | 'trunks'>;
 
 /** Where crowns overlap: the highest top, the lowest base, the greatest density. */
 function paintCanopies(
@@ -95,11 +105,13 @@ function paintCanopies(
   raster: RasterShape,
   frame: LocalFrame,
   flat: (area: Area) => FlatRing[],
+  season: Season,
 ): Canopies {
   const cells = raster.columns * raster.rows;
   const canopyTop = new Float32Array(cells);
   const canopyBase = new Float32Array(cells);
   const canopyDensity = new Float32Array(cells);
+  const trunks: Trunk[] = [];
   const painter =
     (topM: number, baseM: number, densityPerM: number) =>
     (i: number): void => {
@@ -109,15 +121,29 @@ function paintCanopies(
     };
   for (const area of course.areas) {
     if (area.kind !== 'woods' || area.canopy === undefined) continue;
-    const { topM, baseM, densityPerM } = area.canopy;
-    fillRings(raster, flat(area), painter(topM, baseM, densityPerM));
+    const { topM, baseM } = area.canopy;
+    fillRings(raster, flat(area), painter(topM, baseM, densityOn(area.canopy, season)));
   }
   for (const tree of course.trees) {
     const { x, y } = frame.toSpot(tree.at);
-    const { topM, baseM, densityPerM } = tree.canopy;
-    fillDisc(raster, x, y, tree.crownRadiusM, painter(topM, baseM, densityPerM));
+    const { topM, baseM } = tree.canopy;
+    fillDisc(raster, x, y, tree.crownRadiusM, painter(topM, baseM, densityOn(tree.canopy, season)));
+    if (isInside(raster, x, y))
+      trunks.push({ x, y, radiusM: trunkRadiusM(kindOf(tree.canopy), topM), heightM: baseM });
   }
-  return { canopyTop, canopyBase, canopyDensity };
+  return { canopyTop, canopyBase, canopyDensity, trunks };
+}
+
+function densityOn(canopy: Canopy, season: Season): number {
+  return seasonalDensity(canopy.densityPerM, kindOf(canopy), season);
+}
+
+function kindOf(canopy: Canopy): TreeKind {
+  return canopy.isEvergreen === true ? 'conifer' : 'broadleaf';
+}
+
+function isInside({ west, south, columns, rows, cellM }: RasterShape, x: number, y: number): boolean {
+  return x >= west && y >= south && x < west + columns * cellM && y < south + rows * cellM;
 }
 
 type Storeys = Pick<HoleGround, 'skylines' | 'clearOfTrees' | 'storeyBase' | 'storeyM' | 'highestCanopy'>;

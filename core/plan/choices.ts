@@ -1,36 +1,47 @@
 /** Which clubs and aims are worth trying from a spot, and the cached laws of their shots. */
 
+import { DEFAULT_CONDITIONS } from '../conditions/conditions.ts';
+import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
 import { shotLaw, type ShotLaw } from '../flight/shot-law.ts';
-import { ballWindow, type BallWindow } from '../flight/trajectory.ts';
 import { isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import type { PlayerModel, ShotSpread } from '../player/model.ts';
+import { carryToStop } from './finish.ts';
 import type { Choice, Option, Spot } from './model.ts';
+import { shotTurn } from './shot-turn.ts';
 
 const DEGREE = Math.PI / 180;
 /** Shortest part swing that is planned, metres of carry. */
-const SHORTEST_PART_M = 2;
+const SHORTEST_PART_M = 1;
+/** Laws are kept for carries in steps of a metre, of chips in steps of a quarter: they run as far again. */
+const CHIP_M = 16;
+const STEPS_PER_M = 4;
 /** A full swing that carries this much farther than the hole is not sensible. */
 const PAST_HOLE_SHARE = 1.12;
 const PAST_HOLE_M = 12;
 
-/** Laws of a player's shots by spread, lie and carry (carry to the metre; exact laws differ by less than a spread's doubt). */
+function keptCarry(carryM: number): number {
+  if (carryM <= SHORTEST_PART_M) return SHORTEST_PART_M;
+  return carryM < CHIP_M ? Math.round(STEPS_PER_M * carryM) / STEPS_PER_M : Math.round(carryM);
+}
+
+/** Laws of a player's shots on a day by spread, lie and carry (rounded; exact laws differ by less than a spread's doubt). */
 export class LawBook {
   private readonly laws = new Map<number, ShotLaw | null>();
 
-  /** `windows`: one for each of the player's spreads. */
+  /** `flights`: one for each of the player's spreads; of an ordinary day where absent. */
   constructor(
     readonly player: PlayerModel,
-    readonly windows: readonly BallWindow[] = player.spreads.map(ballWindow),
+    readonly flights: BagFlights = bagFlights(player.spreads, DEFAULT_CONDITIONS),
   ) {}
 
   lawOf(spreadIndex: number, lie: LieCode, carryM: number): ShotLaw | null {
     const spread = this.player.spreads[spreadIndex]!;
-    const metres = spread.swing === 'part' ? Math.max(SHORTEST_PART_M, Math.round(carryM)) : 0;
-    const key = (spreadIndex * 16 + lie) * 1024 + metres;
+    const metres = spread.swing === 'part' ? keptCarry(carryM) : 0;
+    const key = (spreadIndex * 16 + lie) * 4096 + STEPS_PER_M * metres;
     let law = this.laws.get(key);
     if (law === undefined) {
-      law = shotLaw(this.player, spread, lie, metres, this.windows[spreadIndex]);
+      law = shotLaw(this.player, spreadIndex, lie, metres, this.flights);
       this.laws.set(key, law);
     }
     return law;
@@ -68,8 +79,16 @@ export function sensibleChoices(
   spreads.forEach((spread, spreadIndex) => {
     const law = book.lawOf(spreadIndex, lie, spread.carryMean);
     if (law === null) return;
+    const turn = shotTurn(ground, spot.x, spot.y, law, toPin);
     if (spread.swing === 'part') {
-      addPartSwings(choices, spread, spreadIndex, law, distance, toPin);
+      addPartSwings(
+        choices,
+        spread,
+        spreadIndex,
+        (distanceM) => carryToStop(book, spreadIndex, lie, distanceM),
+        distance,
+        toPin - turn,
+      );
       // One club is enough for short ways out of trees or back to good ground: the lowest-flying one.
       if (inTrees && !hasWaysOut) addWaysOut(choices, spread, spreadIndex, toPin);
       hasWaysOut = true;
@@ -77,11 +96,13 @@ export function sensibleChoices(
     }
     if (law.carryMean > distance * PAST_HOLE_SHARE + PAST_HOLE_M) return;
     if (spread.swing === 'punch' && !inTrees && lie !== Lie.rough && lie !== Lie.longRough) return;
-    const aims = fanOfAims(fan, toPin).map(
+    const aims = fanOfAims(fan, toPin - turn).map(
       (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),
     );
     // A full swing that is to come down in trees, water or out of bounds is not sensible while another is to be had.
-    const dry = aims.filter((choice) => !isBadTarget(ground, aimSpot(spot, choice)));
+    const dry = aims.filter(
+      (choice) => !isBadTarget(ground, aimSpot(spot, { ...choice, bearing: choice.bearing + turn })),
+    );
     choices.push(...(dry.length > 0 ? dry : aims));
   });
   return choices;
@@ -110,17 +131,16 @@ function addPartSwings(
   choices: Choice[],
   spread: ShotSpread,
   spreadIndex: number,
-  law: ShotLaw,
+  carryOf: (distanceM: number) => number | null,
   distance: number,
   toPin: number,
 ): void {
-  const fits = (carryM: number): boolean => carryM >= SHORTEST_PART_M && carryM <= spread.carryMean;
   // Around the hole: a little short to a little long, and to either side by the same reach.
-  const wanted = distance / (1 + law.runShare);
   const reach = Math.max(1.5, 0.05 * distance);
   for (const along of [-2, -1, 0, 1]) {
-    const carryM = wanted + along * reach;
-    if (!fits(carryM)) continue;
+    const wanted = carryOf(Math.max(SHORTEST_PART_M, distance + along * reach));
+    if (wanted === null || wanted > spread.carryMean) continue;
+    const carryM = Math.max(SHORTEST_PART_M, wanted);
     for (const aside of [-1.5, 0, 1.5]) {
       choices.push({ spreadIndex, bearing: toPin + Math.atan2(aside * reach, distance), carryM });
     }
@@ -128,10 +148,30 @@ function addPartSwings(
 }
 
 function addWaysOut(choices: Choice[], spread: ShotSpread, spreadIndex: number, toPin: number): void {
-  for (const carryM of [15, 35]) {
-    if (carryM > spread.carryMean) continue;
-    for (let k = 0; k < 16; k++) choices.push({ spreadIndex, bearing: toPin + (k * Math.PI) / 8, carryM });
-  }
+  for (const carryM of [15, 35]) choices.push(...waysOut(spread, spreadIndex, toPin, carryM, 16));
+}
+
+function waysOut(
+  spread: ShotSpread,
+  spreadIndex: number,
+  toPin: number,
+  carryM: number,
+  count: number,
+): Choice[] {
+  if (carryM > spread.carryMean) return [];
+  return Array.from({ length: count }, (_, k) => ({
+    spreadIndex,
+    bearing: toPin + (2 * k * Math.PI) / count,
+    carryM,
+  }));
+}
+
+/** A few short ways out of trees, for a node whose neighbours' ways may be blocked. */
+export function fewWaysOut({ player }: LawBook, spot: Spot, pin: Spot): Choice[] {
+  const spreadIndex = player.spreads.findIndex(({ swing }) => swing === 'part');
+  const spread = player.spreads[spreadIndex];
+  if (spread === undefined) return [];
+  return waysOut(spread, spreadIndex, Math.atan2(pin.x - spot.x, pin.y - spot.y), 15, 8);
 }
 
 /** Choices near `choice`: a little left and right, and (part swings) a little shorter and longer. */

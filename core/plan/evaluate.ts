@@ -6,7 +6,7 @@ import { Lie, type LieCode } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
 import type { LawBook } from './choices.ts';
 import type { Choice, Spot } from './model.ts';
-import { PenaltyRelief } from './relief.ts';
+import { PenaltyRelief, type ReliefSpot } from './relief.ts';
 import { ShotResolver } from './resolve-shot.ts';
 import type { StrokesField } from './strokes-field.ts';
 
@@ -35,6 +35,8 @@ const MOST_REPLAYS = 0.9;
 export class ChoiceEvaluator {
   readonly resolver: ShotResolver;
   readonly relief: PenaltyRelief;
+  /** Model Local Rule E-5. */
+  private readonly mayDropForLost: boolean;
   readonly next: NextState = { replay: false, x: 0, y: 0, lie: 0, penalty: 0, value: 0 };
 
   constructor(
@@ -43,6 +45,7 @@ export class ChoiceEvaluator {
   ) {
     this.resolver = new ShotResolver(field.ground);
     this.relief = new PenaltyRelief(field);
+    this.mayDropForLost = book.flights.conditions.rules.strokeAndDistanceAlternative;
   }
 
   /** Plays shot `i`; `next` says where play goes on. `ownValue`: what a replay would cost, NaN where not yet known. */
@@ -55,6 +58,10 @@ export class ChoiceEvaluator {
     next.y = resolver.endY;
     next.lie = resolver.endLie;
     if (next.lie === Lie.outOfBounds) {
+      if (this.mayDropForLost) {
+        const drop = this.relief.forLostBall(spot.x, spot.y, next.x, next.y);
+        if (drop.total <= 1 + ownValue) return this.takeDrop(drop);
+      }
       next.replay = true;
       next.penalty = 1;
       return next;
@@ -67,14 +74,19 @@ export class ChoiceEvaluator {
         next.penalty = 1;
         return next;
       }
-      next.x = drop.x;
-      next.y = drop.y;
-      next.lie = drop.lie;
-      next.penalty = drop.penalty;
-      next.value = drop.total;
-      return next;
+      return this.takeDrop(drop);
     }
     next.value = this.field.valueAt(next.x, next.y, next.lie);
+    return next;
+  }
+
+  private takeDrop(drop: ReliefSpot): NextState {
+    const { next } = this;
+    next.x = drop.x;
+    next.y = drop.y;
+    next.lie = drop.lie;
+    next.penalty = drop.penalty;
+    next.value = drop.total;
     return next;
   }
 

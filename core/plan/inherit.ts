@@ -2,6 +2,7 @@
 
 import type { LieCode } from '../ground/lies.ts';
 import type { Choice, Spot } from './model.ts';
+import { choiceTo } from './finish.ts';
 import type { PreparedHole } from './prepare.ts';
 import { LAYER_LIES, type FieldLayer, type StrokesField } from './strokes-field.ts';
 
@@ -26,7 +27,7 @@ export interface KeptChoice {
 /** Aims closer than this, radians, are one candidate: the search looks around the best of them anyway. */
 const SAME_BEARING = 0.03;
 
-/** Choices of the coarser nodes around, aimed at the same points from here, and one club up and down. */
+/** Choices of the coarser nodes around, played to the same points from here, and one club up and down. */
 export function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, state: NodeState): Choice[] {
   const { ground } = coarser;
   const layer = coarser.layers[state.layer]!;
@@ -39,28 +40,25 @@ export function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, 
     Math.max(0, Math.floor((state.spot.y - ground.south) / coarser.spacingM)),
   );
   const choices: Choice[] = [];
-  const add = (spreadIndex: number, bearing: number, carryM: number): void => {
-    const spread = prepared.player.spreads[spreadIndex];
-    if (spread === undefined) return;
-    const wanted = spread.swing === 'part' ? Math.min(carryM, spread.carryMean) : spread.carryMean;
+  const add = (spreadIndex: number, finish: Spot): void => {
+    if (prepared.player.spreads[spreadIndex] === undefined) return;
+    const choice = choiceTo(prepared.book, state.spot, state.lie, spreadIndex, finish);
     const known = choices.some(
       (c) =>
         c.spreadIndex === spreadIndex &&
-        Math.abs(c.bearing - bearing) < SAME_BEARING &&
-        Math.abs(c.carryM - wanted) < 1,
+        Math.abs(c.bearing - choice.bearing) < SAME_BEARING &&
+        Math.abs(c.carryM - choice.carryM) < 1,
     );
-    if (!known) choices.push({ spreadIndex, bearing, carryM: wanted });
+    if (!known) choices.push(choice);
   };
   for (let corner = 0; corner < 4; corner++) {
     const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
     const spreadIndex = layer.spreadIndex[node]!;
     if (spreadIndex < 0 || Number.isNaN(layer.value[node]!)) continue;
-    const dx = layer.aimX[node]! - state.spot.x;
-    const dy = layer.aimY[node]! - state.spot.y;
-    const bearing = Math.atan2(dx, dy);
-    add(spreadIndex, bearing, Math.hypot(dx, dy));
-    add(spreadIndex - 1, bearing, Math.hypot(dx, dy));
-    add(spreadIndex + 1, bearing, Math.hypot(dx, dy));
+    const finish = { x: layer.aimX[node]!, y: layer.aimY[node]! };
+    add(spreadIndex, finish);
+    add(spreadIndex - 1, finish);
+    add(spreadIndex + 1, finish);
   }
   return choices;
 }

@@ -3,8 +3,9 @@
 import { lieAt } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import { DrawPool, ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
-import { aimSpot, type AimFan, neighbouringChoices, sensibleChoices } from './choices.ts';
+import { type AimFan, fewWaysOut, neighbouringChoices, sensibleChoices } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
+import { choiceTo, finishOf } from './finish.ts';
 import { copyAction, distanceToLine, inheritedChoices, type KeptChoice, type NodeState } from './inherit.ts';
 import type { Choice, SolveProgress, Spot } from './model.ts';
 import { addChoiceOdds, type OddsState } from './odds.ts';
@@ -167,7 +168,7 @@ export class LevelSolver {
             : evaluator.valueOf(
                 state.spot,
                 state.lie,
-                choiceAt(state.spot, action, aim),
+                choiceTo(prepared.book, state.spot, state.lie, action, aim),
                 this.drawsOf(pool, state),
                 before,
               );
@@ -235,6 +236,8 @@ export class LevelSolver {
         ? []
         : inheritedChoices(prepared, coarser, state);
     const candidates = inherited.length > 0 ? inherited : this.wideChoices(state, inTrees);
+    if (inTrees && inherited.length > 0)
+      candidates.push(...fewWaysOut(prepared.book, state.spot, this.field.pin));
     const own = this.field.layers[state.layer]!.value[state.node]!;
     // Every flight out of trees has to be walked along, and where a ball lies in them says little about the hole: half as many.
     const search = {
@@ -296,7 +299,7 @@ export class LevelSolver {
     }
     layer.spreadIndex[state.node] = choice === undefined ? NO_ACTION : choice.spreadIndex;
     if (choice !== undefined) {
-      const aim = aimSpot(state.spot, choice);
+      const aim = finishOf(this.prepared.book, state.spot, state.lie, choice);
       layer.aimX[state.node] = aim.x;
       layer.aimY[state.node] = aim.y;
     }
@@ -322,12 +325,6 @@ export class LevelSolver {
     layer.value[state.node] = value;
     return Math.abs(value - before);
   }
-}
-
-function choiceAt(from: Spot, spreadIndex: number, aim: Spot): Choice {
-  const dx = aim.x - from.x;
-  const dy = aim.y - from.y;
-  return { spreadIndex, bearing: Math.atan2(dx, dy), carryM: Math.hypot(dx, dy) };
 }
 
 function reliefValue(field: StrokesField, from: LieCode, drop: Spot): number {

@@ -4,6 +4,7 @@ import { lieAt } from '../ground/hole-ground.ts';
 import type { LieCode } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
 import type { ChoiceEvaluator } from './evaluate.ts';
+import { choiceTo } from './finish.ts';
 import type { ParOdds, SolveProgress, Spot } from './model.ts';
 import { unplayablePenalty } from './relief.ts';
 import { RELIEF_ACTION, REPLAY_ACTION, SCORE_COLUMNS, type FieldLayer } from './strokes-field.ts';
@@ -58,9 +59,7 @@ export function* settleOdds(
           into[later] = into[later]! + share;
         });
       } else if (action >= 0) {
-        const dx = aim.x - state.spot.x;
-        const dy = aim.y - state.spot.y;
-        const choice = { spreadIndex: action, bearing: Math.atan2(dx, dy), carryM: Math.hypot(dx, dy) };
+        const choice = choiceTo(evaluator.book, state.spot, state.lie, action, aim);
         addChoiceOdds(
           evaluator,
           state.spot,

@@ -7,9 +7,12 @@ import { makeLocalFrame, type LocalFrame } from '../course/local-frame.ts';
 import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../course/model.ts';
 import { isOnRaster, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
+import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
+import { dayPutts } from '../green/day-putts.ts';
 import { rasteriseHole } from '../ground/rasterise.ts';
 import type { PlayerModel } from '../player/model.ts';
 import { makePuttingTable, type PuttingTable } from '../putting/putting.ts';
+import type { PuttsAround } from '../putting/putts-around.ts';
 import { makeStreamKey, type StreamKey } from '../random/streams.ts';
 import { refuse, succeed, type Fault, type Result } from '../result.ts';
 import { LawBook } from './choices.ts';
@@ -46,7 +49,7 @@ export interface PreparedHole {
   readonly lengthM: number;
   readonly player: PlayerModel;
   readonly conditions: Conditions;
-  readonly putting: PuttingTable;
+  readonly putts: PuttsAround;
   readonly book: LawBook;
   readonly seed: string;
   readonly key: StreamKey;
@@ -94,7 +97,8 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
 
   const middle = hole.line[Math.floor(hole.line.length / 2)] ?? tee.value.at;
   const frame = makeLocalFrame(middle);
-  const ground = rasteriseHole(course, hole, frame);
+  const conditions = problem.conditions ?? DEFAULT_CONDITIONS;
+  const ground = rasteriseHole(course, hole, frame, 1, conditions.season);
   const pin = frame.toSpot(position.value.at);
   if (lieAt(ground, pin.x, pin.y) !== Lie.green) {
     return refuse(
@@ -118,9 +122,9 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     positionName: typeof problem.holePosition === 'object' ? null : position.value.name,
     lengthM: polylineLengthM([tee.value.at, ...hole.line.slice(1)]),
     player,
-    conditions: problem.conditions ?? DEFAULT_CONDITIONS,
-    putting: puttingOf(player),
-    book: new LawBook(player),
+    conditions,
+    putts: puttsOf(course, frame, ground, pin, player, conditions),
+    book: new LawBook(player, flightsOf(player, conditions)),
     seed: problem.seed,
     key: makeStreamKey(problem.seed, 'hole', hole.number),
     isOnMap: (spot) => isOnRaster(ground, spot.x, spot.y),
@@ -136,6 +140,42 @@ function puttingOf(player: PlayerModel): PuttingTable {
   const table = makePuttingTable(player.putting);
   puttingTables.set(player, table);
   return table;
+}
+
+function puttsOf(
+  course: Course,
+  frame: LocalFrame,
+  ground: HoleGround,
+  pin: Spot,
+  player: PlayerModel,
+  { greenSpeedFt }: Conditions,
+): PuttsAround {
+  let reachM = 0;
+  for (let i = 0; i < ground.lie.length; i++) {
+    if (ground.lie[i] !== Lie.green) continue;
+    const x = ground.west + ((i % ground.columns) + 0.5) * ground.cellM;
+    const y = ground.south + (Math.floor(i / ground.columns) + 0.5) * ground.cellM;
+    reachM = Math.max(reachM, Math.hypot(x - pin.x, y - pin.y));
+  }
+  return dayPutts({
+    levels: course.levels.map((level) => ({ ...frame.toSpot(level.at), elevationM: level.elevationM })),
+    pin,
+    greenSpeedFt,
+    putting: player.putting,
+    table: puttingOf(player),
+    reachM: reachM + 1,
+  });
+}
+
+/** The last day's flights of each player: they serve all holes. */
+const dayFlights = new WeakMap<PlayerModel, BagFlights>();
+
+function flightsOf(player: PlayerModel, conditions: Conditions): BagFlights {
+  const known = dayFlights.get(player);
+  if (known !== undefined && JSON.stringify(known.conditions) === JSON.stringify(conditions)) return known;
+  const flights = bagFlights(player.spreads, conditions);
+  dayFlights.set(player, flights);
+  return flights;
 }
 
 function pickTee(hole: Hole, name: string | undefined): Result<TeeMarker, Fault> {

@@ -123,11 +123,13 @@ export function unplayableRelief(
  */
 export class PenaltyRelief {
   private readonly known = new Map<number, ReliefSpot>();
+  private readonly knownFairways = new Map<number, ReliefSpot>();
 
   constructor(private readonly field: StrokesField) {}
 
   forget(): void {
     this.known.clear();
+    this.knownFairways.clear();
   }
 
   /**
@@ -151,6 +153,52 @@ export class PenaltyRelief {
     this.known.set(slot, best);
     return best;
   }
+
+  /**
+   * Instead of stroke and distance, for a ball lost or out of bounds, where Model Local Rule E-5 is in force: two strokes, and a
+   * drop in the fairway level with where the ball crossed the edge, not nearer the hole. Of the relief area only the fairway's
+   * nearest place is looked at, which few players would leave for the rest of it.
+   */
+  forLostBall(fromX: number, fromY: number, endX: number, endY: number): ReliefSpot {
+    const { ground, pin } = this.field;
+    const { x, y } = edgeCrossing(ground, fromX, fromY, endX, endY, isOut);
+    const cell = cellIndexAt(ground, x, y);
+    const known = this.knownFairways.get(cell);
+    if (known !== undefined) return known;
+    const best = noRelief();
+    const fairway = nearestFairway(ground, cell, Math.hypot(x - pin.x, y - pin.y), pin);
+    if (fairway !== null) consider(this.field, ground, fairway.x, fairway.y, 2, best, Lie.fairway);
+    this.knownFairways.set(cell, best);
+    return best;
+  }
+}
+
+function isOut(lie: number): boolean {
+  return lie === Lie.outOfBounds;
+}
+
+/** How far E-5 looks for fairway, metres. */
+const FAIRWAY_REACH_M = 150;
+
+/** The fairway cell nearest to `cell` that is not nearer the hole than `leastM`; null where there is none within reach. */
+function nearestFairway(ground: HoleGround, cell: number, leastM: number, pin: Spot): Spot | null {
+  const column = cell % ground.columns;
+  const row = Math.floor(cell / ground.columns);
+  const reach = Math.ceil(FAIRWAY_REACH_M * ground.cellsPerM);
+  let nearest: Spot | null = null;
+  let nearestSquare = reach * reach;
+  for (let r = Math.max(0, row - reach); r <= Math.min(ground.rows - 1, row + reach); r++) {
+    for (let c = Math.max(0, column - reach); c <= Math.min(ground.columns - 1, column + reach); c++) {
+      const square = (r - row) ** 2 + (c - column) ** 2;
+      if (square >= nearestSquare || ground.lie[r * ground.columns + c] !== Lie.fairway) continue;
+      const x = ground.west + (c + 0.5) * ground.cellM;
+      const y = ground.south + (r + 0.5) * ground.cellM;
+      if (Math.hypot(x - pin.x, y - pin.y) < leastM) continue;
+      nearest = { x, y };
+      nearestSquare = square;
+    }
+  }
+  return nearest;
 }
 
 /** Strokes that an unplayable ball costs by the lies before and after the drop: two for leaving a bunker (19.3b). */
@@ -158,20 +206,21 @@ export function unplayablePenalty(from: number, to: number): 1 | 2 {
   return from === Lie.bunker && to !== Lie.bunker ? 2 : 1;
 }
 
-/** Where the straight way from `from` to a ball in a penalty area last crossed the area's edge, to half a cell outside it. */
+/** Where the straight way from `from` to a ball in a penalty area (or what `isInside` says) last crossed its edge, to half a cell outside it. */
 export function edgeCrossing(
   ground: HoleGround,
   fromX: number,
   fromY: number,
   endX: number,
   endY: number,
+  isInside: (lie: number) => boolean = isPenaltyArea,
 ): Spot {
   const length = Math.hypot(endX - fromX, endY - fromY);
   const ux = (fromX - endX) / (length || 1);
   const uy = (fromY - endY) / (length || 1);
   let x = endX;
   let y = endY;
-  for (let back = 0; back < length && isPenaltyArea(lieAt(ground, x, y)); back += ground.cellM / 2) {
+  for (let back = 0; back < length && isInside(lieAt(ground, x, y)); back += ground.cellM / 2) {
     x = endX + ux * back;
     y = endY + uy * back;
   }

@@ -1,11 +1,13 @@
 /** Sampled balls and spread ellipses of one choice, for drawing. */
 
+import { aimedShot } from '../flight/aimed-shot.ts';
 import { lieAt } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import { ShotDrawer } from '../random/shot-draws.ts';
 import type { Choice, ShotSample, SpreadEllipse, Spot } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import { ShotResolver } from './resolve-shot.ts';
+import { shotTurn } from './shot-turn.ts';
 
 const DRAWING = 5;
 
@@ -45,17 +47,20 @@ export function spreadEllipses(
 ): SpreadEllipse[] {
   const law = prepared.book.lawOf(choice.spreadIndex, lieOfSpot(prepared, spot), choice.carryM);
   if (law === null) return [];
-  const bearing = choice.bearing + law.directionMean;
-  const along = law.carrySd;
-  const across = law.carryMean * law.directionSd;
+  const day = aimedShot(law, choice.bearing);
+  const bearing =
+    choice.bearing + law.directionMean + shotTurn(prepared.ground, spot.x, spot.y, law, choice.bearing);
+  const carryMean = law.carryMean * day.carryFactor;
+  const along = law.carrySd * day.carryFactor;
+  const across = carryMean * law.directionSd;
   const covariance = law.correlation * along * across;
   // Principal axes of [[along², cov], [cov, across²]]; the angle is from the line of play, clockwise.
   const angle = 0.5 * Math.atan2(2 * covariance, along * along - across * across);
   const mean = (along * along + across * across) / 2;
   const half = Math.hypot((along * along - across * across) / 2, covariance);
   const centre = {
-    x: spot.x + Math.sin(bearing) * law.carryMean,
-    y: spot.y + Math.cos(bearing) * law.carryMean,
+    x: spot.x + Math.sin(bearing) * carryMean,
+    y: spot.y + Math.cos(bearing) * carryMean,
   };
   return shares.map((share) => {
     const radius = Math.sqrt(-2 * Math.log(1 - share));

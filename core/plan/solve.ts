@@ -51,7 +51,7 @@ export function* solveStrokes(
   };
   let coarser: StrokesField | null = null;
   for (const [level, spacingM] of settings.spacingsM.entries()) {
-    const field: StrokesField = new StrokesField(prepared.ground, prepared.pin, prepared.putting, spacingM);
+    const field: StrokesField = new StrokesField(prepared.ground, prepared.pin, prepared.putts, spacingM);
     // Coarser spacings only lead the way: fewer draws to choose by, and they need not come to rest.
     const isLast = level === settings.spacingsM.length - 1;
     const solver = new LevelSolver(prepared, field, coarser, {

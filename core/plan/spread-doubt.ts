@@ -5,7 +5,7 @@
  * solved; and the aims stay those that were found for the spread that is planned with.
  */
 
-import type { PlayerModel } from '../player/model.ts';
+import type { BagFlights } from '../flight/bag-flights.ts';
 import { drawSpreads } from '../player/posterior.ts';
 import { quantile } from '../player/posterior/intervals.ts';
 import { ShotDrawer } from '../random/shot-draws.ts';
@@ -24,8 +24,8 @@ const LOW_QUANTILE = 0.05;
 /** Label of the draws. */
 const DOUBTING = 12;
 
-/** The bags serve every hole and spot of a player. */
-const drawnBags = new WeakMap<PlayerModel, readonly LawBook[]>();
+/** The bags serve every hole and spot of a player on a day. */
+const drawnBags = new WeakMap<BagFlights, readonly LawBook[]>();
 
 /** The doubt of each shot among `options`, by id; empty where the player's spreads come without a posterior. */
 export function doubtOfOptions(
@@ -72,7 +72,7 @@ export function doubtOfOptions(
 }
 
 function bagsOf({ player, book }: PreparedHole): readonly LawBook[] {
-  const known = drawnBags.get(player);
+  const known = drawnBags.get(book.flights);
   if (known !== undefined) return known;
   const posterior = player.posterior?.();
   const key = makeStreamKey('doubt about shots');
@@ -82,8 +82,8 @@ function bagsOf({ player, book }: PreparedHole): readonly LawBook[] {
       ? []
       : Array.from(
           { length: BAGS },
-          (_, row) => new LawBook({ ...player, spreads: bySpread.map((drawn) => drawn[row]!) }, book.windows),
+          (_, row) => new LawBook({ ...player, spreads: bySpread.map((drawn) => drawn[row]!) }, book.flights),
         );
-  drawnBags.set(player, books);
+  drawnBags.set(book.flights, books);
   return books;
 }

@@ -5,7 +5,7 @@
 
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { Lie, LIE_NAMES } from '../ground/lies.ts';
-import type { PuttingTable } from '../putting/putting.ts';
+import type { PuttsAround } from '../putting/putts-around.ts';
 import type { Convergence, Spot } from './model.ts';
 
 /** The lies that have a layer of nodes. A tee shot is valued at its own marker; the green by putting. */
@@ -41,7 +41,7 @@ export const REPLICAS = 8;
 export interface FieldLayer {
   readonly value: Float32Array;
   readonly spreadIndex: Int16Array;
-  /** Aim point, metres in the hole's frame. */
+  /** The point that the action is played to (see `finish.ts`), metres in the hole's frame; the drop of a relief. */
   readonly aimX: Float32Array;
   readonly aimY: Float32Array;
   /** Share of each score, `SCORE_COLUMNS` entries a node; filled once the values have settled. */
@@ -59,7 +59,7 @@ export class StrokesField {
   constructor(
     readonly ground: HoleGround,
     readonly pin: Spot,
-    readonly putting: PuttingTable,
+    readonly putts: PuttsAround,
     readonly spacingM: number,
   ) {
     this.columns = Math.ceil((ground.columns * ground.cellM) / spacingM) + 1;
@@ -76,7 +76,7 @@ export class StrokesField {
 
   /** The same choices and odds with values of its own, which start as these. */
   makeReplica(): StrokesField {
-    const replica = new StrokesField(this.ground, this.pin, this.putting, this.spacingM);
+    const replica = new StrokesField(this.ground, this.pin, this.putts, this.spacingM);
     replica.layers = this.layers.map((layer) => ({ ...layer, value: layer.value.slice() }));
     return replica;
   }
@@ -108,7 +108,7 @@ export class StrokesField {
 
   /** Expected strokes to hole out with a ball at rest at (x, y) in `lie`; NaN where it cannot be played from. */
   valueAt(x: number, y: number, lie: number): number {
-    if (lie === Lie.green) return this.putting.expectedPutts(this.distanceToPin(x, y));
+    if (lie === Lie.green) return this.putts.expectedAt(x - this.pin.x, y - this.pin.y);
     const layer = LAYER_OF_LIE[lie]!;
     if (layer < 0) return NaN;
     const { value } = this.layers[layer]!;
@@ -129,18 +129,11 @@ export class StrokesField {
     return meanOfKnown(v00, v10, v01, v11, fu, fv);
   }
 
-  private distanceToPin(x: number, y: number): number {
-    const dx = x - this.pin.x;
-    const dy = y - this.pin.y;
-    // Math.hypot costs several times as much and guards against overflow, which metres do not need.
-    return Math.sqrt(dx * dx + dy * dy);
-  }
-
   /** Adds `weight` times the odds at (x, y, lie) into `into`, `strokes` strokes later. */
   addOdds(x: number, y: number, lie: number, weight: number, strokes: number, into: Float64Array): void {
     const last = SCORE_COLUMNS - 1;
     if (lie === Lie.green) {
-      const odds = this.putting.scoreOdds(this.distanceToPin(x, y));
+      const odds = this.putts.oddsAt(x - this.pin.x, y - this.pin.y);
       for (let k = 0; k < odds.length; k++) {
         const column = Math.min(last, strokes + k);
         into[column] = into[column]! + weight * odds[k]!;

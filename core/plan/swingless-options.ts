@@ -31,7 +31,7 @@ export function puttOption(
   spot: Spot,
   strokesTaken: number,
 ): Option {
-  const { pin, frame, hole, putting } = prepared;
+  const { pin, frame, hole, putts } = prepared;
   const distance = Math.hypot(pin.x - spot.x, pin.y - spot.y);
   const odds = new Float64Array(SCORE_COLUMNS);
   field.addOdds(spot.x, spot.y, Lie.green, 1, 0, odds);
@@ -45,7 +45,7 @@ export function puttOption(
     swing: 'full',
     aim: { bearing: Math.atan2(pin.x - spot.x, pin.y - spot.y), spot: pin, lonLat: frame.toLonLat(pin) },
     carryM: distance,
-    meanStrokes: putting.expectedPutts(distance),
+    meanStrokes: putts.expectedAt(spot.x - pin.x, spot.y - pin.y),
     leave: { p10M: 0, medianM: 0.6745 * leaveM, p90M: 1.645 * leaveM },
   };
 }

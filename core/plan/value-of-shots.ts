@@ -105,7 +105,7 @@ export function* valueForChoices(
   for (let row = 0; row < count; row++) {
     if (row % 8 === 0) yield { stage: 'value of more shots', done: row, total: count };
     const spreads = bySpread.map((drawn) => drawn[row]!);
-    const evaluator = new ChoiceEvaluator(field, new LawBook({ ...player, spreads }));
+    const evaluator = new ChoiceEvaluator(field, new LawBook({ ...player, spreads }, prepared.book.flights));
     choices.forEach((choice, c) => {
       strokes[row * choices.length + c] = evaluator.valueOf(spot, lie, choice, draws, ownValue);
     });

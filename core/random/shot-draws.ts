@@ -10,10 +10,11 @@ import { mixWords, RandomStream, type StreamKey } from './streams.ts';
 /** One entry per shot in each array. */
 export interface ShotDraws {
   readonly count: number;
-  /** Standard normals: strike length, direction, roll. */
+  /** Standard normals: strike length, direction, roll, gust. */
   readonly distanceZ: Float64Array;
   readonly directionZ: Float64Array;
   readonly rollZ: Float64Array;
+  readonly gustZ: Float64Array;
   /** Uniforms on (0, 1): poor strike or not. */
   readonly poorU: Float64Array;
   /** Optical depth of canopy that this ball would get through: -ln(uniform). */
@@ -28,12 +29,13 @@ export class ShotDrawer {
 
   /** `count` shots a batch; a power of two keeps the point set balanced. */
   constructor(count: number) {
-    this.points = sobolPoints(count, 5);
+    this.points = sobolPoints(count, 6);
     this.draws = {
       count,
       distanceZ: new Float64Array(count),
       directionZ: new Float64Array(count),
       rollZ: new Float64Array(count),
+      gustZ: new Float64Array(count),
       poorU: new Float64Array(count),
       canopyDepth: new Float64Array(count),
     };
@@ -51,7 +53,9 @@ export class ShotDrawer {
     const shift2 = stream.nextUint32();
     const shift3 = stream.nextUint32();
     const shift4 = stream.nextUint32();
-    const [p0, p1, p2, p3, p4] = points as readonly [
+    const shift5 = stream.nextUint32();
+    const [p0, p1, p2, p3, p4, p5] = points as readonly [
+      Uint32Array,
       Uint32Array,
       Uint32Array,
       Uint32Array,
@@ -62,6 +66,7 @@ export class ShotDrawer {
       draws.distanceZ[i] = inverseNormal(toUnit(p0[i]! ^ shift0));
       draws.directionZ[i] = inverseNormal(toUnit(p1[i]! ^ shift1));
       draws.rollZ[i] = inverseNormal(toUnit(p4[i]! ^ shift4));
+      draws.gustZ[i] = inverseNormal(toUnit(p5[i]! ^ shift5));
       draws.poorU[i] = toUnit(p2[i]! ^ shift2);
       draws.canopyDepth[i] = -Math.log(toUnit(p3[i]! ^ shift3));
     }

@@ -3,15 +3,8 @@
 import { BALL_RADIUS_M } from '../flight/ball-flight.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
-
-/** The trunk of a tree that stands by itself; metres in the hole's frame. */
-export interface Trunk {
-  readonly x: number;
-  readonly y: number;
-  readonly radiusM: number;
-  /** A ball higher than this above the trunk's foot is in the crown, or over it. */
-  readonly heightM: number;
-}
+import { STEMS_PER_M } from '../ground/tree-kinds.ts';
+import type { Trunk } from '../ground/trunks.ts';
 
 /** The part of a hole's ground that this needs, and trunks where they are known. */
 export type TreeGround = Pick<
@@ -27,12 +20,6 @@ export type TreeGround = Pick<
   | 'canopyDensity'
   | 'elevation'
 > & { readonly trunks?: readonly Trunk[] };
-
-/**
- * Chance per metre to meet a trunk under the crowns of a wood: stems per square metre times their width (mean free path
- * 1 / (n d), geometry). 400 stems a hectare of 25 cm: common practice, no source.
- */
-export const STEMS_PER_M = 0.04 * 0.25;
 
 /** Index of the cell at a point, or -1 off the raster. */
 function cellAt(ground: TreeGround, x: number, y: number): number {

@@ -9,6 +9,7 @@ export interface ShotLuck {
   readonly distanceZ: number;
   readonly directionZ: number;
   readonly rollZ: number;
+  readonly gustZ: number;
   readonly poorU: number;
   readonly canopyDepth: number;
 }
@@ -21,6 +22,7 @@ export const MIDDLING_LUCK: ShotLuck = {
   distanceZ: 0,
   directionZ: 0,
   rollZ: 0,
+  gustZ: 0,
   poorU: 1 - 1e-9,
   canopyDepth: Infinity,
 };
@@ -43,6 +45,7 @@ export class LuckSource {
       rollZ: inverseNormal(stream.nextUniform()),
       poorU: stream.nextUniform(),
       canopyDepth: -Math.log(stream.nextUniform()),
+      gustZ: inverseNormal(stream.nextUniform()),
     };
   }
 
@@ -58,6 +61,7 @@ export class OneShot {
     distanceZ: new Float64Array(1),
     directionZ: new Float64Array(1),
     rollZ: new Float64Array(1),
+    gustZ: new Float64Array(1),
     poorU: new Float64Array(1),
     canopyDepth: new Float64Array(1),
   };
@@ -67,6 +71,7 @@ export class OneShot {
     draws.distanceZ[0] = luck.distanceZ;
     draws.directionZ[0] = luck.directionZ;
     draws.rollZ[0] = luck.rollZ;
+    draws.gustZ[0] = luck.gustZ;
     draws.poorU[0] = luck.poorU;
     draws.canopyDepth[0] = luck.canopyDepth;
     return draws;

@@ -4,6 +4,7 @@ import { Lie, type LieCode } from '../ground/lies.ts';
 import { ShotDrawer } from '../random/shot-draws.ts';
 import { OPEN_FAN, sensibleChoices, TREES_FAN } from '../plan/choices.ts';
 import type { ChoiceEvaluator } from '../plan/evaluate.ts';
+import { choiceTo } from '../plan/finish.ts';
 import type { Choice, Spot } from '../plan/model.ts';
 import type { PreparedHole } from '../plan/prepare.ts';
 import { unplayableRelief } from '../plan/relief.ts';
@@ -45,14 +46,11 @@ export class OwnPolicy {
             penalty: drop.penalty,
           };
       }
-      const spread = this.prepared.player.spreads[action];
-      if (spread !== undefined) {
-        const dx = layer.aimX[node]! - spot.x;
-        const dy = layer.aimY[node]! - spot.y;
-        const carryM =
-          spread.swing === 'part' ? Math.min(Math.hypot(dx, dy), spread.carryMean) : spread.carryMean;
-        const choice = { spreadIndex: action, bearing: Math.atan2(dx, dy), carryM };
-        if (this.evaluator.book.lawOf(action, lie, carryM) !== null) return { kind: 'swing', choice };
+      if (this.prepared.player.spreads[action] !== undefined) {
+        const finish = { x: layer.aimX[node]!, y: layer.aimY[node]! };
+        const { book } = this.evaluator;
+        const choice = choiceTo(book, spot, lie, action, finish);
+        if (book.lawOf(action, lie, choice.carryM) !== null) return { kind: 'swing', choice };
       }
     }
     return this.search(spot, lie);

@@ -16,7 +16,7 @@ import {
   playsLike,
   windAngle,
 } from '../../core/flight/flight-table.ts';
-import { cubicWindow } from '../../core/flight/flight-window.ts';
+import { ballWindow } from '../../core/flight/flight-window.ts';
 import { matchLaunch } from '../../core/flight/match-launch.ts';
 import { TABLE_STEP_S, TableFlight } from '../../core/flight/table-flight.ts';
 import { typicalLaunch } from '../../core/flight/typical-launch.ts';
@@ -132,8 +132,9 @@ describe('the flight table', () => {
         along: -6 * Math.cos(from),
         right: -6 * Math.sin(from),
       });
-      expect(carryFactorAt(table, from) * driver.carryM).toBeCloseTo(flight.carry, 6);
-      expect(driftShareAt(table, from) * driver.carryM).toBeCloseTo(flight.drift, 6);
+      // The launch is matched to a hundredth of a per cent.
+      expect(carryFactorAt(table, from) * driver.carryM).toBeCloseTo(flight.carry, 1);
+      expect(driftShareAt(table, from) * driver.carryM).toBeCloseTo(flight.drift, 1);
       expect(landingAt(table, -from).descent).toBeCloseTo(flight.descent, 9);
       for (let k = 10; k < flight.count - 2; k += 11)
         expect(
@@ -219,7 +220,7 @@ describe('the flight table', () => {
 
   it('its cubic stays within a metre of the integrated heights', () => {
     for (const { club, carryM } of FULL) {
-      const window = cubicWindow(flightOf(club, 'full', carryM));
+      const window = ballWindow(flightOf(club, 'full', carryM));
       expect(window.worstShare * carryM).toBeLessThan(1);
       expect(window.tanDescent).toBeGreaterThan(0.4);
     }

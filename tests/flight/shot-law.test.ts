@@ -1,8 +1,11 @@
 /** From the player's spread, the swing and the lie to the numbers that a shot is drawn with. */
 
 import { describe, expect, it } from 'vitest';
-import { shotLaw } from '../../core/flight/shot-law.ts';
-import { Lie } from '../../core/ground/lies.ts';
+import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
+import { bagFlights } from '../../core/flight/bag-flights.ts';
+import { runShare, shotLaw, type ShotLaw } from '../../core/flight/shot-law.ts';
+import { Lie, type LieCode } from '../../core/ground/lies.ts';
+import type { ShotSpread } from '../../core/player/model.ts';
 import { derivePart, deriveSwing, partSpread } from '../../core/player/part-swing.ts';
 import { EVEN_LIES, stated, statedPlayer } from '../plan/synthetic.ts';
 
@@ -35,8 +38,10 @@ const player = statedPlayer({
   },
 });
 
-function lawOf(...args: [Parameters<typeof shotLaw>[1], Parameters<typeof shotLaw>[2], number?]) {
-  const law = shotLaw(player, args[0], args[1], args[2] ?? 0);
+const ordinary = bagFlights(player.spreads, DEFAULT_CONDITIONS);
+
+function lawOf(spread: ShotSpread, lie: LieCode, carryM = 0, bag = ordinary): ShotLaw {
+  const law = shotLaw(player, player.spreads.indexOf(spread), lie, carryM, bag);
   if (law === null) throw new Error('not playable');
   return law;
 }
@@ -72,13 +77,23 @@ describe('law of a full swing', () => {
   });
 
   it('is none where the club stays in the bag, and never all poor strikes', () => {
-    expect(shotLaw(player, iron, Lie.woods, 0)).toBeNull();
+    expect(shotLaw(player, 0, Lie.woods, 0, ordinary)).toBeNull();
     expect(lawOf(iron, Lie.rough).poorShare).toBe(0.6);
   });
 
   it('runs on farther from rough than from fairway', () => {
-    expect(lawOf(iron, Lie.rough).runShare).toBeGreaterThan(lawOf(iron, Lie.fairway).runShare);
-    expect(lawOf(iron, Lie.bunker).runShare).toBe(lawOf(iron, Lie.fairway).runShare);
+    expect(runShare(lawOf(iron, Lie.rough))).toBeGreaterThan(runShare(lawOf(iron, Lie.fairway)));
+    expect(runShare(lawOf(iron, Lie.bunker))).toBe(runShare(lawOf(iron, Lie.fairway)));
+  });
+
+  it('adds no poor strikes in the fairway where preferred lies are allowed (Model Local Rule E-3)', () => {
+    const muddy = statedPlayer({ spreads: [iron], lies: { ...EVEN_LIES, fairway: hard, rough: hard } });
+    const rules = { strokeAndDistanceAlternative: false, preferredLies: true };
+    const placed = bagFlights(muddy.spreads, { ...DEFAULT_CONDITIONS, rules });
+    const poorShare = (lie: LieCode, bag: typeof placed): number => shotLaw(muddy, 0, lie, 0, bag)!.poorShare;
+    expect(poorShare(Lie.fairway, ordinary)).toBeCloseTo(0.17, 12);
+    expect(poorShare(Lie.fairway, placed)).toBeCloseTo(0.1, 12);
+    expect(poorShare(Lie.rough, placed)).toBeCloseTo(0.17, 12);
   });
 
   it('does not heed the carry asked for', () => {
@@ -112,13 +127,26 @@ describe('law of a part swing', () => {
   });
 });
 
+describe('the run of a part swing', () => {
+  it('is a smaller share the longer it carries, without jumps between the flights that are kept', () => {
+    let last = runShare(lawOf(part, Lie.fairway, 8), Lie.green);
+    for (let carry = 9; carry <= 110; carry++) {
+      const share = runShare(lawOf(part, Lie.fairway, carry), Lie.green);
+      expect(share).toBeLessThan(last + 1e-9);
+      // At most one part in eight less for a metre more.
+      expect(share).toBeGreaterThan(0.875 * last);
+      last = share;
+    }
+  });
+});
+
 describe('law of a punch', () => {
   it('is shorter and lower and runs farther for its length', () => {
     const full = lawOf(iron, Lie.fairway);
     const low = lawOf(punch, Lie.fairway);
     expect(low.carryMean).toBeLessThan(0.7 * full.carryMean);
-    expect(low.window.tanLaunch).toBeLessThan(0.4 * full.window.tanLaunch);
-    expect(low.window.tanDescent).toBeLessThan(0.6 * full.window.tanDescent);
-    expect(low.runShare).toBeGreaterThan(2 * full.runShare);
+    expect(low.flight.windows[0]!.tanLaunch).toBeLessThan(0.6 * full.flight.windows[0]!.tanLaunch);
+    expect(low.flight.windows[0]!.tanDescent).toBeLessThan(0.6 * full.flight.windows[0]!.tanDescent);
+    expect(runShare(low)).toBeGreaterThan(2 * runShare(full));
   });
 });

@@ -6,7 +6,7 @@ import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { BALL_MASS_KG, BALL_RADIUS_M } from '../../core/flight/ball-flight.ts';
 import { bounceOff, type Motion } from '../../core/ground-run/bounce.ts';
 import { LEVEL, LONGEST_ROLL_M, rollOut, runAfterLanding, type Landing } from '../../core/ground-run/run.ts';
-import { runTable } from '../../core/ground-run/run-table.ts';
+import { LEVEL_ROW, RUN_LIES, RUN_SLOPES, runTable } from '../../core/ground-run/run-table.ts';
 import { sideSlopeTurn, slopeLoft } from '../../core/ground-run/slope-lie.ts';
 import { plugShare, runGround } from '../../core/ground-run/surfaces.ts';
 import { PuttRoller } from '../../core/green/roll-putt.ts';
@@ -158,9 +158,18 @@ describe('the run table', () => {
         runGround(lie, DEFAULT_CONDITIONS.firmness, DEFAULT_CONDITIONS.greenSpeedFt),
         LEVEL,
       );
-      expect(table.bounceM[lie]! + table.rollSquare[lie]! / table.costPerM[lie]!).toBeCloseTo(run.totalM, 9);
+      const there = LEVEL_ROW * RUN_LIES + lie;
+      expect(table.bounceM[there]! + table.rollSquare[there]! / table.costPerM[lie]!).toBeCloseTo(
+        run.totalM,
+        9,
+      );
       expect(table.totalM[lie]).toBe(run.totalM);
     }
+    RUN_SLOPES.forEach((along, row) => {
+      const run = runAfterLanding(DRIVE, runGround(Lie.fairway, 'medium', 10), { along, right: 0 });
+      expect(table.bounceM[row * RUN_LIES + Lie.fairway]).toBeCloseTo(run.bounceM, 9);
+    });
+    expect(table.sideM[Lie.fairway]!).toBeLessThan(0);
     expect(table.costPerM[Lie.bunker]).toBe(Infinity);
     expect(table.totalM[Lie.penaltyRed]).toBe(0);
   });

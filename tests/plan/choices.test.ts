@@ -1,5 +1,6 @@
 /** Which clubs and aims are tried from a spot. */
 
+import { runShare } from '../../core/flight/shot-law.ts';
 import { describe, expect, it } from 'vitest';
 import { Lie, type LieCode } from '../../core/ground/lies.ts';
 import { lieAt } from '../../core/ground/hole-ground.ts';
@@ -102,16 +103,18 @@ describe('sensible choices', () => {
     expect(fromRough.carryM).toBeCloseTo(0.7 * 190, 9);
   });
 
-  it('hit part swings around the hole, no shorter than 2 m and no longer than the swing', () => {
+  it('hit part swings that stop around the hole, no shorter than 1 m and no longer than the swing', () => {
     for (const y of [-80, -40, -10, -3]) {
       const parts = choicesFrom(y, Lie.fairway).filter(
         (choice) => player.spreads[choice.spreadIndex]!.swing === 'part',
       );
       expect(parts.length).toBeGreaterThan(2);
       for (const { carryM } of parts) {
-        expect(carryM).toBeGreaterThanOrEqual(2);
+        expect(carryM).toBeGreaterThanOrEqual(1);
         expect(carryM).toBeLessThanOrEqual(0.95 * 90);
-        expect(Math.abs(carryM + y)).toBeLessThan(4 + 0.15 * -y);
+        const index = player.spreads.findIndex((spread) => spread.swing === 'part');
+        const share = runShare(book.lawOf(index, Lie.fairway, carryM)!, Lie.green);
+        expect(Math.abs(carryM * (1 + share) + y)).toBeLessThan(4 + 0.15 * -y);
       }
     }
   });
@@ -147,7 +150,7 @@ describe('the point aimed at', () => {
 });
 
 describe('the book of laws', () => {
-  it('keeps one law per spread, lie and metre of carry', () => {
+  it('keeps one law per spread, lie and metre of carry, a quarter of a metre for chips', () => {
     const index = player.spreads.findIndex((spread) => spread.swing === 'part');
     expect(book.lawOf(index, Lie.rough, 30.2)).toBe(book.lawOf(index, Lie.rough, 29.8));
     expect(book.lawOf(index, Lie.rough, 30)!.carryMean).toBe(30);
@@ -156,6 +159,7 @@ describe('the book of laws', () => {
     expect(book.lawOf(0, Lie.fairway, 10)).toBe(book.lawOf(0, Lie.fairway, 300));
     expect(book.lawOf(0, Lie.bunker, 190)).toBeNull();
     // A wish below the shortest part swing is raised to it.
-    expect(book.lawOf(index, Lie.rough, 0.4)!.carryMean).toBe(2);
+    expect(book.lawOf(index, Lie.rough, 0.4)!.carryMean).toBe(1);
+    expect(book.lawOf(index, Lie.rough, 5.3)!.carryMean).toBe(5.25);
   });
 });

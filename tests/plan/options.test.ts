@@ -190,7 +190,7 @@ describe('a plan', () => {
     const plan = planFromSpot(prepared, field, { x: -3, y: -4 });
     expect(plan.options.map((option) => option.id)).toEqual(['putt']);
     validate(plan.options[0]!, 1, 4);
-    expect(plan.expectedStrokes).toBe(prepared.putting.expectedPutts(5));
+    expect(plan.expectedStrokes).toBe(prepared.putts.expectedAt(-3, -4));
     expect(plan.recommendation.optionId).toBe('putt');
   });
 
@@ -354,7 +354,8 @@ describe('the stated standard error', () => {
     const wedge = { spreadIndex: spread('Wedge'), bearing: 0, carryM: 90 };
     for (const other of [wedge, { ...iron, bearing: 0.06 }]) {
       const found = ratio(compared(spot, iron, other));
-      expect(found).toBeGreaterThan(least);
+      // The stated error counts that of the field's valuation too, which does not vary with the seeds here.
+      expect(found).toBeGreaterThan(0.5);
       expect(found).toBeLessThan(most);
     }
   });

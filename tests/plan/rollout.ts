@@ -7,6 +7,7 @@ import seedrandom from 'seedrandom';
 import { lieAt } from '../../core/ground/hole-ground.ts';
 import { Lie, type LieCode } from '../../core/ground/lies.ts';
 import { ChoiceEvaluator } from '../../core/plan/evaluate.ts';
+import { choiceTo } from '../../core/plan/finish.ts';
 import type { Choice, Spot } from '../../core/plan/model.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { unplayablePenalty } from '../../core/plan/relief.ts';
@@ -110,16 +111,13 @@ function playHole(
     const choice =
       action === null
         ? first!
-        : {
-            spreadIndex: action.spreadIndex,
-            bearing: Math.atan2(action.aim.x - spot.x, action.aim.y - spot.y),
-            carryM: Math.hypot(action.aim.x - spot.x, action.aim.y - spot.y),
-          };
+        : choiceTo(prepared.book, spot, lie as LieCode, action.spreadIndex, action.aim);
     const law = evaluator.book.lawOf(choice.spreadIndex, lie as LieCode, choice.carryM)!;
     const draws = handDraws({
       distanceZ: inverseNormal(random() + 1e-16),
       directionZ: inverseNormal(random() + 1e-16),
       rollZ: inverseNormal(random() + 1e-16),
+      gustZ: inverseNormal(random() + 1e-16),
       poorU: random(),
       canopyDepth: -Math.log(1 - random()),
     });
@@ -130,12 +128,12 @@ function playHole(
     spot = { x: next.x, y: next.y };
     lie = next.lie;
   }
-  return strokes + putts(prepared, Math.hypot(spot.x - prepared.pin.x, spot.y - prepared.pin.y), random());
+  return strokes + putts(prepared, spot, random());
 }
 
 /** Putts to hole out; four or more count as four. */
-function putts(prepared: PreparedHole, distanceM: number, u: number): number {
-  const odds = prepared.putting.scoreOdds(distanceM);
+function putts(prepared: PreparedHole, spot: Spot, u: number): number {
+  const odds = prepared.putts.oddsAt(spot.x - prepared.pin.x, spot.y - prepared.pin.y);
   let sum = 0;
   for (let k = 0; k < 3; k++) {
     sum += odds[k]!;

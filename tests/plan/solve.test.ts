@@ -5,6 +5,7 @@ import { Lie, LIE_NAMES, type LieCode } from '../../core/ground/lies.ts';
 import { isPenaltyArea, lieAt } from '../../core/ground/hole-ground.ts';
 import { OPEN_FAN, sensibleChoices, TREES_FAN } from '../../core/plan/choices.ts';
 import { ChoiceEvaluator } from '../../core/plan/evaluate.ts';
+import { choiceTo } from '../../core/plan/finish.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { DEFAULT_SETTINGS, solveNow, solveStrokes } from '../../core/plan/solve.ts';
@@ -155,13 +156,8 @@ describe('the value at a node', () => {
       const { value, spreadIndex, aimX, aimY } = field.layers[layer]!;
       for (const node of shotNodes(field, layer, 24)) {
         const spot = { x: field.nodeX(node), y: field.nodeY(node) };
-        const dx = aimX[node]! - spot.x;
-        const dy = aimY[node]! - spot.y;
-        const own = {
-          spreadIndex: spreadIndex[node]!,
-          bearing: Math.atan2(dx, dy),
-          carryM: Math.hypot(dx, dy),
-        };
+        const finish = { x: aimX[node]!, y: aimY[node]! };
+        const own = choiceTo(prepared.book, spot, lie, spreadIndex[node]!, finish);
         const draws = new ShotDrawer(512).redraw(key, node, layer);
         const fresh = evaluator.valueOf(spot, lie, own, draws, value[node]!);
         differences.push(value[node]! - fresh);
@@ -373,13 +369,14 @@ describe('what must cost more', () => {
       [35, Lie.rough],
     ] as const) {
       let last = 0;
-      for (let y = -30; y >= -250; y -= 20) {
+      // From a pitch over the fringe on: a chip that has to land short of the green may cost more than a longer one.
+      for (let y = -50; y >= -250; y -= 20) {
         const value = field.valueAt(x, y, lie);
-        // The scatter of a node's value on 64 draws.
-        expect(value).toBeGreaterThan(last - 0.03);
+        // The scatter of a node's value on 64 draws, and what a shorter run of a longer shot saves.
+        expect(value).toBeGreaterThan(last - 0.08);
         last = Math.max(last, value);
       }
-      expect(last).toBeGreaterThan(field.valueAt(x, -30, lie) + 1);
+      expect(last).toBeGreaterThan(field.valueAt(x, -50, lie) + 0.8);
     }
   });
 

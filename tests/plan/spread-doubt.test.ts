@@ -5,8 +5,9 @@ import type { PlayerModel } from '../../core/player/model.ts';
 import { numbersOf, type SpreadPosterior } from '../../core/player/posterior.ts';
 import { planFromSpot } from '../../core/plan/options.ts';
 import { inverseNormal } from '../../core/random/normal.ts';
-import { runShare } from '../../core/flight/roll.ts';
-import { ballWindow } from '../../core/flight/trajectory.ts';
+import { runShare } from '../../core/flight/shot-law.ts';
+import { LawBook } from '../../core/plan/choices.ts';
+import { Lie } from '../../core/ground/lies.ts';
 import { box, givenField, mustPrepare, stated, statedPlayer } from './synthetic.ts';
 
 const LENGTH_M = 400;
@@ -64,7 +65,9 @@ describe('the doubt about a player’s shots', () => {
 
   it('is that of the carry, run included, where strokes are a matter of distance', () => {
     const option = options.find(({ club }) => club === 'Doubtful')!;
-    const perMetre = STROKES_PER_M * (1 + runShare(ballWindow(doubtful).tanDescent));
+    const perMetre =
+      STROKES_PER_M *
+      (1 + runShare(new LawBook(statedPlayer({ spreads: [doubtful] })).lawOf(0, Lie.tee, 0)!));
     // The 5 % and 95 % quantiles of the sixty carries lie 2.95 steps from either end.
     const at = (step: number): number => carries[step]! + 0.05 * (carries[step - 1]! - carries[step]!);
     const longest = 2 * 140 - at(3);
@@ -73,7 +76,14 @@ describe('the doubt about a player’s shots', () => {
   });
 
   it('makes a club the cheapest as often as it is the longer', () => {
-    const longer = carries.filter((carry) => carry > 142).length / BAGS;
+    // Its lower flight runs a little more or less for its length: what counts is where the ball ends.
+    const { player: both, flights } = new LawBook(statedPlayer({ spreads: [known, doubtful] }));
+    const share = (club: string): number => {
+      const index = both.spreads.findIndex((spread) => spread.club.name === club);
+      return runShare(new LawBook(both, flights).lawOf(index, Lie.tee, 0)!);
+    };
+    const longer =
+      carries.filter((carry) => carry * (1 + share('Doubtful')) > 142 * (1 + share('Known'))).length / BAGS;
     expect(longer).toBeGreaterThan(0.2);
     expect(of('Doubtful').cheapestShare).toBeCloseTo(longer, 9);
     expect(of('Known').cheapestShare).toBeCloseTo(1 - longer, 9);

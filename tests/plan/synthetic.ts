@@ -24,6 +24,7 @@ import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
 import { DEFAULT_SETTINGS, type SolveSettings } from '../../core/plan/solve.ts';
 import { LAYER_LIES, StrokesField } from '../../core/plan/strokes-field.ts';
 import { makePuttingTable } from '../../core/putting/putting.ts';
+import { levelPutts } from '../../core/putting/putts-around.ts';
 import type { ShotDraws } from '../../core/random/shot-draws.ts';
 
 /** Where the pin of every synthetic hole lies: a place that no course occupies. */
@@ -284,6 +285,7 @@ export interface HandDraw {
   readonly distanceZ?: number;
   readonly directionZ?: number;
   readonly rollZ?: number;
+  readonly gustZ?: number;
   readonly poorU?: number;
   readonly canopyDepth?: number;
 }
@@ -296,6 +298,7 @@ export function handDraws(...shots: readonly HandDraw[]): ShotDraws {
     distanceZ: column((shot) => shot.distanceZ ?? 0),
     directionZ: column((shot) => shot.directionZ ?? 0),
     rollZ: column((shot) => shot.rollZ ?? 0),
+    gustZ: column((shot) => shot.gustZ ?? 0),
     poorU: column((shot) => shot.poorU ?? 0.999),
     canopyDepth: column((shot) => shot.canopyDepth ?? Infinity),
   };
@@ -307,7 +310,7 @@ export function givenField(
   valueOf: (spot: Spot, lie: number) => number,
   spacingM = 5,
 ): StrokesField {
-  const field = new StrokesField(ground, { x: 0, y: 0 }, PUTTING_TABLE, spacingM);
+  const field = new StrokesField(ground, { x: 0, y: 0 }, levelPutts(PUTTING_TABLE), spacingM);
   field.layers.forEach((layer, index) => {
     for (const node of field.neededNodes(index)) {
       layer.value[node] = valueOf({ x: field.nodeX(node), y: field.nodeY(node) }, LAYER_LIES[index]!);

@@ -7,8 +7,8 @@
 
 import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
-import { runShare } from '../../core/flight/roll.ts';
-import { ballWindow } from '../../core/flight/trajectory.ts';
+import { runShare } from '../../core/flight/shot-law.ts';
+import { LawBook } from '../../core/plan/choices.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import { lieAt } from '../../core/ground/hole-ground.ts';
 import type { Option, Spot } from '../../core/plan/model.ts';
@@ -29,15 +29,24 @@ import {
 } from '../plan/synthetic.ts';
 
 const DEGREE = Math.PI / 180;
-const LOFT = 60;
+const LOFT = 46;
 const CARRY = 180;
 /** A boundary this far to the right of the line from tee to pin. */
 const ASIDE = 14;
 /** Strokes that a metre farther from the boundary costs: the way round gets longer. */
 const PER_METRE = 0.012;
 
-/** Rough takes nearly all of a lofted ball's run; the little that is left counts as carry (see core/flight/roll.ts). */
-const RUN = (CARRY * runShare(ballWindow({ swing: 'full', club: { loftDeg: LOFT } }).tanDescent) * 0.6) / 2.2;
+/** Long rough takes nearly all of a lofted ball's run; the little that is left counts as carry (see core/ground-run). */
+const RUN =
+  CARRY *
+  runShare(
+    new LawBook(
+      statedPlayer({
+        spreads: [stated({ club: 'Club', loftDeg: LOFT, carryM: CARRY, carrySd: 0, directionSd: 0 })],
+      }),
+    ).lawOf(0, Lie.tee, 0)!,
+    Lie.longRough,
+  );
 
 /** Cost of aiming at `bearing` with a spread of `sd` radians, the trouble on the right. */
 function costOfAim(bearing: number, sd: number): number {
@@ -73,7 +82,10 @@ function linearHole(sd: number, side: 1 | -1): { prepared: PreparedHole; field: 
   const out =
     side > 0 ? box('out-of-bounds', ASIDE, -400, 300, 200) : box('out-of-bounds', -300, -400, -ASIDE, 200);
   const club = stated({ club: 'Club', loftDeg: LOFT, carryM: CARRY, carrySd: 0, directionSd: sd });
-  const prepared = mustPrepare({ lengthM: 320, patches: [out] }, statedPlayer({ spreads: [club] }));
+  const prepared = mustPrepare(
+    { lengthM: 320, patches: [box('long-rough', -300, -400, 300, 200), out] },
+    statedPlayer({ spreads: [club] }),
+  );
   const field = givenField(prepared.ground, (spot) => 3 + PER_METRE * (ASIDE - side * spot.x));
   return { prepared, field };
 }
@@ -107,9 +119,9 @@ describe('the best aim beside out of bounds', () => {
     for (const option of found[name]) {
       expect(costOfAim(option.aim.bearing, sd) - costOfAim(ideal, sd)).toBeLessThan(0.06);
       // What the option promises is what the integral says of its aim.
-      // Seven: the standard error itself is estimated with seven degrees of freedom (t at 99.98 %).
+      // The run's scatter is not in the integral: 0.002. Seven: the standard error itself is estimated with seven degrees of freedom (t at 99.98 %).
       expect(Math.abs(option.meanStrokes - costOfAim(option.aim.bearing, sd))).toBeLessThan(
-        7 * option.standardError + 1e-3,
+        7 * option.standardError + 2e-3,
       );
     }
   });
@@ -195,7 +207,7 @@ describe('the best aim on a solved hole', () => {
       const own = costOnField(hole, field, hole.tee, option.aim.bearing, 0.06);
       // The search's half degree and few draws, on a field with its own grain.
       expect(own - least).toBeLessThan(0.06);
-      expect(Math.abs(own - option.meanStrokes)).toBeLessThan(4 * option.standardError + 0.01);
+      expect(Math.abs(own - option.meanStrokes)).toBeLessThan(4 * option.standardError + 0.02);
       return option.aim.bearing;
     });
     expect(Math.abs(aims[0]!)).toBeLessThan(2.5 * DEGREE);

@@ -15,6 +15,7 @@ function copy(draws: ShotDraws): ShotDraws {
     distanceZ: draws.distanceZ.slice(),
     directionZ: draws.directionZ.slice(),
     rollZ: draws.rollZ.slice(),
+    gustZ: draws.gustZ.slice(),
     poorU: draws.poorU.slice(),
     canopyDepth: draws.canopyDepth.slice(),
   };
@@ -27,6 +28,10 @@ const EXPECTED: readonly (readonly [string, number, (d: ShotDraws, i: number) =>
   ['roll', 0, (d, i) => d.rollZ[i]!],
   ['distance squared', 1, (d, i) => d.distanceZ[i]! ** 2],
   ['direction squared', 1, (d, i) => d.directionZ[i]! ** 2],
+  ['gust', 0, (d, i) => d.gustZ[i]!],
+  ['gust squared', 1, (d, i) => d.gustZ[i]! ** 2],
+  ['distance x gust', 0, (d, i) => d.distanceZ[i]! * d.gustZ[i]!],
+  ['roll x gust', 0, (d, i) => d.rollZ[i]! * d.gustZ[i]!],
   ['roll squared', 1, (d, i) => d.rollZ[i]! ** 2],
   ['distance to the fourth', 3, (d, i) => d.distanceZ[i]! ** 4],
   ['poor strike', 0.5, (d, i) => d.poorU[i]!],

@@ -9,8 +9,9 @@ import { gapsFor, throughChance } from '../../core/recovery/gaps.ts';
 import { recoveryOptions } from '../../core/recovery/recovery-shots.ts';
 import { heightThere, recoveryShot } from '../../core/recovery/shot-heights.ts';
 import { restAfterHit } from '../../core/recovery/stopped-ball.ts';
-import { crownDensity, lightShare, seasonalDensity, trunkRadiusM } from '../../core/recovery/tree-kinds.ts';
-import { passChance, STEMS_PER_M, type TreeGround, treesAlong } from '../../core/recovery/tree-line.ts';
+import { crownDensity, lightShare, seasonalDensity, trunkRadiusM } from '../../core/ground/tree-kinds.ts';
+import { STEMS_PER_M } from '../../core/ground/tree-kinds.ts';
+import { passChance, type TreeGround, treesAlong } from '../../core/recovery/tree-line.ts';
 
 const SIZE = 240;
 const DEGREE = Math.PI / 180;

@@ -23,6 +23,12 @@ const CROWNS: Readonly<Record<TreeKind, Crown>> = {
   conifer: { leafPerM: 0.18, bareShare: 1, trunkShare: 0.025 },
 };
 
+/**
+ * Chance per metre to meet a trunk under the crowns of a wood: stems per square metre times their width (mean free path
+ * 1 / (n d), geometry). 400 stems a hectare of 25 cm: common practice, no source.
+ */
+export const STEMS_PER_M = 0.04 * 0.25;
+
 /** Density of a crown, per metre. */
 export function crownDensity(kind: TreeKind, season: Season): number {
   const { leafPerM, bareShare } = CROWNS[kind];

@@ -1,0 +1,60 @@
+/**
+ * What the day does to a shot of one law at one aim: the wind's angle decides carry, drift, heights and run. Limits: the
+ * drift is taken along a straight line to where the ball lands; a poor strike, which flies low, meets half of the wind.
+ */
+
+import type { RunTable } from '../ground-run/run-table.ts';
+import { directionIndex } from './bag-flights.ts';
+import { carryFactorAt, driftShareAt, gustAt } from './flight-table.ts';
+import type { BallWindow } from './flight-window.ts';
+import type { ShotLaw } from './shot-law.ts';
+
+export interface AimedShot {
+  /** Day's carry as a share of the still one of an ordinary day. */
+  readonly carryFactor: number;
+  /** Turn of the line to the landing by the mean wind, radians, positive to the right. */
+  readonly turn: number;
+  /** Change of the two by one standard deviation of the gusts. */
+  readonly gustCarry: number;
+  readonly gustTurn: number;
+  readonly window: BallWindow;
+  readonly run: RunTable;
+  /** Carry on the day of the flight whose run this is, metres. */
+  readonly runCarryM: number;
+  readonly launchMps: number;
+  readonly landingMps: number;
+}
+
+const stillShots = new WeakMap<ShotLaw, AimedShot>();
+
+/** `bearing` in radians clockwise from north. */
+export function aimedShot(law: ShotLaw, bearing: number): AimedShot {
+  const { flight, windFrom } = law;
+  const { table } = flight;
+  if (table.directions > 1) return meetWind(law, windFrom - bearing);
+  let still = stillShots.get(law);
+  if (still === undefined) {
+    still = meetWind(law, 0);
+    stillShots.set(law, still);
+  }
+  return still;
+}
+
+function meetWind({ flight }: ShotLaw, fromAhead: number): AimedShot {
+  const angle = Math.atan2(Math.sin(fromAhead), Math.cos(fromAhead));
+  const { table } = flight;
+  const carryFactor = carryFactorAt(table, angle);
+  const gust = gustAt(table, angle, 1);
+  const direction = directionIndex(flight, angle);
+  return {
+    carryFactor,
+    turn: Math.atan2(driftShareAt(table, angle), carryFactor),
+    gustCarry: gust.carry,
+    gustTurn: gust.drift / carryFactor,
+    window: flight.windows[direction]!,
+    run: flight.runs[direction]!,
+    runCarryM: table.carryM * carryFactor,
+    launchMps: table.launch.speedMps,
+    landingMps: table.landingSpeedMps[direction]!,
+  };
+}
