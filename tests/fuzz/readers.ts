@@ -323,10 +323,16 @@ export function seedOf(seed: string, reader: string, number: number): string {
   return `${seed}/${reader}/${number}`;
 }
 
-/** Makes the case and reads it. Whether it was read; throws where something is amiss. */
-export async function runCase(reader: Reader, seed: string): Promise<boolean> {
+/** Makes the case and reads it. Whether it was read; throws where something is amiss. `begins` is called before reading. */
+export async function runCase(
+  reader: Reader,
+  seed: string,
+  begins: () => void = () => undefined,
+): Promise<boolean> {
   const dice = diceOf(seed);
-  const wasRead = await reader.read(await reader.make(dice), dice);
+  const input = await reader.make(dice);
+  begins();
+  const wasRead = await reader.read(input, dice);
   demandCleanPrototypes();
   return wasRead;
 }

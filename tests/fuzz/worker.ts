@@ -28,10 +28,13 @@ let slowestMs = 0;
 let slowest = from;
 for (let number = from; number < to; number++) {
   Atomics.store(place, 0, number);
-  Atomics.add(place, 1, 1);
-  const begun = performance.now();
+  let begun = performance.now();
+  const begins = (): void => {
+    Atomics.add(place, 1, 1);
+    begun = performance.now();
+  };
   try {
-    if (await runCase(reader, seedOf(seed, name, number))) read++;
+    if (await runCase(reader, seedOf(seed, name, number), begins)) read++;
   } catch (error) {
     const message = error instanceof Error ? (error.stack ?? error.message) : String(error);
     tell({ what: 'failed', number, message: message.split('\n').slice(0, 6).join('\n').slice(0, 900) });

@@ -164,7 +164,7 @@ describe('shots for the spread', () => {
           : spread,
       ),
     });
-    const changes = spreadChanges(measured(30, 140), measured(42, 137));
+    const changes = spreadChanges(measured(30, 140), measured(42, 137), 'metres');
     expect(changes).toHaveLength(1);
     expect(changes[0]!.words).toMatch(/Iron full: 12 more shots \(42 in all\); carry 140\.0 → 137\.0 m/);
   });

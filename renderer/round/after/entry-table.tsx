@@ -10,7 +10,7 @@ import type { PlayerModel } from '../../../core/player/model.ts';
 import type { PlayedHoleRecord, RoundDocument } from '../../../core/round/format.ts';
 import { plannedHole } from '../../../core/round/review.ts';
 import { totalsOf, withHole, withoutHole } from '../../../core/round/record.ts';
-import { signedText } from '../../state/measures.ts';
+import { countText, signedText } from '../../state/measures.ts';
 
 interface Props {
   readonly course: Course;
@@ -230,7 +230,9 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       <td class="number">{played === undefined ? '' : signedText(played.score - hole.par, 0)}</td>
       <td>
         <button type="button" class="small-button" disabled={isOff} aria-pressed={isMarked} onClick={mark}>
-          {(played?.shots ?? []).length === 0 ? 'add' : `${(played?.shots ?? []).length} shots`}
+          {(played?.shots ?? []).length === 0
+            ? 'add'
+            : countText((played?.shots ?? []).length, 'shot', 'shots')}
           <span class="unseen">, places of the shots on {name}</span>
         </button>
       </td>

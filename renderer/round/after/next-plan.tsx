@@ -11,10 +11,11 @@ import { chanceWords } from '../target/odds-panel.tsx';
 export function NextPlan() {
   const before = useRound((state) => state.before);
   const player = useApp((app) => app.player?.value ?? null);
+  const units = useApp((app) => app.settings.units);
   const holes = useRoundHoles();
   const outlook = useOutlook();
   if (before === null || player === null || player === before.player) return null;
-  const laws = spreadChanges(before.player, player);
+  const laws = spreadChanges(before.player, player, units);
   const isWhole = holes.ready.length === holes.all.length;
   const changes = holes.ready.flatMap((hole) => {
     const was = before.holes.find((one) => one.hole === hole.hole);
