@@ -5,11 +5,12 @@
  */
 
 import type { LocalFrame } from '../course/local-frame.ts';
-import { keptAfterBounce, runCost } from '../flight/roll.ts';
-import { shotLaw } from '../flight/shot-law.ts';
+import { DEFAULT_CONDITIONS } from '../conditions/conditions.ts';
+import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
+import { runShare, shotLaw } from '../flight/shot-law.ts';
 import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import type { RecordedShot } from '../player/format.ts';
-import type { PlayerModel, ShotSpread } from '../player/model.ts';
+import type { PlayerModel } from '../player/model.ts';
 import type { RecordedStroke, RoundDocument } from './format.ts';
 
 const YARD_M = 0.9144;
@@ -37,12 +38,16 @@ export function shotsForSpread(
   frameOf: (hole: number) => LocalFrame | null,
 ): ShotsForSpread {
   if (round.feedsSpread !== true) return { shots: [], leftOut: [], consented: false };
+  const bag = bagFlights(player.spreads, {
+    ...DEFAULT_CONDITIONS,
+    firmness: round.conditions?.firmness ?? DEFAULT_CONDITIONS.firmness,
+  });
   const shots: RecordedShot[] = [];
   const leftOut: LeftOut[] = [];
   for (const { hole, shots: strokes = [] } of round.played) {
     const frame = frameOf(hole);
     strokes.forEach((stroke, i) => {
-      const read = readStroke(stroke, player, frame, i === 0, round);
+      const read = readStroke(stroke, player, bag, frame, i === 0, round);
       if (typeof read === 'string') leftOut.push({ hole, shot: i + 1, reason: read });
       else shots.push(read);
     });
@@ -54,6 +59,7 @@ export function shotsForSpread(
 function readStroke(
   stroke: RecordedStroke,
   player: PlayerModel,
+  bag: BagFlights,
   frame: LocalFrame | null,
   fromTee: boolean,
   { playedAt }: RoundDocument,
@@ -68,10 +74,10 @@ function readStroke(
   if (frame === null) return 'its hole is not in the course that is open';
   if (from === undefined || to === undefined) return 'start or end not entered';
   if (aim === undefined) return 'aim not entered';
-  const spread = player.spreads.find(
+  const spreadIndex = player.spreads.findIndex(
     (candidate) => candidate.club.name === club && candidate.swing === swing,
   );
-  if (spread === undefined) return `the bag has no ${club} with that swing`;
+  if (spreadIndex < 0) return `the bag has no ${club} with that swing`;
   const [a, b, target] = [frame.toSpot(from), frame.toSpot(to), frame.toSpot(aim)];
   const totalM = Math.hypot(b.x - a.x, b.y - a.y);
   const bearing = Math.atan2(target.x - a.x, target.y - a.y);
@@ -82,7 +88,9 @@ function readStroke(
   return {
     club,
     swing,
-    carryM: round1(totalM / (1 + runShareTo(player, spread, fromLie === 'tee' ? Lie.tee : Lie.fairway, end))),
+    carryM: round1(
+      totalM / (1 + runShareTo(player, spreadIndex, bag, fromLie === 'tee' ? Lie.tee : Lie.fairway, end)),
+    ),
     totalM: round1(totalM),
     directionDeg: Math.round((direction * 18000) / Math.PI) / 100,
     lie: fromLie,
@@ -91,10 +99,15 @@ function readStroke(
 }
 
 /** Mean run as a share of carry, for a ball that comes down and ends in `end`. */
-function runShareTo(player: PlayerModel, spread: ShotSpread, from: LieCode, end: LieCode): number {
-  const law = shotLaw(player, spread, from, spread.carryMean);
-  const cost = runCost(end);
-  return law === null || cost === Infinity ? 0 : (law.runShare * keptAfterBounce(end)) / cost;
+function runShareTo(
+  player: PlayerModel,
+  spreadIndex: number,
+  bag: BagFlights,
+  from: LieCode,
+  end: LieCode,
+): number {
+  const law = shotLaw(player, spreadIndex, from, player.spreads[spreadIndex]!.carryMean, bag);
+  return law === null ? 0 : runShare(law, end);
 }
 
 function round1(value: number): number {
