@@ -98,7 +98,7 @@ function ClubRow({ club, line, isShown, locked }: RowProps) {
       >
         <span>{club.name}</span>
         {carry === null ? (
-          <small>{club.kind === 'putter' ? '' : '…'}</small>
+          club.kind !== 'putter' && <small>…</small>
         ) : (
           <span class="club-carry">
             <strong>
@@ -110,7 +110,7 @@ function ClubRow({ club, line, isShown, locked }: RowProps) {
             </small>
           </span>
         )}
-        <small class="club-source">
+        <small class={club.kind === 'putter' ? 'club-source alone' : 'club-source'}>
           {club.kind === 'putter'
             ? 'see Short game'
             : line === undefined

@@ -54,7 +54,7 @@ export function ClubsPage() {
           >
             {own.length > 0 && <EstimatesTable lines={own} />}
           </div>
-          <p class="faint small-print">
+          <p class="faint small-print" hidden={own.length === 0}>
             Below each number: the interval that holds the truth nine times in ten. ± is the standard
             deviation of solid strikes; R and L are right and left of the aim.{' '}
             {line !== undefined && restsOn(line)}

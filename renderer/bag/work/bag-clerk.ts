@@ -36,8 +36,11 @@ export class BagClerk implements BagApi {
   /** Counts up when reading is to end; a reader that finds another number stops. */
   private reading = 0;
 
-  /** `turn` resolves after other messages have been heard. */
-  constructor(private readonly turn: () => Promise<void>) {}
+  /** `turn` resolves after other messages have been heard; `now` is a clock in milliseconds. */
+  constructor(
+    private readonly turn: () => Promise<void>,
+    private readonly now: () => number = () => performance.now(),
+  ) {}
 
   async readPlayer(text: string): Promise<Result<ReadPlayer, readonly Fault[]>> {
     const read = readPlayerDocumentText(text);
@@ -70,17 +73,17 @@ export class BagClerk implements BagApi {
     const own = ++this.estimating;
     const key = JSON.stringify(document);
     const steps = reportInSteps(document, this.air);
-    let heard = performance.now();
+    let heard = this.now();
     for (;;) {
       const known = this.kept.get(key);
       if (known !== undefined) return this.keep(key, known);
       const step = steps.next();
       if (step.done === true) return this.keep(key, step.value);
-      if (performance.now() - heard < SLICE_MS) continue;
+      if (this.now() - heard < SLICE_MS) continue;
       tell(step.value);
       await this.turn();
       if (own !== this.estimating) return refuse('cancelled');
-      heard = performance.now();
+      heard = this.now();
     }
   }
 

@@ -28,6 +28,57 @@ async function reported(clerk: BagClerk, document: PlayerDocument) {
   return report.value;
 }
 
+describe('an estimate', () => {
+  /** A clock by which every slice is over at once. */
+  const hurried = () => {
+    let ms = 0;
+    return () => (ms += 1000);
+  };
+
+  it('is the report, and tells how far it is on the way', async () => {
+    const document = measured();
+    const told: number[] = [];
+    const found = await new BagClerk(turn, hurried()).estimate(document, (share) => told.push(share));
+    expect(found).toEqual(await new BagClerk(turn).report(document));
+    expect(told.length).toBeGreaterThan(1000);
+    expect(told).toEqual([...told].sort((a, b) => a - b));
+    expect(told[0]).toBeGreaterThanOrEqual(0);
+    expect(told.at(-1)).toBeLessThan(1);
+  });
+
+  it('ends when it is called off, and when another is asked for; the open table stays', async () => {
+    const clerk = new BagClerk(turn, hurried());
+    const document = measured();
+    const opened = await clerk.openTable('Club,Carry (m),Off line (m)\n7-iron,120,1\n', 'a.csv', document);
+    const off = clerk.estimate(document, () => undefined);
+    await turn();
+    await clerk.cancelEstimate();
+    expect(await off).toEqual({ ok: false, error: 'cancelled' });
+    const first = clerk.estimate(document, () => undefined);
+    const second = clerk.estimate({ ...document, handicap: 9 }, () => undefined);
+    expect(await first).toEqual({ ok: false, error: 'cancelled' });
+    expect((await second).ok).toBe(true);
+    if (!opened.ok) throw new Error('no table');
+    expect(await clerk.preview(opened.value.mapping, document)).toHaveLength(1);
+  });
+
+  it('of shots in wind and from sand says what each counts as', async () => {
+    const { shots = [], ...rest } = measured();
+    const document = {
+      ...rest,
+      shots: shots.map((shot, i) =>
+        i === 0 ? { ...shot, windMps: 5, windFromDeg: 0 } : i === 1 ? { ...shot, windMps: 50 } : shot,
+      ),
+    };
+    const { counted } = await reported(new BagClerk(turn), document);
+    expect([...counted].map(([place, { as }]) => [place, as])).toEqual([
+      [0, 'converted'],
+      [1, 'doubted'],
+    ]);
+    expect(counted.get(0)!.words.metres).toMatch(/in 5 m\/s of wind from ahead\.$/);
+  });
+});
+
 describe('a report', () => {
   it('holds the numbers that the plan works with, and the intervals of their posterior', async () => {
     const document = measured();
