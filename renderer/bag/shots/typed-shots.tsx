@@ -18,6 +18,7 @@ import { NumberField } from '../number-field.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { LIE_WORDS, SWING_WORDS } from '../words.ts';
 import { CellGrid, type GridColumn } from './cell-grid.tsx';
+import { type ConditionChange, ConditionFields } from './condition-fields.tsx';
 
 const NO_FAULTS: ReadonlyMap<number, { readonly column: number | null; readonly message: string }> =
   new Map();
@@ -30,6 +31,7 @@ export function TypedShots() {
   const [unit, setUnit] = useState<TypedUnit>(units === 'yards' ? 'yd' : 'm');
   const [paceM, setPaceM] = useState(0.9);
   const [faults, setFaults] = useState(NO_FAULTS);
+  const [weather, setWeather] = useState<ConditionChange>({});
   const hints = useMemo(
     () =>
       filledRows([...rows, []]).map((cells, row) =>
@@ -60,10 +62,11 @@ export function TypedShots() {
     const bad = new Set(read.faults.map(({ row }) => row));
     if (read.shots.length > 0) {
       const words = countText(read.shots.length, 'shot', 'shots');
+      const given = Object.fromEntries(Object.entries(weather).filter(([, one]) => one !== undefined));
       const taken = desk.edit(`add ${words}`, (document) =>
         addShots(
           document,
-          read.shots.map(({ shot }) => shot),
+          read.shots.map(({ shot }) => ({ ...given, ...shot })),
         ),
       );
       if (!taken) return;
@@ -121,6 +124,14 @@ export function TypedShots() {
         Off line: 4 R or 4 L, or a number with minus for left. An empty club, swing, lie or date repeats the
         one above. Rows copied from a spreadsheet can be pasted into any cell.
       </p>
+      <details class="all-shots">
+        <summary>In what weather they were hit</summary>
+        <ConditionFields
+          value={weather}
+          withoutLie
+          change={(change) => setWeather({ ...weather, ...change })}
+        />
+      </details>
       <CellGrid
         label="Shots to add"
         columns={TYPED_COLUMNS.map((column) => names[column])}
