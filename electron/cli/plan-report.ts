@@ -66,7 +66,7 @@ export function planReport(
     );
   }
   lines.push(
-    '“The line” is the hole’s line of play. Strokes are those of best play on level greens; odds are estimates from this',
+    '“The line” is the hole’s line of play. Strokes are those of best play; odds are estimates from this',
     'player’s shots. Check distances on the course; local rules come first.',
   );
   return lines.join('\n');

@@ -2,6 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
+import { bagFlights } from '../../core/flight/bag-flights.ts';
 import { isPenaltyArea, lieAt, type HoleGround } from '../../core/ground/hole-ground.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import { LawBook } from '../../core/plan/choices.ts';
@@ -389,5 +391,49 @@ describe('relief on offer from a spot', () => {
       expect(option.leave.medianM).toBeCloseTo(toPin(drop), 9);
       expect(option.scoreOdds[0]).toBe(0);
     }
+  });
+});
+
+describe('a ball out of bounds where the alternative to stroke and distance is in force (Model Local Rule E-5)', () => {
+  // Out of bounds right of x = 20; fairway 10 m to either side of the line.
+  const spec = {
+    lengthM: 320,
+    patches: [box('fairway', -10, -300, 10, 20), box('out-of-bounds', 20, -400, 300, 200)],
+  };
+  const club = stated({ club: 'Club', carryM: 150, carrySd: 0, directionSd: 0 });
+  const player = statedPlayer({ spreads: [club] });
+  const from = { x: 0, y: -250 };
+  const bearing = Math.atan2(60, 150);
+
+  function playedWith(strokeAndDistanceAlternative: boolean): ChoiceEvaluator['next'] {
+    const prepared = mustPrepare(spec, player);
+    const rules = { strokeAndDistanceAlternative, preferredLies: false };
+    const flights = bagFlights(player.spreads, { ...DEFAULT_CONDITIONS, rules });
+    const evaluator = new ChoiceEvaluator(field(prepared.ground), new LawBook(player, flights));
+    const law = evaluator.book.lawOf(0, Lie.fairway, 150)!;
+    // Where it was played from costs more than level ground would.
+    return evaluator.play(from, law, bearing, handDraws({}), 0, 2 + byDistance(from));
+  }
+
+  it('is dropped in the fairway level with where it crossed, no nearer the hole, for two strokes', () => {
+    const next = playedWith(true);
+    expect(next.replay).toBe(false);
+    expect(next.penalty).toBe(2);
+    expect(next.lie).toBe(Lie.fairway);
+    // It crosses x = 20 where the line of flight does.
+    const crossing = { x: 20, y: from.y + 20 / Math.tan(bearing) };
+    expect(toPin(next)).toBeGreaterThanOrEqual(toPin(crossing) - REFERENCE_M);
+    expect(Math.hypot(next.x - crossing.x, next.y - crossing.y)).toBeLessThan(10 + 2 * REFERENCE_M);
+    expect(next.value).toBeCloseTo(2 + byDistance(next), 6);
+  });
+
+  it('is played again elsewhere, and where that is cheaper', () => {
+    expect(playedWith(false)).toMatchObject({ replay: true, penalty: 1 });
+    const prepared = mustPrepare(spec, player);
+    const rules = { strokeAndDistanceAlternative: true, preferredLies: false };
+    const flights = bagFlights(player.spreads, { ...DEFAULT_CONDITIONS, rules });
+    const evaluator = new ChoiceEvaluator(field(prepared.ground), new LawBook(player, flights));
+    const law = evaluator.book.lawOf(0, Lie.fairway, 150)!;
+    expect(evaluator.play(from, law, bearing, handDraws({}), 0, 2.6).replay).toBe(true);
   });
 });
