@@ -53,7 +53,7 @@ describe('the file of a course', () => {
 
   it('keeps an earlier version, which comes back as one step', async () => {
     await hand.draw('Bunker', ring({ x: 0.2, y: 0.8 }, 0.04, 0.04, 6));
-    await hand.press('Escape');
+    await hand.press('Escape', 'Control+s');
     await savedByItself(page);
     await showPanel(page, 'course');
     await page.locator('summary', { hasText: 'Earlier versions' }).click();
@@ -62,9 +62,10 @@ describe('the file of a course', () => {
       () => undoTitle(page),
       (title) => title.includes('Go back to'),
     );
+    await hand.press('Control+s');
     await savedByItself(page);
     expect((JSON.parse(await onDisk()) as { features: unknown[] }).features).toHaveLength(14);
-    await page.keyboard.press('Control+z');
+    await hand.press('Control+z', 'Control+s');
     await savedByItself(page);
     expect((JSON.parse(await onDisk()) as { features: unknown[] }).features).toHaveLength(15);
   });
