@@ -424,7 +424,7 @@ describe('a ball out of bounds where the alternative to stroke and distance is i
     const crossing = { x: 20, y: from.y + 20 / Math.tan(bearing) };
     expect(toPin(next)).toBeGreaterThanOrEqual(toPin(crossing) - REFERENCE_M);
     expect(Math.hypot(next.x - crossing.x, next.y - crossing.y)).toBeLessThan(10 + 2 * REFERENCE_M);
-    expect(next.value).toBeCloseTo(2 + byDistance(next), 6);
+    expect(next.value).toBeCloseTo(2 + byDistance(next), 3);
   });
 
   it('is played again elsewhere, and where that is cheaper', () => {
