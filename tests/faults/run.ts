@@ -116,6 +116,7 @@ async function killSaves(): Promise<Row> {
       failed++;
       console.log(`FAILED kill ${kill}: ${amiss}`);
     }
+    if ((kill + 1) % 100 === 0) console.log(`${kill + 1} of ${kills} killed, ${failed} failures so far`);
     const now = textNumber(readFileSync(path, 'utf8'));
     if (now === begun && now !== acknowledged) reached++;
     number = now;
