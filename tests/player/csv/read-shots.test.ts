@@ -1,6 +1,7 @@
 /** Reading tables: cells in every dress, rows that are rejected with what to do, and texts that mean harm. */
 
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import {
   isFormula,
@@ -23,7 +24,7 @@ import {
 import { csvBlocks } from '../../../core/player/csv/rows.ts';
 import { sniffCsv } from '../../../core/player/csv/sniff.ts';
 import { suggestMapping } from '../../../core/player/csv/suggest.ts';
-import type { RecordedShot } from '../../../core/player/format.ts';
+import { PlayerDocumentSchema, type RecordedShot } from '../../../core/player/format.ts';
 import { STANDARD_BAG } from '../../../core/player/presets.ts';
 
 const bag = STANDARD_BAG.map((club) => ({ ...club, swings: [...club.swings] }));
@@ -323,6 +324,9 @@ describe('hostile texts', () => {
           const columns: ShotMapping['columns'] = [
             ...mapping.columns.filter(({ field }) => field === 'swing' || field === 'date'),
             ...plain.columns,
+            { index: 3, header: '', field: 'wind', unit: 'm/s' },
+            { index: 4, header: '', field: 'windFrom' },
+            { index: 5, header: '', field: 'temperature', unit: 'F' },
           ];
           const found = readShots(text, { ...mapping, columns }, { bag });
           if (!found.ok) throw new Error(found.error.message);
@@ -335,6 +339,7 @@ describe('hostile texts', () => {
             expect(bag.some((club) => club.name === shot.club)).toBe(true);
             expect(shot.carryM >= 0 && shot.carryM <= 500).toBe(true);
             expect(Number.isFinite(shot.offlineM ?? shot.directionDeg)).toBe(true);
+            expect(v.is(PlayerDocumentSchema.entries.shots, [shot])).toBe(true);
           }
         },
       ),
