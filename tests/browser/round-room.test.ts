@@ -46,24 +46,24 @@ describe('a round from target to learning', () => {
   }
 
   it('says what is not worked out yet, then the odds of the target that is set', async () => {
-    await page.getByLabel('Beat', { exact: true }).fill('68');
+    await page.getByLabel('Beat', { exact: true }).fill('76');
     await page
       .getByText(/of 18 holes are worked out/)
       .first()
       .waitFor();
     await page.getByText('All 18 holes are worked out').waitFor({ timeout: 200_000 });
-    await page.getByText('Chance to beat 68: 67 or fewer on par 54').waitFor();
+    await page.getByText('Chance to beat 76: 75 or fewer on par 54').waitFor();
     const chance = async (): Promise<number> =>
       Number.parseInt((await page.locator('.big-odds').textContent()) ?? '', 10);
-    const at68 = await chance();
-    expect(at68).toBeGreaterThan(5);
-    expect(at68).toBeLessThan(95);
+    const at76 = await chance();
+    expect(at76).toBeGreaterThan(5);
+    expect(at76).toBeLessThan(95);
     expect(await page.locator('.holes-table tbody tr').count()).toBe(18);
     // Budgets add up to the last score that beats the target.
     const budgets = await page.locator('.holes-table tbody td strong').allTextContents();
-    expect(budgets.reduce((sum, text) => sum + Number(text), 0)).toBe(67);
-    await page.getByLabel('Beat', { exact: true }).fill('66');
-    await settles(chance, (now) => now < at68);
+    expect(budgets.reduce((sum, text) => sum + Number(text), 0)).toBe(75);
+    await page.getByLabel('Beat', { exact: true }).fill('73');
+    await settles(chance, (now) => now < at76);
   });
 
   it('prints a card for each hole to scale, with text that can be taken out', async () => {
@@ -73,7 +73,7 @@ describe('a round from target to learning', () => {
     // Eighteen cards and the card of the round, four to a sheet.
     expect(execFileSync('pdfinfo', [path], { encoding: 'utf8' })).toMatch(/Pages:\s+5\b/);
     const text = execFileSync('pdftotext', ['-layout', path, '-'], { encoding: 'utf8' });
-    for (const words of ['65 or fewer', 'tee Oak', 'play for', 'Miss', 'tee club', 'Eat:'])
+    for (const words of ['72 or fewer', 'tee Oak', 'play for', 'Miss', 'tee club', 'Eat:'])
       expect(text).toContain(words);
     expect(text).not.toContain('Cards to carry');
     const bars = barsOf(path, 2);
