@@ -201,12 +201,14 @@ describe('a hole worked out', () => {
       () => undo().getAttribute('title'),
       (title) => title === 'Undo: wind from the south-east (Ctrl+Z)',
     );
-    await planReady(page);
-    const kept = await strokes();
+    await settles(
+      async () => JSON.stringify(await window.settings.read()),
+      (text) => text.includes('fromDeg\\":135'),
+    );
     await page.reload();
-    await planReady(page);
+    await told.waitFor();
     expect(await told.textContent()).toBe('For this day: Wind 18 mph from the south-east');
-    expect(await strokes()).toBe(kept);
+    expect(await page.locator('.wind-sign').getAttribute('aria-label')).toMatch(/behind, from the right$/);
     await page.getByRole('button', { name: /^Day/ }).click();
     await page.getByRole('button', { name: 'Back to an ordinary day' }).click();
     await told.waitFor({ state: 'detached' });
