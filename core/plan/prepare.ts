@@ -1,6 +1,6 @@
 /** Turns a course, a hole and a player into the ground, the tee and the hole position that planning works on. */
 
-import { DEFAULT_CONDITIONS, type Conditions } from '../conditions/conditions.ts';
+import { DEFAULT_CONDITIONS, type Conditions, type Season } from '../conditions/conditions.ts';
 import { greenOf } from '../course/hole-features.ts';
 import { polylineLengthM } from '../course/ellipsoid.ts';
 import { makeLocalFrame, type LocalFrame } from '../course/local-frame.ts';
@@ -98,7 +98,7 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
   const middle = hole.line[Math.floor(hole.line.length / 2)] ?? tee.value.at;
   const frame = makeLocalFrame(middle);
   const conditions = problem.conditions ?? DEFAULT_CONDITIONS;
-  const ground = rasteriseHole(course, hole, frame, 1, conditions.season);
+  const ground = groundOf(course, hole, frame, conditions.season);
   const pin = frame.toSpot(position.value.at);
   if (lieAt(ground, pin.x, pin.y) !== Lie.green) {
     return refuse(
@@ -123,7 +123,7 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     lengthM: polylineLengthM([tee.value.at, ...hole.line.slice(1)]),
     player,
     conditions,
-    putts: puttsOf(course, frame, ground, pin, player, conditions),
+    putts: puttsOf(course, hole, frame, ground, pin, player, conditions),
     book: new LawBook(player, flightsOf(player, conditions)),
     seed: problem.seed,
     key: makeStreamKey(problem.seed, 'hole', hole.number),
@@ -142,13 +142,54 @@ function puttingOf(player: PlayerModel): PuttingTable {
   return table;
 }
 
+/** The last hole's ground of each course: another day or hole position seldom needs another. */
+const lastGrounds = new WeakMap<
+  Course,
+  { readonly hole: Hole; readonly season: Season; readonly ground: HoleGround }
+>();
+
+function groundOf(course: Course, hole: Hole, frame: LocalFrame, season: Season): HoleGround {
+  const last = lastGrounds.get(course);
+  if (last !== undefined && last.hole === hole && last.season === season) return last.ground;
+  const ground = rasteriseHole(course, hole, frame, 1, season);
+  lastGrounds.set(course, { hole, season, ground });
+  return ground;
+}
+
+/** The last few greens of each course: solving one takes longer than all the rest of a preparation. */
+const lastPutts = new WeakMap<Course, Map<string, PuttsAround>>();
+const KEPT_PUTTS = 40;
+
 function puttsOf(
   course: Course,
+  hole: Hole,
   frame: LocalFrame,
   ground: HoleGround,
   pin: Spot,
   player: PlayerModel,
   { greenSpeedFt }: Conditions,
+): PuttsAround {
+  const known = lastPutts.get(course) ?? new Map<string, PuttsAround>();
+  lastPutts.set(course, known);
+  const { directionSd, distanceSdShare } = player.putting;
+  const key = [hole.number, pin.x, pin.y, greenSpeedFt, directionSd, distanceSdShare].join(' ');
+  let putts = known.get(key);
+  if (putts === undefined) {
+    putts = solveGreen(course, frame, ground, pin, player, greenSpeedFt);
+    const [oldest] = known.keys();
+    if (known.size >= KEPT_PUTTS && oldest !== undefined) known.delete(oldest);
+    known.set(key, putts);
+  }
+  return putts;
+}
+
+function solveGreen(
+  course: Course,
+  frame: LocalFrame,
+  ground: HoleGround,
+  pin: Spot,
+  player: PlayerModel,
+  greenSpeedFt: number,
 ): PuttsAround {
   let reachM = 0;
   for (let i = 0; i < ground.lie.length; i++) {
