@@ -1,7 +1,6 @@
 /** Which clubs and aims are worth trying from a spot, and the cached laws of their shots. */
 
-import { DEFAULT_CONDITIONS } from '../conditions/conditions.ts';
-import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
+import type { BagFlights } from '../flight/bag-flights.ts';
 import { shotLaw, type ShotLaw } from '../flight/shot-law.ts';
 import { isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
@@ -29,10 +28,10 @@ function keptCarry(carryM: number): number {
 export class LawBook {
   private readonly laws = new Map<number, ShotLaw | null>();
 
-  /** `flights`: one for each of the player's spreads; of an ordinary day where absent. */
+  /** `flights`: those of the day, one for each of the player's spreads or ones a little different. */
   constructor(
     readonly player: PlayerModel,
-    readonly flights: BagFlights = bagFlights(player.spreads, DEFAULT_CONDITIONS),
+    readonly flights: BagFlights,
   ) {}
 
   lawOf(spreadIndex: number, lie: LieCode, carryM: number): ShotLaw | null {

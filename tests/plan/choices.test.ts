@@ -6,7 +6,6 @@ import { Lie, type LieCode } from '../../core/ground/lies.ts';
 import { lieAt } from '../../core/ground/hole-ground.ts';
 import {
   aimSpot,
-  LawBook,
   neighbouringChoices,
   OPEN_FAN,
   sensibleChoices,
@@ -14,7 +13,7 @@ import {
 } from '../../core/plan/choices.ts';
 import type { Choice } from '../../core/plan/model.ts';
 import { deriveSwing } from '../../core/player/part-swing.ts';
-import { box, flatGround, fourClubs, ROUGH_LIES, statedPlayer } from './synthetic.ts';
+import { box, flatGround, fourClubs, ROUGH_LIES, statedPlayer, ordinaryBook } from './synthetic.ts';
 
 const clubs = fourClubs();
 const iron = clubs.find((spread) => spread.club.name === 'Iron')!;
@@ -32,7 +31,7 @@ const player = statedPlayer({
     bunker: { playable: false, carryFactor: 1, carrySdFactor: 1, directionSdFactor: 1, poorShareAdded: 0 },
   },
 });
-const book = new LawBook(player);
+const book = ordinaryBook(player);
 const pin = { x: 0, y: 0 };
 const open = flatGround({ lengthM: 250 });
 

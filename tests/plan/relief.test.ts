@@ -27,6 +27,7 @@ import {
   stated,
   statedPlayer,
   type Outline,
+  ordinaryBook,
 } from './synthetic.ts';
 
 /** Two lengths of the longest club but the putter: a driver of 45 in. */
@@ -190,7 +191,7 @@ describe('a shot into trouble', () => {
   const player = statedPlayer({
     spreads: [stated({ club: 'Club', carryM: 100, carrySd: 0, directionSd: 0 })],
   });
-  const book = new LawBook(player);
+  const book = ordinaryBook(player);
   const law = book.lawOf(0, Lie.tee, 100)!;
   const tee = { x: 0, y: -200 };
 
@@ -233,7 +234,7 @@ describe('a shot into trouble', () => {
       field(ground, () => 3),
       book,
     );
-    const wide = new LawBook(
+    const wide = ordinaryBook(
       statedPlayer({ spreads: [stated({ club: 'Club', carryM: 100, carrySd: 0, directionSd: 0.2 })] }),
     );
     const draws = handDraws({ directionZ: -1 }, { directionZ: 1 }, { directionZ: 2 }, { directionZ: -2 });

@@ -8,7 +8,7 @@ import { inverseNormal } from '../../core/random/normal.ts';
 import { runShare } from '../../core/flight/shot-law.ts';
 import { LawBook } from '../../core/plan/choices.ts';
 import { Lie } from '../../core/ground/lies.ts';
-import { box, givenField, mustPrepare, stated, statedPlayer } from './synthetic.ts';
+import { box, givenField, mustPrepare, stated, statedPlayer, ordinaryBook } from './synthetic.ts';
 
 const LENGTH_M = 400;
 /** Every metre nearer saves a hundredth of a stroke. */
@@ -67,7 +67,7 @@ describe('the doubt about a player’s shots', () => {
     const option = options.find(({ club }) => club === 'Doubtful')!;
     const perMetre =
       STROKES_PER_M *
-      (1 + runShare(new LawBook(statedPlayer({ spreads: [doubtful] })).lawOf(0, Lie.tee, 0)!));
+      (1 + runShare(ordinaryBook(statedPlayer({ spreads: [doubtful] })).lawOf(0, Lie.tee, 0)!));
     // The 5 % and 95 % quantiles of the sixty carries lie 2.95 steps from either end.
     const at = (step: number): number => carries[step]! + 0.05 * (carries[step - 1]! - carries[step]!);
     const longest = 2 * 140 - at(3);
@@ -77,7 +77,7 @@ describe('the doubt about a player’s shots', () => {
 
   it('makes a club the cheapest as often as it is the longer', () => {
     // Its lower flight runs a little more or less for its length: what counts is where the ball ends.
-    const { player: both, flights } = new LawBook(statedPlayer({ spreads: [known, doubtful] }));
+    const { player: both, flights } = ordinaryBook(statedPlayer({ spreads: [known, doubtful] }));
     const share = (club: string): number => {
       const index = both.spreads.findIndex((spread) => spread.club.name === club);
       return runShare(new LawBook(both, flights).lawOf(index, Lie.tee, 0)!);

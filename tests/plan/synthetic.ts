@@ -3,8 +3,10 @@
  * tee `lengthM` south of it, play goes north. Everything is given in metres of that frame.
  */
 
+import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { makeLocalFrame } from '../../core/course/local-frame.ts';
 import type { Area, AreaKind, Canopy, Course, LonLat, Tree } from '../../core/course/model.ts';
+import { bagFlights } from '../../core/flight/bag-flights.ts';
 import type { HoleGround } from '../../core/ground/hole-ground.ts';
 import type { LieName } from '../../core/ground/lies.ts';
 import { rasteriseHole } from '../../core/ground/rasterise.ts';
@@ -19,6 +21,7 @@ import type {
   Swing,
 } from '../../core/player/model.ts';
 import { derivePart } from '../../core/player/part-swing.ts';
+import { LawBook } from '../../core/plan/choices.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
 import { DEFAULT_SETTINGS, type SolveSettings } from '../../core/plan/solve.ts';
@@ -317,4 +320,9 @@ export function givenField(
     }
   });
   return field;
+}
+
+/** The laws of a player's shots on an ordinary day. */
+export function ordinaryBook(player: PlayerModel): LawBook {
+  return new LawBook(player, bagFlights(player.spreads, DEFAULT_CONDITIONS));
 }

@@ -228,7 +228,7 @@ describe('more shots for a hole', () => {
     const draws = new ShotDrawer(64).redraw(prepared.key, 77);
     const ownValue = field.valueAt(prepared.tee.x, prepared.tee.y, Lie.tee);
     const cost = (laws: readonly ShotSpread[], choice: number): number =>
-      new ChoiceEvaluator(field, new LawBook({ ...player, spreads: laws })).valueOf(
+      new ChoiceEvaluator(field, new LawBook({ ...player, spreads: laws }, prepared.book.flights)).valueOf(
         prepared.tee,
         Lie.tee,
         choices[choice]!,

@@ -8,7 +8,6 @@
 import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
 import { runShare } from '../../core/flight/shot-law.ts';
-import { LawBook } from '../../core/plan/choices.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import { lieAt } from '../../core/ground/hole-ground.ts';
 import type { Option, Spot } from '../../core/plan/model.ts';
@@ -26,6 +25,7 @@ import {
   ROUGH_LIES,
   stated,
   statedPlayer,
+  ordinaryBook,
 } from '../plan/synthetic.ts';
 
 const DEGREE = Math.PI / 180;
@@ -40,7 +40,7 @@ const PER_METRE = 0.012;
 const RUN =
   CARRY *
   runShare(
-    new LawBook(
+    ordinaryBook(
       statedPlayer({
         spreads: [stated({ club: 'Club', loftDeg: LOFT, carryM: CARRY, carrySd: 0, directionSd: 0 })],
       }),
