@@ -14,6 +14,7 @@ export interface AimedShot {
   readonly carryFactor: number;
   /** Turn of the line to the landing by the mean wind, radians, positive to the right. */
   readonly turn: number;
+  readonly isGusty: boolean;
   /** Change of the two by one standard deviation of the gusts. */
   readonly gustCarry: number;
   readonly gustTurn: number;
@@ -49,6 +50,7 @@ function meetWind({ flight }: ShotLaw, fromAhead: number): AimedShot {
   return {
     carryFactor,
     turn: Math.atan2(driftShareAt(table, angle), carryFactor),
+    isGusty: gust.carry !== 0 || gust.drift !== 0,
     gustCarry: gust.carry,
     gustTurn: gust.drift / carryFactor,
     window: flight.windows[direction]!,
