@@ -1,36 +1,13 @@
 /** For people who do not see colours, use no mouse, or carry paper: axe-core, the help drawer, printing. */
 
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type axe from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { violationsInBothThemes } from './axe.ts';
 import { openSmallWindow, planReady, startBrowser, type TestWindow } from './window.ts';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** Violations of WCAG 2 A and AA as axe-core (Deque, 4.14) finds them, in one line each. */
-async function violations(page: Page): Promise<readonly string[]> {
-  // The page's own policy forbids added scripts; the debugging channel does not pass through it.
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(async () => {
-    const { axe: engine } = globalThis as unknown as { axe: typeof axe };
-    const result = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return result.violations.map((violation) => ({
-      id: violation.id,
-      impact: violation.impact,
-      nodes: violation.nodes
-        .slice(0, 4)
-        .map((node) => `${node.target.join(' ')} (${node.failureSummary ?? ''})`),
-    }));
-  });
-  return found.map((violation) => `${violation.impact ?? ''} ${violation.id}: ${violation.nodes.join('; ')}`);
-}
 
 describe('accessibility and paper', () => {
   let browser: Browser;
@@ -42,8 +19,8 @@ describe('accessibility and paper', () => {
   afterEach(() => window.close());
   afterAll(() => browser.close());
 
-  it.each(['light', 'dark'] as const)('axe-core finds nothing wrong, %s', async (colorScheme) => {
-    window = await openSmallWindow(browser, { colorScheme });
+  it('axe-core finds nothing wrong, in light and in dark', async () => {
+    window = await openSmallWindow(browser);
     const { page } = window;
     await planReady(page);
     await page.locator('.side-A').first().click();
@@ -54,13 +31,13 @@ describe('accessibility and paper', () => {
     await page.getByText('About these numbers').click();
     await page.getByRole('button', { name: /^Day/ }).click();
     await page.getByText(/^Local rules:/).click();
-    expect(await violations(page)).toEqual([]);
+    expect(await violationsInBothThemes(page)).toEqual([]);
     await page.getByRole('button', { name: 'Help' }).click();
-    expect(await violations(page)).toEqual([]);
+    expect(await violationsInBothThemes(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await page.locator('[data-hole="all"]').click();
     await page.locator('.course-table').waitFor();
-    expect(await violations(page)).toEqual([]);
+    expect(await violationsInBothThemes(page)).toEqual([]);
   });
 
   it('can be walked through by Tab, with the focus always to be seen', async () => {

@@ -1,37 +1,14 @@
 /** The room's other pages: short game, distances, worth of shots, field sheet, photo, several players; and axe-core over all. */
 
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { smallPlayerText } from '../renderer/small-course.ts';
+import { violationsInBothThemes } from './axe.ts';
 import { openSmallWindow, settles, startBrowser, type TestWindow } from './window.ts';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** Violations of WCAG 2 A and AA, or of single rules, as axe-core (Deque, 4.14) finds them. */
-async function violations(page: Page, rules?: string[]): Promise<readonly string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async (only) => {
-    const { axe: engine } = globalThis as unknown as { axe: typeof axe };
-    const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const result = await engine.run(
-      document,
-      only === undefined ? { runOnly: levels } : { runOnly: { type: 'rule', values: only } },
-    );
-    return result.violations.map(
-      ({ id, nodes }) =>
-        `${id}: ${nodes
-          .slice(0, 3)
-          .map((node) => `${node.target.join(' ')} ${node.failureSummary ?? ''}`)
-          .join('; ')}`,
-    );
-  }, rules);
-}
 
 const show = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
 
@@ -56,10 +33,7 @@ describe('pages of the player’s room', () => {
     const { page } = window;
     await enter(page);
     const check = async (name: string): Promise<void> => {
-      expect(await violations(page), name).toEqual([]);
-      await page.emulateMedia({ colorScheme: 'dark' });
-      expect(await violations(page, ['color-contrast']), `${name}, dark`).toEqual([]);
-      await page.emulateMedia({ colorScheme: 'light' });
+      expect(await violationsInBothThemes(page), name).toEqual([]);
     };
     for (const name of [
       'Clubs',

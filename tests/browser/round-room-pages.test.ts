@@ -1,33 +1,10 @@
 /** The room's other pages on two short holes: playing to an aim, trying out, over rounds, sharing; accessibility of all. */
 
-import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type axe from 'axe-core';
+import { readdirSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { violations } from './axe.ts';
 import { openSmallWindow, settles, startBrowser, type TestWindow } from './window.ts';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** Violations of WCAG 2 A and AA as axe-core (Deque, 4.14) finds them, in one line each. */
-async function violations(page: Page, only?: string): Promise<readonly string[]> {
-  // The page's own policy forbids added scripts; the debugging channel does not pass through it.
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(async (rule) => {
-    const { axe: engine } = globalThis as unknown as { axe: typeof axe };
-    const result = await engine.run(document, {
-      runOnly:
-        rule === null
-          ? ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-          : { type: 'rule', values: [rule] },
-    });
-    return result.violations.map(({ id, nodes }) => ({
-      id,
-      nodes: nodes.slice(0, 4).map((node) => `${node.target.join(' ')} (${node.failureSummary ?? ''})`),
-    }));
-  }, only ?? null);
-  return found.map(({ id, nodes }) => `${id}: ${nodes.join('; ')}`);
-}
 
 const PAGES = [
   ...['Target', 'Playing to it', 'Cards', 'The day', 'After the round', 'Over rounds', 'Try it out'],
@@ -147,7 +124,7 @@ describe('the pages of the round', () => {
     await page.getByLabel('Theme').selectOption('dark');
     for (const name of PAGES) {
       await show(name);
-      expect(await violations(page, 'color-contrast'), name).toEqual([]);
+      expect(await violations(page, ['color-contrast']), name).toEqual([]);
     }
   });
 
