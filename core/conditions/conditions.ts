@@ -7,6 +7,7 @@ import * as v from 'valibot';
 import { airOf, type Air, standardPressureHpa } from '../flight/air.ts';
 import type { Wind } from '../flight/ball-flight.ts';
 import { refuse, succeed, type Fault, type Result } from '../result.ts';
+import { DAY_RANGES, type Range } from './ranges.ts';
 
 export const FIRMNESSES = ['firm', 'medium', 'soft'] as const;
 export type Firmness = (typeof FIRMNESSES)[number];
@@ -15,32 +16,37 @@ export type Firmness = (typeof FIRMNESSES)[number];
 export const SEASONS = ['leaf', 'bare'] as const;
 export type Season = (typeof SEASONS)[number];
 
-const between = (lowest: number, highest: number) =>
-  v.pipe(v.number(), v.minValue(lowest), v.maxValue(highest));
+const within = ({ least, most }: Range) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
 
 export const ConditionsSchema = v.object({
   wind: v.optional(
     v.object({
-      speedMps: v.pipe(between(0, 40), v.description('Mean wind at 10 m above the ground')),
-      fromDeg: v.pipe(between(-360, 360), v.description('Where it comes from, clockwise from north')),
+      speedMps: v.pipe(within(DAY_RANGES.windMps), v.description('Mean wind at 10 m above the ground')),
+      fromDeg: v.pipe(
+        within(DAY_RANGES.windFromDeg),
+        v.description('Where it comes from, clockwise from north'),
+      ),
       gustSdMps: v.optional(
-        v.pipe(between(0, 15), v.description('Standard deviation of the wind from shot to shot')),
+        v.pipe(
+          within(DAY_RANGES.gustSdMps),
+          v.description('Standard deviation of the wind from shot to shot'),
+        ),
         0,
       ),
     }),
     { speedMps: 0, fromDeg: 0, gustSdMps: 0 },
   ),
-  temperatureC: v.optional(between(-30, 55), 15),
-  altitudeM: v.optional(between(-430, 5000), 0),
+  temperatureC: v.optional(within(DAY_RANGES.temperatureC), 15),
+  altitudeM: v.optional(within(DAY_RANGES.altitudeM), 0),
   pressureHpa: v.optional(
     v.pipe(
-      between(500, 1100),
+      within(DAY_RANGES.pressureHpa),
       v.description('At the course; absent: the standard atmosphere’s at its altitude'),
     ),
   ),
-  humidity: v.optional(v.pipe(between(0, 1), v.description('Share of saturation')), 0.5),
+  humidity: v.optional(v.pipe(within(DAY_RANGES.humidity), v.description('Share of saturation')), 0.5),
   firmness: v.optional(v.picklist(FIRMNESSES), 'medium'),
-  greenSpeedFt: v.optional(v.pipe(between(5, 15), v.description('Stimpmeter reading')), 10),
+  greenSpeedFt: v.optional(v.pipe(within(DAY_RANGES.greenSpeedFt), v.description('Stimpmeter reading')), 10),
   season: v.optional(v.picklist(SEASONS), 'leaf'),
   rules: v.optional(
     v.object({

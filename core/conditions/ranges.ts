@@ -1,4 +1,4 @@
-/** Between what each number of a day lies, as the schema of conditions has it: for fields, options and their messages. */
+/** Between what each number of a day lies, for the schema of conditions, fields, options and their messages. */
 
 export interface Range {
   readonly least: number;

@@ -50,8 +50,6 @@ export interface Canopy {
   readonly baseM: number;
   /** Chance per metre of canopy crossed that the ball is stopped, `k` in 1 - exp(-k L). */
   readonly densityPerM: number;
-  /** Keeps its leaves in winter. */
-  readonly isEvergreen?: boolean;
 }
 
 export interface Tree {

@@ -4,8 +4,8 @@
  */
 
 import type { RunTable } from '../ground-run/run-table.ts';
-import { directionIndex } from './bag-flights.ts';
-import { carryFactorAt, driftShareAt, gustAt } from './flight-table.ts';
+import { type DayFlight, directionIndex } from './bag-flights.ts';
+import { carryFactorAt, driftShareAt, gustAt, windAngle } from './flight-table.ts';
 import type { BallWindow } from './flight-window.ts';
 import type { ShotLaw } from './shot-law.ts';
 
@@ -30,19 +30,17 @@ const stillShots = new WeakMap<ShotLaw, AimedShot>();
 
 /** `bearing` in radians clockwise from north. */
 export function aimedShot(law: ShotLaw, bearing: number): AimedShot {
-  const { flight, windFrom } = law;
-  const { table } = flight;
-  if (table.directions > 1) return meetWind(law, windFrom - bearing);
+  const { flight, conditions } = law;
+  if (flight.table.directions > 1) return meetWind(flight, windAngle(conditions, bearing));
   let still = stillShots.get(law);
   if (still === undefined) {
-    still = meetWind(law, 0);
+    still = meetWind(flight, 0);
     stillShots.set(law, still);
   }
   return still;
 }
 
-function meetWind({ flight }: ShotLaw, fromAhead: number): AimedShot {
-  const angle = Math.atan2(Math.sin(fromAhead), Math.cos(fromAhead));
+function meetWind(flight: DayFlight, angle: number): AimedShot {
   const { table } = flight;
   const carryFactor = carryFactorAt(table, angle);
   const gust = gustAt(table, angle, 1);

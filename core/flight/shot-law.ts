@@ -1,5 +1,6 @@
 /** Everything the sampler needs about one club, swing, lie and chosen carry on a day, as plain numbers. */
 
+import type { Conditions } from '../conditions/conditions.ts';
 import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import type { LieEffect, PlayerModel, ShotSpread, Swing } from '../player/model.ts';
 import { partSpread } from '../player/part-swing.ts';
@@ -19,8 +20,7 @@ export interface ShotLaw {
   readonly poorCarrySd: number;
   readonly poorDirectionSd: number;
   readonly flight: DayFlight;
-  /** Where the day's wind comes from, radians clockwise from north. */
-  readonly windFrom: number;
+  readonly conditions: Conditions;
   /** Run, against that of the flight by the ratio of their carries. */
   readonly runFactor: number;
   /** Standard deviation of the run as a share of its mean, besides what carry brings. */
@@ -83,7 +83,7 @@ export function shotLaw(
     poorCarrySd: carryMean * base.poor.carryShareSd,
     poorDirectionSd: base.poor.directionSd * effect.directionSdFactor,
     flight,
-    windFrom: (bag.conditions.wind.fromDeg * Math.PI) / 180,
+    conditions: bag.conditions,
     runFactor: runFactor(lie, spread.swing) * sizeFactor(bag, spreadIndex, base.carryMean, flight),
     runSdShare: spread.swing === 'part' ? PART_RUN_SD_SHARE : RUN_SD_SHARE,
     loft: (spread.club.loftDeg * Math.PI) / 180,

@@ -3,25 +3,17 @@
  * record, which is what they hole on greens of ordinary slopes and speed, moved by what another speed changes there.
  */
 
-import type { Level } from '../ground/elevation.ts';
 import type { PuttingSkill } from '../player/model.ts';
 import type { PuttingTable, PuttOdds } from '../putting/putting.ts';
 import { levelPutts, type PuttsAround } from '../putting/putts-around.ts';
-import { greenPutts } from './green-putts.ts';
+import { greenPutts, type GreenPuttsProblem } from './green-putts.ts';
 import { type PuttField, solvePutts } from './putt-field.ts';
 import { ORDINARY_GREEN } from './stroke-skill.ts';
 import { planeGreen } from './surface.ts';
 
-export interface DayPuttsProblem {
-  /** Ground levels in the hole's frame, metres; empty where the file has none. */
-  readonly levels: readonly Level[];
-  readonly pin: { readonly x: number; readonly y: number };
-  readonly greenSpeedFt: number;
-  readonly putting: PuttingSkill;
+export interface DayPuttsProblem extends Omit<GreenPuttsProblem, 'bearings' | 'draws'> {
   /** The player's record as a table. */
   readonly table: PuttingTable;
-  /** Farthest point of the green from the pin, metres. */
-  readonly reachM: number;
 }
 
 /** Distance to which another speed is worked out, metres; beyond it the change of the last ring stands. */

@@ -6,7 +6,7 @@ import { type PuttField, solvePutts } from './putt-field.ts';
 import { slopesFromLevels, surfaceAround } from './slope-field.ts';
 
 export interface GreenPuttsProblem {
-  /** Ground levels in the hole's frame, metres. */
+  /** Ground levels in the hole's frame, metres; empty where the file has none. */
   readonly levels: readonly Level[];
   readonly pin: { readonly x: number; readonly y: number };
   readonly greenSpeedFt: number;

@@ -77,7 +77,11 @@ export function isPenaltyArea(lie: number): boolean {
   return lie === Lie.penaltyYellow || lie === Lie.penaltyRed;
 }
 
-export function isOnRaster(ground: HoleGround, x: number, y: number): boolean {
+export function isOnRaster(
+  ground: Pick<HoleGround, 'cellM' | 'columns' | 'rows' | 'west' | 'south'>,
+  x: number,
+  y: number,
+): boolean {
   return (
     x >= ground.west &&
     y >= ground.south &&

@@ -1,11 +1,11 @@
 /** Paints the features of a course into the raster of one hole. */
 
-import type { Area, Canopy, Course, Hole, LonLat } from '../course/model.ts';
+import type { Area, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import type { Season } from '../conditions/conditions.ts';
 import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
 import { elevationRaster, slopeRaster } from './elevation.ts';
-import { CANOPY_STOREYS, type HoleGround } from './hole-ground.ts';
+import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
@@ -14,6 +14,8 @@ import type { Trunk } from './trunks.ts';
 
 /** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
 export const GROUND_MARGIN_M = 80;
+/** The file does not say what kind its trees are. */
+const TREES: TreeKind = 'broadleaf';
 
 /**
  * The ground of `hole` within 80 m of its line, tees and hole positions. Where features overlap, the order in
@@ -122,28 +124,25 @@ function paintCanopies(
   for (const area of course.areas) {
     if (area.kind !== 'woods' || area.canopy === undefined) continue;
     const { topM, baseM } = area.canopy;
-    fillRings(raster, flat(area), painter(topM, baseM, densityOn(area.canopy, season)));
+    fillRings(
+      raster,
+      flat(area),
+      painter(topM, baseM, seasonalDensity(area.canopy.densityPerM, TREES, season)),
+    );
   }
   for (const tree of course.trees) {
     const { x, y } = frame.toSpot(tree.at);
     const { topM, baseM } = tree.canopy;
-    fillDisc(raster, x, y, tree.crownRadiusM, painter(topM, baseM, densityOn(tree.canopy, season)));
-    if (isInside(raster, x, y))
-      trunks.push({ x, y, radiusM: trunkRadiusM(kindOf(tree.canopy), topM), heightM: baseM });
+    fillDisc(
+      raster,
+      x,
+      y,
+      tree.crownRadiusM,
+      painter(topM, baseM, seasonalDensity(tree.canopy.densityPerM, TREES, season)),
+    );
+    if (isOnRaster(raster, x, y)) trunks.push({ x, y, radiusM: trunkRadiusM(TREES, topM), heightM: baseM });
   }
   return { canopyTop, canopyBase, canopyDensity, trunks };
-}
-
-function densityOn(canopy: Canopy, season: Season): number {
-  return seasonalDensity(canopy.densityPerM, kindOf(canopy), season);
-}
-
-function kindOf(canopy: Canopy): TreeKind {
-  return canopy.isEvergreen === true ? 'conifer' : 'broadleaf';
-}
-
-function isInside({ west, south, columns, rows, cellM }: RasterShape, x: number, y: number): boolean {
-  return x >= west && y >= south && x < west + columns * cellM && y < south + rows * cellM;
 }
 
 type Storeys = Pick<HoleGround, 'skylines' | 'clearOfTrees' | 'storeyBase' | 'storeyM' | 'highestCanopy'>;

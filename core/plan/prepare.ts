@@ -1,6 +1,7 @@
 /** Turns a course, a hole and a player into the ground, the tee and the hole position that planning works on. */
 
 import { DEFAULT_CONDITIONS, type Conditions, type Season } from '../conditions/conditions.ts';
+import { dayKey } from '../conditions/day-words.ts';
 import { greenOf } from '../course/hole-features.ts';
 import { polylineLengthM } from '../course/ellipsoid.ts';
 import { makeLocalFrame, type LocalFrame } from '../course/local-frame.ts';
@@ -213,7 +214,7 @@ const dayFlights = new WeakMap<PlayerModel, BagFlights>();
 
 function flightsOf(player: PlayerModel, conditions: Conditions): BagFlights {
   const known = dayFlights.get(player);
-  if (known !== undefined && JSON.stringify(known.conditions) === JSON.stringify(conditions)) return known;
+  if (known !== undefined && dayKey(known.conditions) === dayKey(conditions)) return known;
   const flights = bagFlights(player.spreads, conditions);
   dayFlights.set(player, flights);
   return flights;
