@@ -4,6 +4,7 @@
  */
 
 import type { Fault } from '../result.ts';
+import type { LEAF_CYCLES, LEAF_TYPES } from './schema.ts';
 
 /** [longitude, latitude] in degrees, WGS 84 (RFC 7946 order). */
 export type LonLat = readonly [number, number];
@@ -50,6 +51,9 @@ export interface Canopy {
   readonly baseM: number;
   /** Chance per metre of canopy crossed that the ball is stopped, `k` in 1 - exp(-k L). */
   readonly densityPerM: number;
+  /** As tagged; absent where the file does not say. */
+  readonly leafType?: (typeof LEAF_TYPES)[number];
+  readonly leafCycle?: (typeof LEAF_CYCLES)[number];
 }
 
 export interface Tree {

@@ -33,5 +33,13 @@ export function readCanopy(
   if (typeof properties.canopy_density_per_m !== 'number') assumed.push('canopy-density');
   // a low tree keeps the same share of trunk
   const defaultBaseM = Math.min(standard.baseM, (topM * standard.baseM) / standard.topM);
-  return { canopy: { topM, baseM: baseM ?? defaultBaseM, densityPerM }, assumed, faults };
+  const { leaf_type: leafType, leaf_cycle: leafCycle } = properties;
+  const canopy: Canopy = {
+    topM,
+    baseM: baseM ?? defaultBaseM,
+    densityPerM,
+    ...(typeof leafType === 'string' ? { leafType } : {}),
+    ...(typeof leafCycle === 'string' ? { leafCycle } : {}),
+  };
+  return { canopy, assumed, faults };
 }

@@ -75,6 +75,10 @@ function numberOrText(least: number, most: number, suffix = '') {
   ]);
 }
 
+/** OpenStreetMap's values of `leaf_type` and `leaf_cycle` that say what a crown is like in the bare season. */
+export const LEAF_TYPES = ['broadleaved', 'needleleaved', 'mixed'] as const;
+export const LEAF_CYCLES = ['evergreen', 'deciduous', 'semi_evergreen', 'semi_deciduous', 'mixed'] as const;
+
 const METRE_SUFFIX = '(\\s*m)?';
 const length = numberOrText(0, 200, METRE_SUFFIX);
 
@@ -99,6 +103,8 @@ export const PropertiesSchema = v.looseObject({
   canopy_base_m: v.nullish(length),
   /** Chance per metre of canopy that a ball is stopped. */
   canopy_density_per_m: v.nullish(numberOrText(0, 10)),
+  leaf_type: v.nullish(v.picklist(LEAF_TYPES)),
+  leaf_cycle: v.nullish(v.picklist(LEAF_CYCLES)),
   /** Metres above sea level. */
   ele: v.nullish(numberOrText(-500, 9000, METRE_SUFFIX)),
 });
@@ -115,6 +121,8 @@ export const PROPERTY_WORDS: Readonly<Record<PropertyKey, string>> = {
   diameter_crown: 'metres from 0 to 200, such as 8',
   canopy_base_m: 'metres from 0 to 200, such as 2',
   canopy_density_per_m: 'a number from 0 to 10, such as 0.12',
+  leaf_type: LEAF_TYPES.join(', '),
+  leaf_cycle: LEAF_CYCLES.join(', '),
   ele: 'metres above sea level, such as 31.5',
 };
 
@@ -139,13 +147,24 @@ export const KIND_RULES: Readonly<Record<FeatureKind, KindRule>> = {
   'penalty-red': area,
   'out-of-bounds': area,
   path: { ...area, geometry: ['LineString', 'Polygon', 'MultiPolygon'] },
-  woods: { ...area, optional: ['ref', 'name', 'height', 'canopy_base_m', 'canopy_density_per_m'] },
+  woods: {
+    ...area,
+    optional: ['ref', 'name', 'height', 'canopy_base_m', 'canopy_density_per_m', 'leaf_type', 'leaf_cycle'],
+  },
   boundary: area,
   hole: { geometry: ['LineString'], required: ['ref'], optional: ['name', 'par', 'handicap'] },
   tree: {
     geometry: ['Point'],
     required: [],
-    optional: ['name', 'height', 'diameter_crown', 'canopy_base_m', 'canopy_density_per_m'],
+    optional: [
+      'name',
+      'height',
+      'diameter_crown',
+      'canopy_base_m',
+      'canopy_density_per_m',
+      'leaf_type',
+      'leaf_cycle',
+    ],
   },
   'tee-marker': marker,
   'hole-position': marker,

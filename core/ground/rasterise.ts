@@ -9,13 +9,11 @@ import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
-import { seasonalDensity, type TreeKind, trunkRadiusM } from './tree-kinds.ts';
+import { kindOfCanopy, seasonalDensity, trunkRadiusM } from './tree-kinds.ts';
 import type { Trunk } from './trunks.ts';
 
 /** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
 export const GROUND_MARGIN_M = 80;
-/** The file does not say what kind its trees are. */
-const TREES: TreeKind = 'broadleaf';
 
 /**
  * The ground of `hole` within 80 m of its line, tees and hole positions. Where features overlap, the order in
@@ -124,23 +122,14 @@ function paintCanopies(
   for (const area of course.areas) {
     if (area.kind !== 'woods' || area.canopy === undefined) continue;
     const { topM, baseM } = area.canopy;
-    fillRings(
-      raster,
-      flat(area),
-      painter(topM, baseM, seasonalDensity(area.canopy.densityPerM, TREES, season)),
-    );
+    fillRings(raster, flat(area), painter(topM, baseM, seasonalDensity(area.canopy, season)));
   }
   for (const tree of course.trees) {
     const { x, y } = frame.toSpot(tree.at);
     const { topM, baseM } = tree.canopy;
-    fillDisc(
-      raster,
-      x,
-      y,
-      tree.crownRadiusM,
-      painter(topM, baseM, seasonalDensity(tree.canopy.densityPerM, TREES, season)),
-    );
-    if (isOnRaster(raster, x, y)) trunks.push({ x, y, radiusM: trunkRadiusM(TREES, topM), heightM: baseM });
+    fillDisc(raster, x, y, tree.crownRadiusM, painter(topM, baseM, seasonalDensity(tree.canopy, season)));
+    const radiusM = trunkRadiusM(kindOfCanopy(tree.canopy), topM);
+    if (isOnRaster(raster, x, y)) trunks.push({ x, y, radiusM, heightM: baseM });
   }
   return { canopyTop, canopyBase, canopyDensity, trunks };
 }

@@ -4,6 +4,7 @@
  */
 
 import type { Season } from '../conditions/conditions.ts';
+import type { Canopy } from '../course/model.ts';
 
 /** Dense broadleaf (oak, beech, lime), light broadleaf (birch, willow, ash), conifer (pine, spruce, fir, evergreen). */
 export const TREE_KINDS = ['broadleaf', 'light-broadleaf', 'conifer'] as const;
@@ -35,9 +36,26 @@ export function crownDensity(kind: TreeKind, season: Season): number {
   return season === 'bare' ? leafPerM * bareShare : leafPerM;
 }
 
-/** A density that the map gives (for trees in leaf), on a day of `season`. */
-export function seasonalDensity(densityPerM: number, kind: TreeKind, season: Season): number {
-  return season === 'bare' ? densityPerM * CROWNS[kind].bareShare : densityPerM;
+/** What a crown's tags say of its kind; most trees whose kind nobody has tagged are taken for broadleaf. */
+export function kindOfCanopy({ leafType }: Pick<Canopy, 'leafType'>): TreeKind {
+  return leafType === 'needleleaved' ? 'conifer' : 'broadleaf';
+}
+
+/**
+ * Density of a crown of the map, which is given for trees in leaf, on a day of `season`. Needles and evergreen leaves
+ * stay; a mixed wood keeps half of what leaves take away. The cycle, where it is tagged, says more than the leaf: larches.
+ */
+export function seasonalDensity(canopy: Canopy, season: Season): number {
+  return season === 'bare' ? canopy.densityPerM * bareShareOf(canopy) : canopy.densityPerM;
+}
+
+function bareShareOf(canopy: Canopy): number {
+  const bare = CROWNS.broadleaf.bareShare;
+  const half = (1 + bare) / 2;
+  const { leafCycle, leafType } = canopy;
+  if (leafCycle === undefined) return leafType === 'mixed' ? half : CROWNS[kindOfCanopy(canopy)].bareShare;
+  if (leafCycle === 'evergreen') return 1;
+  return leafCycle === 'deciduous' ? bare : half;
 }
 
 /** Chance that a ball gets through `lengthM` metres of crown. */

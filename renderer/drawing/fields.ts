@@ -1,7 +1,7 @@
 /** Which properties a kind has for the panel, in words, and how text typed in becomes what the file holds. */
 
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
-import { KIND_RULES, type PropertyKey } from '../../core/course/schema.ts';
+import { KIND_RULES, LEAF_CYCLES, LEAF_TYPES, type PropertyKey } from '../../core/course/schema.ts';
 import { CARD_LENGTH_MEMBER } from '../../core/course/card-length.ts';
 import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from '../../core/course/defaults.ts';
 import type { Units } from '../state/measures.ts';
@@ -13,6 +13,7 @@ export interface Field {
   readonly numeric: boolean;
   /** What is taken where nothing is written. */
   readonly standard?: string;
+  readonly choices?: readonly string[];
 }
 
 const M_PER_YARD = 0.9144;
@@ -26,6 +27,8 @@ const WORDS: Readonly<Record<PropertyKey, Omit<Field, 'key'>>> = {
   diameter_crown: { words: 'Crown, across', unit: 'm', numeric: true },
   canopy_base_m: { words: 'Lowest branches', unit: 'm', numeric: true },
   canopy_density_per_m: { words: 'Density', unit: 'per m', numeric: true },
+  leaf_type: { words: 'Leaves', numeric: false, choices: LEAF_TYPES },
+  leaf_cycle: { words: 'Keeps its leaves', numeric: false, choices: LEAF_CYCLES },
   ele: { words: 'Above sea level', unit: 'm', numeric: true },
 };
 
@@ -58,6 +61,10 @@ function standardOf(kind: FeatureKind, key: PropertyKey): { readonly standard?: 
       return { standard: String(canopy.densityPerM) };
     case 'diameter_crown':
       return { standard: String(2 * TREE_CROWN_RADIUS_M) };
+    case 'leaf_type':
+      return { standard: 'broadleaved' };
+    case 'leaf_cycle':
+      return { standard: 'by its leaves' };
     default:
       return {};
   }

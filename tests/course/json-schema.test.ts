@@ -55,6 +55,8 @@ describe('the published JSON Schema', () => {
       ' 5',
       'x',
       '',
+      'needleleaved',
+      'evergreen',
       1e9,
       {},
       [],
@@ -69,6 +71,8 @@ describe('the published JSON Schema', () => {
       'diameter_crown',
       'canopy_base_m',
       'canopy_density_per_m',
+      'leaf_type',
+      'leaf_cycle',
       'ele',
     ];
     const tag = (table: object) =>

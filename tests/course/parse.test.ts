@@ -219,14 +219,32 @@ describe('what is read', () => {
           { natural: 'wood', height: '14 m', canopy_base_m: '3', canopy_density_per_m: '.2' },
           square(50, 50, 9),
         ),
-        area({ natural: 'wood', height: 15, canopy_base_m: 3 }, square(90, 50, 9)),
+        area(
+          {
+            natural: 'wood',
+            height: 15,
+            canopy_base_m: 3,
+            leaf_type: 'needleleaved',
+            leaf_cycle: 'now and then',
+          },
+          square(90, 50, 9),
+        ),
         point({ holewright_kind: 'ground_level', ele: '-2.5' }, at(0, 0)),
       ),
     );
     expect(course.holes[0]).toMatchObject({ number: 3, par: 5 });
     expect(course.holes[0]).not.toHaveProperty('strokeIndex');
     expect(course.areas[0]!.canopy).toEqual({ topM: 14, baseM: 3, densityPerM: 0.12 });
-    expect(course.warnings).toMatchObject([{ code: 'value-unreadable', where: 'feature 1 (woods)' }]);
+    expect(course.areas[1]!.canopy).toEqual({
+      topM: 15,
+      baseM: 3,
+      densityPerM: 0.12,
+      leafType: 'needleleaved',
+    });
+    expect(course.warnings).toMatchObject([
+      { code: 'value-unreadable', where: 'feature 1 (woods)' },
+      { code: 'value-unreadable', where: 'feature 2 (woods)' },
+    ]);
     expect(course.levels).toEqual([{ at: [4, 52], elevationM: -2.5 }]);
   });
 

@@ -239,6 +239,28 @@ describe('canopies', () => {
     }
   });
 
+  it('are thinner where leaves have fallen, and as dense as ever where needles stay', () => {
+    const crown = { topM: 12, baseM: 3, densityPerM: 0.12 };
+    const course = flatCourse({
+      lengthM: 100,
+      patches: [{ ...box('woods', 20, -60, 40, -40), canopy: { ...crown, leafType: 'mixed' } }],
+      trees: [
+        { x: 0, y: -50, radiusM: 4, canopy: crown },
+        { x: -20, y: -50, radiusM: 4, canopy: { ...crown, leafType: 'needleleaved' } },
+      ],
+    });
+    const frame = makeLocalFrame(course.holes[0]!.line[1]!);
+    const densities = (season: 'leaf' | 'bare'): readonly number[] => {
+      const ground = rasteriseHole(course, course.holes[0]!, frame, 1, season);
+      return [0, -20, 30].map((x) => ground.canopyDensity[cellIndexAt(ground, x + 0.5, -49.5)]!);
+    };
+    expect(densities('leaf')).toEqual([0.12, 0.12, 0.12].map(Math.fround));
+    const [broad, needles, mixed] = densities('bare');
+    expect(broad).toBeCloseTo(0.048, 6);
+    expect(needles).toBeCloseTo(0.12, 6);
+    expect(mixed).toBeCloseTo(0.084, 6);
+  });
+
   it('of single trees stand over whatever lie is below', () => {
     const ground = flatGround({
       lengthM: 100,

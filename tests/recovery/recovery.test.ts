@@ -12,6 +12,7 @@ import { restAfterHit } from '../../core/recovery/stopped-ball.ts';
 import { crownDensity, lightShare, seasonalDensity, trunkRadiusM } from '../../core/ground/tree-kinds.ts';
 import { STEMS_PER_M } from '../../core/ground/tree-kinds.ts';
 import { passChance, type TreeGround, treesAlong } from '../../core/recovery/tree-line.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const SIZE = 240;
 const DEGREE = Math.PI / 180;
@@ -96,10 +97,10 @@ describe('over the trees', () => {
     const there = heightThere(nineIron, 0, over.atM);
     expect(over.hasM).toBeCloseTo(there.mean, 9);
     expect(over.sdM).toBeGreaterThan(0.5);
-    expect(clearanceWords(over, nineIron, 'metres')).toMatch(
+    expect(clearanceWords(over, nineIron, 'metres', english)).toMatch(
       /^needs 14 m at 31 m; your 9-iron has \d+ ± \d+$/,
     );
-    expect(clearanceWords(over, punch, 'yards')).toMatch(/^needs 46 ft at 33 yd; your punch 7-iron has/);
+    expect(clearanceWords(over, punch, 'yards', english)).toMatch(/^needs 46 ft at 33 yd; your punch 7-iron has/);
   });
 
   it('leaves the crown over the ball to the question of going under', () => {
@@ -133,7 +134,7 @@ describe('under the branches', () => {
 
   it('a punch stays below what a full iron flies into', () => {
     const under = clearanceUnder(roof, 0, 0, 0, punch)!;
-    expect(clearanceWords({ ...under, atM: 20 }, punch, 'metres', 'under')).toMatch(
+    expect(clearanceWords({ ...under, atM: 20 }, punch, 'metres', english, 'under')).toMatch(
       /^stay below 4\.0 m at 20 m; your punch 7-iron has \d\.\d ± \d\.\d$/,
     );
     expect(under.chance).toBeGreaterThan(0.7);
@@ -236,8 +237,16 @@ describe('kinds of tree', () => {
   it('let more through when bare, unless they keep their needles', () => {
     expect(crownDensity('broadleaf', 'bare')).toBeLessThan(crownDensity('broadleaf', 'leaf'));
     expect(crownDensity('conifer', 'bare')).toBe(crownDensity('conifer', 'leaf'));
-    expect(seasonalDensity(0.12, 'broadleaf', 'leaf')).toBe(0.12);
-    expect(seasonalDensity(0.12, 'broadleaf', 'bare')).toBeLessThan(0.06);
+    const crown = { topM: 12, baseM: 2, densityPerM: 0.12 };
+    expect(seasonalDensity(crown, 'leaf')).toBe(0.12);
+    expect(seasonalDensity(crown, 'bare')).toBeCloseTo(0.048, 12);
+    expect(seasonalDensity({ ...crown, leafType: 'needleleaved' }, 'bare')).toBe(0.12);
+    expect(seasonalDensity({ ...crown, leafType: 'mixed' }, 'bare')).toBeCloseTo(0.084, 12);
+    // what the cycle says goes before what the leaf is like: larch and holly
+    const larch = { ...crown, leafType: 'needleleaved', leafCycle: 'deciduous' } as const;
+    expect(seasonalDensity(larch, 'bare')).toBeCloseTo(0.048, 12);
+    const holly = { ...crown, leafType: 'broadleaved', leafCycle: 'evergreen' } as const;
+    expect(seasonalDensity(holly, 'bare')).toBe(0.12);
     expect(lightShare(0.2, 5)).toBeCloseTo(Math.exp(-1), 12);
     expect(trunkRadiusM('conifer', 16)).toBeCloseTo(0.2, 9);
   });

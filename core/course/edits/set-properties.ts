@@ -76,6 +76,8 @@ const NAMES: Readonly<Record<string, string>> = {
   diameter_crown: 'crown',
   canopy_base_m: 'canopy base',
   canopy_density_per_m: 'canopy density',
+  leaf_type: 'leaves',
+  leaf_cycle: 'leaf cycle',
   ele: 'elevation',
   card_length_m: 'card length',
 };

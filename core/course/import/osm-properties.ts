@@ -2,6 +2,7 @@
 
 import { tagsOfKind } from '../edits/kind-tags.ts';
 import type { FeatureKind } from '../feature-kind.ts';
+import { LEAF_CYCLES, LEAF_TYPES } from '../schema.ts';
 import { parseLengthM } from './lengths.ts';
 import type { Tags } from './osm-data.ts';
 import { OSM_ID_MEMBER } from './proposal.ts';
@@ -33,6 +34,11 @@ export function takenFor(kind: FeatureKind, tags: Tags): string | undefined {
 
 const KEPT: Readonly<Partial<Record<FeatureKind, readonly string[]>>> = { hole: ['par', 'handicap'] };
 
+const LEAF_TAGS = [
+  ['leaf_type', LEAF_TYPES],
+  ['leaf_cycle', LEAF_CYCLES],
+] as const;
+
 /** Our tags for the kind, and of the element's own those that mean something to the course. */
 export function propertiesOf(kind: FeatureKind, tags: Tags, origin: string): Record<string, unknown> {
   const properties: Record<string, unknown> = { ...tagsOfKind(kind) };
@@ -50,6 +56,10 @@ export function propertiesOf(kind: FeatureKind, tags: Tags, origin: string): Rec
     if (heightM !== undefined && heightM <= 200) properties['height'] = heightM;
     const crownM = parseLengthM(tags['diameter_crown']);
     if (kind === 'tree' && crownM !== undefined && crownM <= 200) properties['diameter_crown'] = crownM;
+    for (const [key, values] of LEAF_TAGS) {
+      const value = tags[key];
+      if ((values as readonly unknown[]).includes(value)) properties[key] = value;
+    }
     if (tags['natural'] === 'scrub') {
       properties['height'] ??= SCRUB_HEIGHT_M;
       properties['canopy_base_m'] = 0;

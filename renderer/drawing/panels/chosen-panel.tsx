@@ -67,6 +67,7 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
             numeric={field.numeric}
             disabled={!editable}
             {...(field.unit === undefined ? {} : { unit: field.unit })}
+            {...(field.choices === undefined ? {} : { choices: field.choices })}
             {...(field.standard === undefined ? {} : { placeholder: `${field.standard} taken` })}
             take={(text) =>
               desk.attempt((document) =>

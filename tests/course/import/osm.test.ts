@@ -81,19 +81,25 @@ describe('an extract of a course', () => {
     expect(green).toMatchObject({ hole: 1, by: 'nearness', distanceM: 0 });
   });
 
-  it('reads heights with units, leaves out what is no length, and gives scrub its own', () => {
+  it('reads heights with units and leaf tags, leaves out what is no length, and gives scrub its own', () => {
     expect(byOrigin(proposal, 'way/119')!.properties).toMatchObject({
       natural: 'wood',
       height: 2,
       canopy_base_m: 0,
     });
-    expect(byOrigin(proposal, 'relation/901')!.properties).toMatchObject({ natural: 'wood', height: 17 });
+    expect(byOrigin(proposal, 'relation/901')!.properties).toMatchObject({
+      natural: 'wood',
+      height: 17,
+      leaf_type: 'mixed',
+    });
     const trees = proposal.features.filter(
       ({ kind, origin }) => kind === 'tree' && origin.startsWith('node'),
     );
     // 39 ft 4 in is 11.99 m
     expect(trees[0]!.properties).toMatchObject({ height: 11.99, diameter_crown: 6 });
+    expect(trees[0]!.properties).toMatchObject({ leaf_type: 'needleleaved', leaf_cycle: 'deciduous' });
     expect(trees[1]!.properties).not.toHaveProperty('height');
+    expect(trees[1]!.properties).not.toHaveProperty('leaf_type');
   });
 
   it('sets a row of trees crown to crown', () => {
