@@ -16,4 +16,14 @@ export const DAY_RANGES = {
   greenSpeedFt: { least: 5, most: 15 },
 } as const satisfies Readonly<Record<string, Range>>;
 
+/**
+ * How far a look at other days goes. Beyond a gale (8 Beaufort ends at 20.7 m/s), frost and great heat hardly anybody plays;
+ * common practice, no source.
+ */
+export const LOOKED_RANGES = {
+  windMps: { least: 0, most: 20 },
+  temperatureC: { least: -5, most: 40 },
+  greenSpeedFt: DAY_RANGES.greenSpeedFt,
+} as const satisfies Readonly<Record<string, Range>>;
+
 export type DayNumber = keyof typeof DAY_RANGES;

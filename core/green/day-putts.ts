@@ -3,7 +3,6 @@
  * record, which is what they hole on greens of ordinary slopes and speed, moved by what another speed changes there.
  */
 
-import type { PuttingSkill } from '../player/model.ts';
 import type { PuttingTable, PuttOdds } from '../putting/putting.ts';
 import { levelPutts, type PuttsAround } from '../putting/putts-around.ts';
 import { greenPutts, type GreenPuttsProblem } from './green-putts.ts';
@@ -11,7 +10,7 @@ import { type PuttField, solvePutts } from './putt-field.ts';
 import { ORDINARY_GREEN } from './stroke-skill.ts';
 import { planeGreen } from './surface.ts';
 
-export interface DayPuttsProblem extends Omit<GreenPuttsProblem, 'bearings' | 'draws'> {
+export interface DayPuttsProblem extends GreenPuttsProblem {
   /** The player's record as a table. */
   readonly table: PuttingTable;
 }
@@ -24,21 +23,21 @@ const RING_STEP_M = 0.05;
 export function dayPutts(problem: DayPuttsProblem): PuttsAround {
   const field = greenPutts(problem);
   if (field !== null) return fieldPutts(field);
-  const { greenSpeedFt, putting, table } = problem;
+  const { greenSpeedFt, table } = problem;
   if (greenSpeedFt === ORDINARY_GREEN.greenSpeedFt) return levelPutts(table);
   return changedSpeed(
     table,
-    ordinaryField(putting, greenSpeedFt),
-    ordinaryField(putting, ORDINARY_GREEN.greenSpeedFt),
+    ordinaryField(problem, greenSpeedFt),
+    ordinaryField(problem, ORDINARY_GREEN.greenSpeedFt),
   );
 }
 
-function ordinaryField(putting: PuttingSkill, greenSpeedFt: number): PuttField {
+function ordinaryField({ putting, bearings, draws }: DayPuttsProblem, greenSpeedFt: number): PuttField {
   return solvePutts({
     surface: planeGreen(ORDINARY_GREEN.slopeShare, 0),
-    greenSpeedFt,
-    putting,
-    longestM: FARTHEST_M,
+    ...{ greenSpeedFt, putting, longestM: FARTHEST_M },
+    ...(bearings === undefined ? {} : { bearings }),
+    ...(draws === undefined ? {} : { draws }),
   });
 }
 

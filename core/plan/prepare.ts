@@ -9,7 +9,7 @@ import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../course/mo
 import { isOnRaster, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
-import { dayPutts } from '../green/day-putts.ts';
+import { dayPutts, type DayPuttsProblem } from '../green/day-putts.ts';
 import { rasteriseHole } from '../ground/rasterise.ts';
 import type { PlayerModel } from '../player/model.ts';
 import { makePuttingTable, type PuttingTable } from '../putting/putting.ts';
@@ -176,7 +176,7 @@ function puttsOf(
   const key = [hole.number, pin.x, pin.y, greenSpeedFt, directionSd, distanceSdShare].join(' ');
   let putts = known.get(key);
   if (putts === undefined) {
-    putts = solveGreen(course, frame, ground, pin, player, greenSpeedFt);
+    putts = dayPutts({ ...greenProblem(course, { frame, ground, pin, player }), greenSpeedFt });
     const [oldest] = known.keys();
     if (known.size >= KEPT_PUTTS && oldest !== undefined) known.delete(oldest);
     known.set(key, putts);
@@ -184,14 +184,11 @@ function puttsOf(
   return putts;
 }
 
-function solveGreen(
+/** The green of a prepared hole, but for its speed. */
+export function greenProblem(
   course: Course,
-  frame: LocalFrame,
-  ground: HoleGround,
-  pin: Spot,
-  player: PlayerModel,
-  greenSpeedFt: number,
-): PuttsAround {
+  { frame, ground, pin, player }: Pick<PreparedHole, 'frame' | 'ground' | 'pin' | 'player'>,
+): Omit<DayPuttsProblem, 'greenSpeedFt'> {
   let reachM = 0;
   for (let i = 0; i < ground.lie.length; i++) {
     if (ground.lie[i] !== Lie.green) continue;
@@ -199,14 +196,13 @@ function solveGreen(
     const y = ground.south + (Math.floor(i / ground.columns) + 0.5) * ground.cellM;
     reachM = Math.max(reachM, Math.hypot(x - pin.x, y - pin.y));
   }
-  return dayPutts({
+  return {
     levels: course.levels.map((level) => ({ ...frame.toSpot(level.at), elevationM: level.elevationM })),
     pin,
-    greenSpeedFt,
     putting: player.putting,
     table: puttingOf(player),
     reachM: reachM + 1,
-  });
+  };
 }
 
 /** The last day's flights of each player: they serve all holes. */
