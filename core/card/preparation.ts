@@ -141,7 +141,7 @@ function greenRoutine(units: CardUnits): string[] {
   const lag = lengthWords(8, units);
   return [
     `Three balls from ${long} to the fringe, no hole: stop each as near the edge as you can. Feel first, look later.`,
-    'One stroke that you know, rolled up and down the same flat stretch: pace both rolls out and write them down. Green speed today = speed you know x today’s mean roll / roll you know.',
+    'One stroke that you know, rolled up and down the same flat stretch: pace both rolls out and write them down. Green speed today = speed you know × today’s mean roll ÷ roll you know.',
     `Lag putts from about ${lag}: three balls, each to end within a putter’s length of the hole.`,
     'Short ones last: a circle of putts at one long step, then at two. Finish with one that drops.',
   ];

@@ -2,6 +2,7 @@
 
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Paragraph } from '../../../core/card/paragraphs.ts';
+import { unbroken } from '../../../core/card/unbroken.ts';
 
 interface Props {
   readonly paragraphs: readonly Paragraph[];
@@ -27,8 +28,8 @@ export function FittedWords({ paragraphs, largestPt, smallestPt }: Props) {
     <dl class="fitted-words" ref={box}>
       {paragraphs.map(({ label, text }) => (
         <div key={label}>
-          <dt>{label}</dt>
-          <dd>{text}</dd>
+          <dt>{unbroken(label)}</dt>
+          <dd>{unbroken(text)}</dd>
         </div>
       ))}
     </dl>

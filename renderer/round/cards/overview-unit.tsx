@@ -5,6 +5,7 @@ import type { CardHole } from '../../../core/card/model.ts';
 import { PaintedArea } from './ground-areas.tsx';
 import type { PaperLayout } from './paper.ts';
 import { KEY } from '../../../core/card/inks.ts';
+import { unbroken } from '../../../core/card/unbroken.ts';
 
 export interface OverviewWords {
   readonly course: string;
@@ -49,7 +50,7 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
             {words.player} · tee {words.tee}
           </p>
           {words.lines.map((line) => (
-            <p key={line}>{line}</p>
+            <p key={line}>{unbroken(line)}</p>
           ))}
         </>
       )}
