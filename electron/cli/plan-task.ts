@@ -4,6 +4,7 @@ import { type AimSide, aimSide } from '../../core/plan/aim-side.ts';
 import type { Conditions } from '../../core/conditions/conditions.ts';
 import { prepareHole } from '../../core/plan/prepare.ts';
 import { planFromSpot } from '../../core/plan/options.ts';
+import { type ConditionSpan, conditionSpans } from '../../core/plan/sensitivity.ts';
 import { solveNow } from '../../core/plan/solve.ts';
 import type { Convergence, SpotPlan } from '../../core/plan/model.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
@@ -18,6 +19,8 @@ export interface PlanTask {
   readonly holePosition?: string;
   readonly seed: string;
   readonly conditions: Conditions;
+  /** Whether to tell how far the day may change before the recommendation does. */
+  readonly sensitivity?: boolean;
 }
 
 export interface PlannedHole {
@@ -29,6 +32,8 @@ export interface PlannedHole {
   readonly sides: Readonly<Record<string, AimSide>>;
   readonly convergence: Convergence;
   readonly conditions: Conditions;
+  /** Null where it was not asked for. */
+  readonly sensitivity: readonly ConditionSpan[] | null;
 }
 
 export function planTask(course: Course, player: PlayerModel, task: PlanTask): Result<PlannedHole, Fault> {
@@ -61,7 +66,16 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
     lengthM,
     convergence: field.convergence,
     conditions: prepared.value.conditions,
+    sensitivity: task.sensitivity === true ? spansNow(course, prepared.value, field, plan) : null,
   });
+}
+
+function spansNow(...of: Parameters<typeof conditionSpans>): readonly ConditionSpan[] {
+  const steps = conditionSpans(...of);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
 }
 
 /** A place named by `--option` that is not on the hole's ground. */

@@ -21,7 +21,7 @@ import { faultLine } from '../../core/result.ts';
 import { PROGRAM_VERSION } from './version.ts';
 
 const USAGE = `usage: npm run --silent plan -- --course FILE --player FILE --hole N|N,N,...|all
-       [--tee NAME] [--from LON,LAT] [--hole-position NAME] [--seed S] [--json]
+       [--tee NAME] [--from LON,LAT] [--hole-position NAME] [--seed S] [--json] [--sensitivity]
 ${DAY_USAGE}`;
 
 async function plan(args: readonly string[]): Promise<void> {
@@ -37,6 +37,7 @@ async function plan(args: readonly string[]): Promise<void> {
       'hole-position': text,
       seed: text,
       json: { type: 'boolean' },
+      sensitivity: { type: 'boolean' },
       ...DAY_OPTIONS,
     },
     USAGE,
@@ -65,6 +66,7 @@ async function plan(args: readonly string[]): Promise<void> {
       hole,
       seed,
       conditions,
+      sensitivity: values.sensitivity === true,
       ...(tee === undefined ? {} : { tee }),
       ...(spot === undefined ? {} : { from: spot.value }),
       ...(holePosition === undefined ? {} : { holePosition }),
@@ -114,6 +116,7 @@ function planDocument(hole: PlannedHole, seed: string, inputs: object): object {
     options: spotPlan.options,
     convergence: hole.convergence,
     conditions: hole.conditions,
+    ...(hole.sensitivity === null ? {} : { sensitivity: hole.sensitivity }),
     seed,
     inputs,
   };
