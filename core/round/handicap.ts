@@ -86,6 +86,19 @@ export function strokesReceived(
   });
 }
 
+/**
+ * Strokes on each hole of a match: the player of the higher course handicap receives the difference, first on the lowest
+ * stroke indexes (Rule 6.2b, Appendix E). Seen from the first player: negative where the opponent receives.
+ */
+export function matchStrokes(
+  own: number,
+  opponents: number,
+  strokeIndexes: readonly (number | undefined)[],
+): readonly number[] {
+  const received = strokesReceived(Math.abs(own - opponents), strokeIndexes);
+  return own >= opponents ? received : received.map((strokes) => (strokes === 0 ? 0 : -strokes));
+}
+
 /** The highest score on a hole that counts for a handicap: par + 2 + strokes received (Rule 3.1b). */
 export function netDoubleBogey(par: number, received: number): number {
   const highest = par + 2 + received;

@@ -5,6 +5,7 @@ import {
   ALLOWANCE,
   courseHandicap,
   exactCourseHandicap,
+  matchStrokes,
   netDoubleBogey,
   playingHandicap,
   roundHalfUp,
@@ -51,6 +52,17 @@ describe('Rules of Handicapping', () => {
   it('Appendix E: a plus handicap gives strokes back from the highest stroke index (USGA, the same answer)', () => {
     const received = strokesReceived(-2, INDEXES);
     INDEXES.forEach((index, hole) => expect(received[hole]).toBe(index >= 17 ? -1 : 0));
+  });
+
+  it('6.2b: in a match the higher handicap receives the difference where the stroke index is lowest, whoever has it', () => {
+    const mine = matchStrokes(17, 12, INDEXES);
+    const theirs = matchStrokes(12, 17, INDEXES);
+    INDEXES.forEach((index, hole) => {
+      expect(mine[hole]).toBe(index <= 5 ? 1 : 0);
+      expect(theirs[hole]).toBe(index <= 5 ? -1 : 0);
+    });
+    // against a plus handicap too: +2 and 3 are five strokes apart (from memory)
+    expect(matchStrokes(3, -2, INDEXES)).toEqual(mine);
   });
 
   it('3.1b: net double bogey is par + 2 + strokes received', () => {

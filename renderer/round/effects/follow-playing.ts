@@ -1,7 +1,7 @@
 /** Asks a worker, whenever target or plans change, what to play from each tee to reach the target. */
 
 import type { Aim } from '../../../core/round/aim.ts';
-import { playingHandicap, strokesReceived, ALLOWANCE } from '../../../core/round/handicap.ts';
+import { ALLOWANCE, matchStrokes, playingHandicap, strokesReceived } from '../../../core/round/handicap.ts';
 import type { ScoreDistribution } from '../../../core/round/distribution.ts';
 import { scoreToMeet } from '../../../core/round/target.ts';
 import type { PlayingAnswer } from '../../workers/round-api.ts';
@@ -58,8 +58,9 @@ export function aimNow(app: AppState, state: RoundState): AimNow {
         rating,
         ALLOWANCE.matchPlay,
       );
-      const received = strokesReceived(
-        own - theirs,
+      const received = matchStrokes(
+        own,
+        theirs,
         all.map(({ strokeIndex }) => strokeIndex),
       );
       const ledgers = ready.map(({ hole }) => state.ledgers[hole]?.key ?? '').join('|');

@@ -1,5 +1,6 @@
 /** What to play from each tee to reach the aim, given how the round stands. */
 
+import { strokesWords } from '../../../core/round/strokes-words.ts';
 import { useApp } from '../../state/use-app.ts';
 import { missingFor, playingNow } from '../effects/follow-playing.ts';
 import { useRound, useRoundHoles } from '../state/use-round.ts';
@@ -40,6 +41,14 @@ export function PlayingPage() {
                 {state.wishes.game === 'match' ? ' A halved match counts half.' : ''}
               </p>
             </div>
+            {answer.plan.aim.kind !== 'score' && (
+              <p class="faint">
+                {strokesWords(
+                  answer.plan.aim.received,
+                  holes.all.map(({ number }) => number),
+                )}
+              </p>
+            )}
           </section>
           <section class="table-box" aria-label="Departures from the lowest mean">
             <DeparturesTable answer={answer} holes={holes} />
