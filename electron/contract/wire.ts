@@ -316,7 +316,8 @@ export const changesSchema = v.object({
 
 /** Reads what a page asked of `method`; anything else becomes a refusal that names the place. */
 export function readRequest<M extends Method>(method: M, request: unknown): HostAnswer<Request<M>> {
-  const read = v.safeParse(requestSchemas[method], request);
+  // A list would pass for an object without members.
+  const read = v.safeParse(requestSchemas[method], Array.isArray(request) ? null : request);
   if (read.success) return { ok: true, value: read.output };
   const where = v.getDotPath(read.issues[0]);
   return {
