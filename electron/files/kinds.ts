@@ -19,16 +19,20 @@ export function kindFinder(disk: Disk): KindOf {
     if (file.bytes > MOST_BYTES_LOOKED_INTO) return null;
     const before = seen.get(path);
     if (before?.stamp === file.stamp) return before.kind;
-    const kind = await disk.read(path, MOST_BYTES_LOOKED_INTO).then(kindByContent, () => null);
+    const kind = await disk.read(path, MOST_BYTES_LOOKED_INTO).then(
+      (bytes) => kindByContent(new TextDecoder().decode(bytes)),
+      () => null,
+    );
     seen.set(path, { stamp: file.stamp, kind });
     return kind;
   };
 }
 
-function kindByContent(bytes: Uint8Array): FileKind | null {
+/** The kind that a JSON text says it is, null where it says none. */
+export function kindByContent(text: string): FileKind | null {
   let value: unknown;
   try {
-    value = JSON.parse(new TextDecoder().decode(bytes));
+    value = JSON.parse(text);
   } catch {
     return null;
   }

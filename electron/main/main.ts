@@ -19,6 +19,7 @@ import { type Asset, assetAt, readAssets } from '../pages/assets.ts';
 import { programPlaces } from '../pages/places.ts';
 import { answerPage } from './answer-page.ts';
 import { confineContents, confineSession } from './confine.ts';
+import { givenPaths, opening, takeGiven } from './given-file.ts';
 import { setMenu } from './menu.ts';
 import { tellAndEnd, watchProgram, watchWindow } from './mishaps.ts';
 import { registerPageScheme, servePage } from './page-scheme.ts';
@@ -30,6 +31,10 @@ let editing: Editing | null = null;
 let hasBegun = false;
 /** Origins that the page on screen may ask for tiles. */
 let tileOrigins: readonly string[] = [];
+/** Files that the system hands over before there is a store to take them. */
+const waiting: string[] = [];
+/** Takes files in once the program has begun, and shows them. */
+let give: ((paths: readonly string[]) => Promise<void>) | null = null;
 
 function chosen(): { readonly workspace: string; readonly isDemo: boolean } {
   const { values } = parseArgs({
@@ -52,6 +57,27 @@ async function settingsFor(store: FileStore, isDemo: boolean): Promise<SettingsS
   return passingSettings(
     demoSettings(begin.ok ? begin.value : firstSettings, entries.ok ? entries.value : []),
   );
+}
+
+/** What follows the program's own name, and in a source tree its folder, on a command line. */
+function wordsOf(commandLine: readonly string[]): readonly string[] {
+  return commandLine.slice(app.isPackaged ? 1 : 2);
+}
+
+/** Takes files in and makes the page open them; a refusal is told in words. */
+async function takeIn(store: FileStore, settings: SettingsStore, paths: readonly string[]): Promise<boolean> {
+  let isTaken = false;
+  for (const path of paths) {
+    const taken = await takeGiven(store, path);
+    if (!taken.ok) {
+      void dialog.showMessageBox({ type: 'warning', title: 'Holewright', message: taken.message });
+      continue;
+    }
+    const kept = await settings.read();
+    if (kept.ok) await settings.write(opening(kept.value, taken.value));
+    isTaken = true;
+  }
+  return isTaken;
 }
 
 function showWindow(): void {
@@ -91,6 +117,15 @@ async function begin(): Promise<void> {
     return;
   }
   const settings = await settingsFor(store.value, isDemo);
+  await takeIn(store.value, settings, [
+    ...waiting.splice(0),
+    ...givenPaths(wordsOf(process.argv), process.cwd()),
+  ]);
+  give = async (paths) => {
+    // The page asks about unsaved work before it lets itself be loaded anew.
+    if ((await takeIn(store.value, settings, paths)) && window !== null) window.webContents.reload();
+    showWindow();
+  };
   servePage(session.defaultSession, assets, async () => {
     const kept = await settings.read();
     tileOrigins = kept.ok ? acceptedOrigins(kept.value.tileSources ?? []) : [];
@@ -122,7 +157,8 @@ async function begin(): Promise<void> {
     });
   });
   hasBegun = true;
-  showWindow();
+  if (waiting.length > 0) await give(waiting.splice(0));
+  else showWindow();
 }
 
 watchProgram(app);
@@ -134,7 +170,18 @@ if (app.requestSingleInstanceLock()) {
   const showAgain = (): void => {
     if (hasBegun) showWindow();
   };
-  app.on('second-instance', showAgain);
+  const handOver = (paths: readonly string[]): void => {
+    if (paths.length === 0) showAgain();
+    else if (hasBegun && give !== null) void give(paths);
+    else waiting.push(...paths);
+  };
+  app.on('second-instance', (_event, commandLine, folder) => {
+    handOver(givenPaths(wordsOf(commandLine), folder));
+  });
+  app.on('open-file', (event, path) => {
+    event.preventDefault();
+    handOver([path]);
+  });
   app.on('activate', showAgain);
   app.on('window-all-closed', () => {
     // What the window held is let go of before the program ends.

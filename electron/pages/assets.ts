@@ -4,7 +4,7 @@
  */
 
 import { readdir, readFile } from 'node:fs/promises';
-import { extname, join, relative, sep } from 'node:path';
+import { extname, join } from 'node:path';
 
 export interface Asset {
   readonly body: Uint8Array;
@@ -32,14 +32,18 @@ const types: Readonly<Record<string, string>> = {
 
 /** Reads all plain files below `folder`; kinds of file that the page does not use are left out. */
 export async function readAssets(folder: string): Promise<Assets> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const assets = new Map<string, Asset>();
-  for (const entry of entries) {
-    const type = types[extname(entry.name).toLowerCase()];
-    if (!entry.isFile() || type === undefined) continue;
-    const path = join(entry.parentPath, entry.name);
-    assets.set(relative(folder, path).split(sep).join('/'), { body: await readFile(path), type });
-  }
+  // Folder by folder, since inside a packed archive not every way of reading them all at once is to be had.
+  const readFolder = async (path: string, address: string): Promise<void> => {
+    for (const entry of await readdir(path, { withFileTypes: true })) {
+      const type = types[extname(entry.name).toLowerCase()];
+      const inside = join(path, entry.name);
+      if (entry.isDirectory()) await readFolder(inside, `${address}${entry.name}/`);
+      else if (entry.isFile() && type !== undefined)
+        assets.set(address + entry.name, { body: await readFile(inside), type });
+    }
+  };
+  await readFolder(folder, '');
   return assets;
 }
 

@@ -17,5 +17,7 @@ export function programPlaces(from: string): ProgramPlaces {
     if (above === root) throw new Error(`No package.json above ${from}: the program's folder is incomplete.`);
     root = above;
   }
-  return { root, page: join(root, 'dist', 'renderer'), demo: join(root, 'maps') };
+  // A packed program is one archive; what has to be opened as plain files lies beside it.
+  const outside = root.endsWith('.asar') ? dirname(root) : root;
+  return { root, page: join(root, 'dist', 'renderer'), demo: join(outside, 'maps') };
 }

@@ -25,6 +25,7 @@ vi.mock('electron', async () => {
     const contents = Object.assign(new EventEmitter(), {
       mainFrame,
       send: (...args: unknown[]) => sent.push(args),
+      reload: () => done.push('reload'),
     });
     const window = Object.assign(new EventEmitter(), {
       webContents: contents,
@@ -54,7 +55,10 @@ vi.mock('electron', async () => {
     app,
     // Called with `new`; what it returns is the window.
     BrowserWindow: makeWindow,
-    dialog: { showErrorBox: (_title: string, text: string) => done.push(`error ${text}`) },
+    dialog: {
+      showErrorBox: (_title: string, text: string) => done.push(`error ${text}`),
+      showMessageBox: () => Promise.resolve(done.push('told')),
+    },
     ipcMain: { handle: (channel: string, handler: never) => handlers.set(channel, handler) },
     Menu: { buildFromTemplate: () => ({}), setApplicationMenu: () => done.push('menu') },
     protocol: { registerSchemesAsPrivileged: () => done.push('scheme') },
@@ -169,6 +173,24 @@ describe('the main process', () => {
     );
   });
 
+  it('takes in the file that it is started with, and those that a second start hands over', async () => {
+    const given = join(documents, 'oak.geojson');
+    await writeFile(given, courseText(3));
+    await start(given);
+    const named = async (name: string): Promise<FileEntry | undefined> =>
+      (await ask<readonly FileEntry[]>('list')).find((entry) => entry.name === name);
+    expect((await ask<Settings>('readSettings')).lastCourse).toBe((await named('oak.geojson'))?.token);
+
+    const second = join(documents, 'elm.geojson');
+    await writeFile(second, courseText(4));
+    app.emit('second-instance', {}, ['electron', '/program', 'elm.geojson'], documents);
+    await vi.waitFor(() => expect(done).toContain('reload'));
+    expect((await ask<Settings>('readSettings')).lastCourse).toBe((await named('elm.geojson'))?.token);
+    app.emit('open-file', { preventDefault: () => done.push('own') }, join(documents, 'gone.geojson'));
+    await vi.waitFor(() => expect(done).toContain('told'));
+    expect(done).toContain('own');
+  });
+
   it('ends when another one is running, whose window comes to the front', async () => {
     isFirst = false;
     await start();
@@ -179,7 +201,7 @@ describe('the main process', () => {
     isFirst = true;
     done.length = 0;
     await start();
-    app.emit('second-instance');
+    app.emit('second-instance', {}, ['electron', '/program'], '/');
     expect(windows).toHaveLength(1);
     expect(done.slice(-2)).toEqual(['restore', 'focus']);
   });
