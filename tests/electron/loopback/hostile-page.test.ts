@@ -58,6 +58,9 @@ async function attack(page: Page, folder: string): Promise<Readonly<Record<strin
       fetch(address + path, { credentials: 'include', ...init }).then(async (response) =>
         response.type === 'opaque' ? 'opaque' : `READ ${(await response.text()).slice(0, 40)}`,
       );
+    /** What can be seen of a page in a frame or window; one that has not moved on yet is still the hostile page's own. */
+    const seen = (inside: Window): string =>
+      inside.location.href === 'about:blank' ? 'nothing came' : `READ ${inside.document.title}`;
     const element = (name: string, place: 'src' | 'href' | 'data', path: string): Promise<string> =>
       new Promise((resolve) => {
         const made = document.createElement(name);
@@ -104,12 +107,12 @@ async function attack(page: Page, folder: string): Promise<Readonly<Record<strin
         const loaded = new Promise((resolve) => frame.addEventListener('load', resolve));
         document.body.append(frame);
         await loaded;
-        return `READ ${frame.contentWindow!.document.title}`;
+        return seen(frame.contentWindow!);
       }),
       outcome('window', async () => {
         const opened = window.open(address);
         await new Promise((resolve) => setTimeout(resolve, 700));
-        return `READ ${opened!.document.title}`;
+        return seen(opened!);
       }),
       outcome('form', async () => {
         const frame = document.createElement('iframe');
@@ -127,7 +130,7 @@ async function attack(page: Page, folder: string): Promise<Readonly<Record<strin
         document.body.append(frame, form);
         form.submit();
         await new Promise((resolve) => setTimeout(resolve, 700));
-        return `READ ${frame.contentWindow!.document.title}`;
+        return seen(frame.contentWindow!);
       }),
       outcome('event stream', () => {
         const stream = new EventSource(`${address}api/events`, { withCredentials: true });
