@@ -36,7 +36,7 @@ export function targetWords(target: Target): string {
     case 'beat':
       return `beat ${target.score}`;
     case 'net-par':
-      return 'net par or better';
+      return 'make net par or better';
     case 'handicap':
       return `play to ${target.aim < 0 ? `+${-target.aim}` : target.aim}`;
   }

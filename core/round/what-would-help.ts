@@ -158,10 +158,22 @@ export interface HelpOptions {
   readonly formSd?: number;
   /** The holes of the player as is, where they are known already. */
   readonly known?: readonly ScoreDistribution[];
+  /**
+   * The same holes under the full plan, where `solve` works on a coarse grid: the odds told are then these, and what an
+   * improvement saves on the coarse grid moves them.
+   */
+  readonly planned?: readonly ScoreDistribution[];
   readonly onProgress?: (done: number, total: number) => void;
   /** Told of each improvement as it comes, with the odds of the player as is. */
   readonly onLine?: (line: HelpLine, now: { readonly chance: number; readonly expected: number }) => void;
   readonly isCancelled?: () => boolean;
+}
+
+/** Chance of a score of at most `strokes`, which need not be whole: straight between whole scores. */
+function chanceWithin(scores: ScoreDistribution, strokes: number): number {
+  const whole = Math.floor(strokes);
+  const share = strokes - whole;
+  return (1 - share) * chanceOfAtMost(scores, whole) + share * chanceOfAtMost(scores, whole + 1);
 }
 
 export async function whatWouldHelp(
@@ -174,14 +186,16 @@ export async function whatWouldHelp(
   const isCancelled = options.isCancelled ?? (() => false);
   const round = (holes: readonly ScoreDistribution[]) => roundDistribution(holes, formSd);
   const now = round(options.known ?? (await solve(setup, null)));
-  const chance = chanceOfAtMost(now, target);
-  const expected = meanOf(now);
+  const told = options.planned === undefined ? null : round(options.planned);
+  const chance = chanceOfAtMost(told ?? now, target);
+  const expected = meanOf(told ?? now);
   const lines: HelpLine[] = [];
   for (const [i, { id, words, change }] of improvements.entries()) {
     if (isCancelled()) break;
     const then = round(await solve(change(setup), id));
-    const better = chanceOfAtMost(then, target);
-    const line = { id, words, chance: better, gain: better - chance, saved: expected - meanOf(then) };
+    const saved = meanOf(now) - meanOf(then);
+    const better = told === null ? chanceOfAtMost(then, target) : chanceWithin(told, target + saved);
+    const line = { id, words, chance: better, gain: better - chance, saved };
     lines.push(line);
     onLine?.(line, { chance, expected });
     onProgress?.(i + 1, improvements.length);

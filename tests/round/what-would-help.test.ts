@@ -47,6 +47,22 @@ describe('what would help most', () => {
     expect(report.wasCancelled).toBe(false);
   });
 
+  it('moves the odds of the full plan by what is saved on a coarse grid that plays worse', async () => {
+    // two strokes worse over the round, as a coarse grid may be
+    const coarse = holes.map((hole) => tilted(hole, 0.11));
+    const solve = (_: Setup, id: string | null) =>
+      Promise.resolve(coarse.map((hole) => tilted(hole, RATE[id ?? ''] ?? 0)));
+    const full = await whatWouldHelp(setup, 88, solveWith([]));
+    const report = await whatWouldHelp(setup, 88, solve, { planned: holes });
+    expect(report.chance).toBe(full.chance);
+    expect(report.expected).toBe(full.expected);
+    const [pace] = report.lines;
+    expect(pace!.id).toBe('better-pace');
+    // close to what solving it in full would have told
+    expect(Math.abs(pace!.gain - full.lines[0]!.gain)).toBeLessThan(0.02);
+    expect(report.lines.find(({ id }) => id === 'tighter-wedges')!.gain).toBeCloseTo(0, 9);
+  });
+
   it('does not solve again what is known, and stops when told to', async () => {
     const asked: string[] = [];
     const report = await whatWouldHelp(setup, 88, solveWith(asked), {

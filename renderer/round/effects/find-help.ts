@@ -2,6 +2,7 @@
 
 import { proxy } from 'comlink';
 import type { ScoreDistribution } from '../../../core/round/distribution.ts';
+import { roundOutlook } from '../../../core/round/figures.ts';
 import { scoreToMeet } from '../../../core/round/target.ts';
 import {
   type HelpLine,
@@ -40,6 +41,7 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
   const key = helpKey(app, wishes);
   const target = scoreToMeet(targetOf(wishes, course, player), parOf(course.holes));
   const { ready } = roundHoles(app);
+  const { scores } = roundOutlook(ready, target, wishes.formSd);
   const total = (IMPROVEMENTS.length + 1) * ready.length;
   let done = 0;
   const shares = new Map<string, number>();
@@ -90,6 +92,7 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
   try {
     await whatWouldHelp({ player, course }, target, (_setup, improvement) => solve(improvement), {
       formSd: wishes.formSd,
+      planned: scores,
       isCancelled: () => !isOurs(),
       onLine: (line, as) => change({ ...as, lines: inOrder([...(now()?.lines ?? []), line]) }),
     });

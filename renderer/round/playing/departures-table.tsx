@@ -51,7 +51,7 @@ export function DeparturesTable({
           {shown.map((departure) => (
             <tr key={`${departure.hole} ${departure.count}`}>
               <th scope="row">{departureWords(departure, plan.aim, wordsOf(departure))}</th>
-              <td class="number">{signedText(100 * departure.gain, 1)} points</td>
+              <td class="number">{signedText(100 * departure.gain, 1)} % points</td>
               <td class="number">{signedText(departure.cost)}</td>
               <td class="number">{chanceWords(departure.reach)} of rounds</td>
             </tr>

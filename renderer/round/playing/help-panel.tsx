@@ -32,7 +32,8 @@ export function HelpPanel() {
       </div>
       <p class="faint">
         Each line plans the whole round anew for a player who does this one thing better. It is worked out on
-        a coarse grid with the same luck for both, so trust the order more than the last per cent.
+        a coarse grid with the same luck for both; the strokes saved there move the odds of the full plan.
+        Trust the order more than the last per cent.
         {!isWhole && ' It can be asked for once every hole is worked out.'}
       </p>
       {help?.status === 'working' && (
@@ -71,7 +72,7 @@ export function HelpPanel() {
               <tr key={id}>
                 <th scope="row">{words}</th>
                 <td class="number">{chanceWords(chance)}</td>
-                <td class="number">{signedText(100 * gain, 1)} points</td>
+                <td class="number">{signedText(100 * gain, 1)} % points</td>
                 <td class="number">{signedText(saved)}</td>
               </tr>
             ))}
