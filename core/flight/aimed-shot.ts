@@ -26,16 +26,16 @@ export interface AimedShot {
   readonly landingMps: number;
 }
 
-const stillShots = new WeakMap<ShotLaw, AimedShot>();
+const stillShots = new WeakMap<DayFlight, AimedShot>();
 
 /** `bearing` in radians clockwise from north. */
 export function aimedShot(law: ShotLaw, bearing: number): AimedShot {
   const { flight, conditions } = law;
   if (flight.table.directions > 1) return meetWind(flight, windAngle(conditions, bearing));
-  let still = stillShots.get(law);
+  let still = stillShots.get(flight);
   if (still === undefined) {
     still = meetWind(flight, 0);
-    stillShots.set(law, still);
+    stillShots.set(flight, still);
   }
   return still;
 }

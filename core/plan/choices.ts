@@ -27,6 +27,7 @@ function keptCarry(carryM: number): number {
 /** Laws of a player's shots on a day by spread, lie and carry (rounded; exact laws differ by less than a spread's doubt). */
 export class LawBook {
   private readonly laws = new Map<number, ShotLaw | null>();
+  private readonly fullLaws: (ShotLaw | null | undefined)[] = [];
 
   /** `flights`: those of the day, one for each of the player's spreads or ones a little different. */
   constructor(
@@ -36,7 +37,15 @@ export class LawBook {
 
   lawOf(spreadIndex: number, lie: LieCode, carryM: number): ShotLaw | null {
     const spread = this.player.spreads[spreadIndex]!;
-    const metres = spread.swing === 'part' ? keptCarry(carryM) : 0;
+    if (spread.swing !== 'part') {
+      const at = spreadIndex * 16 + lie;
+      const known = this.fullLaws[at];
+      if (known !== undefined) return known;
+      const made = shotLaw(this.player, spreadIndex, lie, 0, this.flights);
+      this.fullLaws[at] = made;
+      return made;
+    }
+    const metres = keptCarry(carryM);
     const key = (spreadIndex * 16 + lie) * 4096 + STEPS_PER_M * metres;
     let law = this.laws.get(key);
     if (law === undefined) {

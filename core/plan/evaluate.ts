@@ -8,6 +8,7 @@ import type { LawBook } from './choices.ts';
 import type { Choice, Spot } from './model.ts';
 import { PenaltyRelief, type ReliefSpot } from './relief.ts';
 import { ShotResolver } from './resolve-shot.ts';
+import { BATCH_SHOTS, ShotBatch } from './shot-batch.ts';
 import type { StrokesField } from './strokes-field.ts';
 
 /** Where play goes on after a shot. `replay`: stroke and distance, from where it was played. */
@@ -29,12 +30,15 @@ export interface Tally {
   count: number;
 }
 
+/** Lies from this code on cost a penalty or a replay. */
+const FIRST_PENALISED: number = Lie.penaltyYellow;
 /** More replays than this and a choice has no finite value worth naming. */
 const MOST_REPLAYS = 0.9;
 
 export class ChoiceEvaluator {
   readonly resolver: ShotResolver;
   readonly relief: PenaltyRelief;
+  readonly batch: ShotBatch;
   /** Model Local Rule E-5. */
   private readonly mayDropForLost: boolean;
   readonly next: NextState = { replay: false, x: 0, y: 0, lie: 0, penalty: 0, value: 0 };
@@ -44,19 +48,26 @@ export class ChoiceEvaluator {
     readonly book: LawBook,
   ) {
     this.resolver = new ShotResolver(field.ground);
+    this.batch = new ShotBatch(field.ground);
     this.relief = new PenaltyRelief(field);
     this.mayDropForLost = book.flights.conditions.rules.strokeAndDistanceAlternative;
   }
 
   /** Plays shot `i`; `next` says where play goes on. `ownValue`: what a replay would cost, NaN where not yet known. */
   play(spot: Spot, law: ShotLaw, bearing: number, draws: ShotDraws, i: number, ownValue: number): NextState {
-    const { resolver, next } = this;
+    const { resolver } = this;
     resolver.resolve(spot.x, spot.y, law, bearing, draws, i);
+    return this.after(spot, resolver.endX, resolver.endY, resolver.endLie, ownValue);
+  }
+
+  /** Where play goes on after a ball from `spot` that ended at (x, y) in `lie`. */
+  private after(spot: Spot, x: number, y: number, lie: number, ownValue: number): NextState {
+    const { next } = this;
     next.replay = false;
     next.penalty = 0;
-    next.x = resolver.endX;
-    next.y = resolver.endY;
-    next.lie = resolver.endLie;
+    next.x = x;
+    next.y = y;
+    next.lie = lie;
     if (next.lie === Lie.outOfBounds) {
       if (this.mayDropForLost) {
         const drop = this.relief.forLostBall(spot.x, spot.y, next.x, next.y);
@@ -90,6 +101,27 @@ export class ChoiceEvaluator {
     return next;
   }
 
+  /** Plays shots `from` .. `to - 1` of the draws; `visit` is told where play goes on after each, and what the shot met. */
+  playEach(
+    spot: Spot,
+    law: ShotLaw,
+    bearing: number,
+    draws: ShotDraws,
+    from: number,
+    to: number,
+    ownValue: number,
+    visit: (next: NextState, endLie: number, stoppedByTree: boolean) => void,
+  ): void {
+    const { endX, endY, endLie, stopped } = this.batch;
+    for (let first = from; first < to; first += BATCH_SHOTS) {
+      const end = Math.min(to, first + BATCH_SHOTS);
+      this.batch.play(spot.x, spot.y, law, bearing, draws, first, end);
+      for (let k = 0; k < end - first; k++) {
+        visit(this.after(spot, endX[k]!, endY[k]!, endLie[k]!, ownValue), endLie[k]!, stopped[k] === 1);
+      }
+    }
+  }
+
   /** Adds shots `from` .. `to - 1` of the draws to the tally. */
   addShots(
     spot: Spot,
@@ -101,12 +133,70 @@ export class ChoiceEvaluator {
     ownValue: number,
     tally: Tally,
   ): void {
-    for (let i = from; i < to; i++) {
-      const next = this.play(spot, law, bearing, draws, i, ownValue);
-      if (next.replay) tally.replays++;
-      else tally.sum += next.value;
+    for (let first = from; first < to; first += BATCH_SHOTS) {
+      const end = Math.min(to, first + BATCH_SHOTS);
+      this.batch.play(spot.x, spot.y, law, bearing, draws, first, end);
+      this.addEnds(spot, end - first, ownValue, tally);
     }
     tally.count += to - from;
+  }
+
+  /**
+   * Plays all the draws once and values each of as many equal groups as there are `fields` by one of them, into `tallies`
+   * (overwritten). Drops are taken where this evaluator's own field says.
+   */
+  addGroups(
+    spot: Spot,
+    law: ShotLaw,
+    bearing: number,
+    draws: ShotDraws,
+    ownValue: number,
+    fields: readonly StrokesField[],
+    tallies: readonly Tally[],
+  ): void {
+    const { batch } = this;
+    const { endX, endY, endLie } = batch;
+    const size = draws.count / fields.length;
+    const perBatch = Math.max(1, Math.floor(BATCH_SHOTS / size));
+    for (let first = 0; first < fields.length; first += perBatch) {
+      const groups = Math.min(perBatch, fields.length - first);
+      batch.play(spot.x, spot.y, law, bearing, draws, first * size, (first + groups) * size);
+      for (let group = 0; group < groups; group++) {
+        const field = fields[first + group]!;
+        const tally = tallies[first + group]!;
+        tally.sum = 0;
+        tally.replays = 0;
+        tally.count = size;
+        for (let k = group * size; k < (group + 1) * size; k++) {
+          const lie = endLie[k]!;
+          if (lie < FIRST_PENALISED) {
+            tally.sum += field.valueAt(endX[k]!, endY[k]!, lie);
+            continue;
+          }
+          const next = this.after(spot, endX[k]!, endY[k]!, lie, ownValue);
+          if (next.replay) tally.replays++;
+          else tally.sum += next.penalty + field.valueAt(next.x, next.y, next.lie);
+        }
+      }
+    }
+  }
+
+  /** What follows the first `count` shots of the batch. */
+  private addEnds(spot: Spot, count: number, ownValue: number, tally: Tally): void {
+    const { field } = this;
+    const { endX, endY, endLie } = this.batch;
+    let sum = 0;
+    for (let k = 0; k < count; k++) {
+      const lie = endLie[k]!;
+      if (lie < FIRST_PENALISED) {
+        sum += field.valueAt(endX[k]!, endY[k]!, lie);
+        continue;
+      }
+      const next = this.after(spot, endX[k]!, endY[k]!, lie, ownValue);
+      if (next.replay) tally.replays++;
+      else sum += next.value;
+    }
+    tally.sum += sum;
   }
 
   /**
@@ -172,7 +262,7 @@ const FIRST_DRAWS = 8;
 const KEPT_SHARE = 0.3;
 /** On fewer draws than this no fewer than so many choices go on: their order is still mostly chance. */
 const SURE_DRAWS = 128;
-const FEWEST_IN_DOUBT = 6;
+const FEWEST_IN_DOUBT = 4;
 
 export interface RankedChoice {
   readonly choice: Choice;

@@ -13,8 +13,6 @@ export interface NodeState {
   readonly spot: Spot;
   readonly lie: LieCode;
   readonly distance: number;
-  /** Far from the line of play: keeps what the coarser spacing found. */
-  readonly isKept: boolean;
   choices: KeptChoice[];
 }
 
@@ -27,8 +25,16 @@ export interface KeptChoice {
 /** Aims closer than this, radians, are one candidate: the search looks around the best of them anyway. */
 const SAME_BEARING = 0.03;
 
-/** Choices of the coarser nodes around, played to the same points from here, and one club up and down. */
-export function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, state: NodeState): Choice[] {
+/** Targets of coarser neighbours closer than this share of the spacing are one. */
+const SAME_TARGET_SPACINGS = 0.25;
+
+/** Choices of the coarser nodes around, played to the same points from here; `withClubs`: and one club up and down. */
+export function inheritedChoices(
+  prepared: PreparedHole,
+  coarser: StrokesField,
+  state: NodeState,
+  withClubs: boolean,
+): Choice[] {
   const { ground } = coarser;
   const layer = coarser.layers[state.layer]!;
   const column = Math.min(
@@ -51,12 +57,24 @@ export function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, 
     );
     if (!known) choices.push(choice);
   };
+  const near = SAME_TARGET_SPACINGS * coarser.spacingM;
+  const seen: { readonly spreadIndex: number; readonly finish: Spot }[] = [];
   for (let corner = 0; corner < 4; corner++) {
     const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
     const spreadIndex = layer.spreadIndex[node]!;
     if (spreadIndex < 0 || Number.isNaN(layer.value[node]!)) continue;
     const finish = { x: layer.aimX[node]!, y: layer.aimY[node]! };
+    const isSeen = seen.some(
+      (other) =>
+        other.spreadIndex === spreadIndex &&
+        Math.abs(other.finish.x - finish.x) < near &&
+        Math.abs(other.finish.y - finish.y) < near,
+    );
+    if (isSeen) continue;
+    seen.push({ spreadIndex, finish });
     add(spreadIndex, finish);
+    // A club up and down are as good to try from one neighbour as from all.
+    if (!withClubs || seen.length > 1) continue;
     add(spreadIndex - 1, finish);
     add(spreadIndex + 1, finish);
   }
@@ -64,25 +82,25 @@ export function inheritedChoices(prepared: PreparedHole, coarser: StrokesField, 
 }
 
 /** Takes over the action of the nearest known node of the coarser spacing, for the odds and for playing on from there. */
-export function copyAction(coarser: StrokesField, state: NodeState, into: FieldLayer): void {
-  const layer = coarser.layers[state.layer]!;
-  const column = Math.min(
-    coarser.columns - 2,
-    Math.floor((state.spot.x - coarser.ground.west) / coarser.spacingM),
-  );
-  const row = Math.min(
-    coarser.rows - 2,
-    Math.floor((state.spot.y - coarser.ground.south) / coarser.spacingM),
-  );
+export function copyAction(
+  coarser: StrokesField,
+  layerIndex: number,
+  spot: Spot,
+  into: FieldLayer,
+  intoNode: number,
+): void {
+  const layer = coarser.layers[layerIndex]!;
+  const column = Math.min(coarser.columns - 2, Math.floor((spot.x - coarser.ground.west) / coarser.spacingM));
+  const row = Math.min(coarser.rows - 2, Math.floor((spot.y - coarser.ground.south) / coarser.spacingM));
   let nearest = Infinity;
   for (let corner = 0; corner < 4; corner++) {
     const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
-    const away = Math.hypot(coarser.nodeX(node) - state.spot.x, coarser.nodeY(node) - state.spot.y);
+    const away = Math.hypot(coarser.nodeX(node) - spot.x, coarser.nodeY(node) - spot.y);
     if (Number.isNaN(layer.value[node]!) || away >= nearest) continue;
     nearest = away;
-    into.spreadIndex[state.node] = layer.spreadIndex[node]!;
-    into.aimX[state.node] = layer.aimX[node]!;
-    into.aimY[state.node] = layer.aimY[node]!;
+    into.spreadIndex[intoNode] = layer.spreadIndex[node]!;
+    into.aimX[intoNode] = layer.aimX[node]!;
+    into.aimY[intoNode] = layer.aimY[node]!;
   }
 }
 

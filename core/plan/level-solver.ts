@@ -1,16 +1,15 @@
 /** Solves one spacing of the strokes-to-hole-out field; see `solve.ts` for the whole. */
 
-import { lieAt } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import { DrawPool, ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
 import { type AimFan, fewWaysOut, neighbouringChoices, sensibleChoices } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
-import { choiceTo, finishOf } from './finish.ts';
+import { finishOf } from './finish.ts';
 import { copyAction, distanceToLine, inheritedChoices, type KeptChoice, type NodeState } from './inherit.ts';
-import type { Choice, SolveProgress, Spot } from './model.ts';
+import type { Choice, SolveProgress } from './model.ts';
 import { addChoiceOdds, type OddsState } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
-import { unplayablePenalty, unplayableRelief } from './relief.ts';
+import { unplayableRelief } from './relief.ts';
 import {
   LAYER_LIES,
   NO_ACTION,
@@ -19,6 +18,7 @@ import {
   SCORE_COLUMNS,
   type StrokesField,
 } from './strokes-field.ts';
+import { valueAgain } from './value-again.ts';
 
 /** Effort spent on one spacing; see `SolveSettings`. */
 export interface LevelEffort {
@@ -26,16 +26,20 @@ export interface LevelEffort {
   readonly valuingDraws: number;
   readonly tolerance: number;
   readonly mostSweeps: number;
-  /** Draws on which a node's wide search begins. */
+  /** Draws on which a node's search begins. */
   readonly firstDraws: number;
+  /**
+   * Where a node looks for its choice. `everywhere`: among all that is sensible. `nearby`: at what its coarser neighbours chose,
+   * one club up and down, and around that. `neighbours`: only at what they chose; near the hole, where a coarse neighbour says
+   * little, still among all. `refine`: the same everywhere, and the value is left to `valueAgain`.
+   */
+  readonly search: 'everywhere' | 'nearby' | 'neighbours' | 'refine';
   /** Around the best of a search one more aim is tried so far to either side, degrees. */
   readonly asideDeg: number;
-  /** Independent sets on which settled choices are valued again. */
-  readonly replicas: number;
-  /** Whether the values that the search saw still count when the node chooses again: not on a first guess of the field. */
-  readonly trustsSearch: boolean;
-  /** Nodes far from the line of play keep what the coarser spacing found. */
-  readonly keepsFarNodes: boolean;
+  /** Shots a node on which settled choices are valued again, in as many groups as the field has replicas. */
+  readonly finalDraws: number;
+  /** Nodes farther from the line of play keep what the coarser spacing found, metres. */
+  readonly keepBeyondM: number;
 }
 
 /** Nodes worked on between two progress reports. */
@@ -47,17 +51,13 @@ const KEPT_WITHIN = 0.08;
 const OPEN_FAN: AimFan = { halfAngleDeg: 54, stepDeg: 9 };
 const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 15 };
 /** Sets of draws that the nodes of a spacing share out among themselves. */
-const POOL_SIZE = 128;
+const POOL_SIZE = 64;
 /** From so many draws on a node's search trusts the order of its choices. */
 const SURE_DRAWS = 32;
-/** Beyond this many node spacings from the line of play a node keeps what the coarser spacing found. */
-const KEPT_BEYOND_SPACINGS = 10;
 /** Labels of the two independent sets of draws at a node. */
 const CHOOSING = 1;
 const VALUING = 2;
 const TEE = 7;
-/** First of the labels of the sets on which settled choices are valued again. */
-const REVALUING = 16;
 const CHOOSING_SWEEPS = 2;
 /** With fewer choices than this clear of trees, those through trees count too. */
 const FEWEST_OPEN = 12;
@@ -71,6 +71,7 @@ export class LevelSolver {
   readonly evaluator: ChoiceEvaluator;
   private readonly choosing: DrawPool;
   private readonly valuing: DrawPool;
+  /** From the hole outwards; nodes that keep what the coarser spacing found are not among them. */
   private readonly states: NodeState[];
   private readonly teeDraws: ShotDraws;
   private teeChoices: Choice[] = [];
@@ -86,21 +87,33 @@ export class LevelSolver {
     this.choosing = new DrawPool(prepared.key, settings.choosingDraws, POOL_SIZE, CHOOSING);
     this.valuing = new DrawPool(prepared.key, settings.valuingDraws, POOL_SIZE, VALUING);
     this.teeDraws = new ShotDrawer(settings.valuingDraws).redraw(prepared.key, 0, TEE);
-    const keptBeyond = settings.keepsFarNodes ? KEPT_BEYOND_SPACINGS * field.spacingM : Infinity;
-    this.states = LAYER_LIES.flatMap((lie, layer) =>
-      Array.from(field.neededNodes(layer), (node): NodeState => {
-        const spot = { x: field.nodeX(node), y: field.nodeY(node) };
-        const distance = Math.hypot(spot.x - field.pin.x, spot.y - field.pin.y);
-        const isKept = distanceToLine(prepared.playLine, spot) > keptBeyond;
-        return { layer, node, spot, lie, distance, isKept, choices: [] };
-      }),
-    ).sort((a, b) => a.distance - b.distance || a.layer - b.layer || a.node - b.node);
+    this.states = LAYER_LIES.flatMap((lie, layer) => this.statesOf(lie, layer)).sort(
+      (a, b) => a.distance - b.distance || a.layer - b.layer || a.node - b.node,
+    );
+  }
+
+  /** Makes the layer's states and gives all its nodes a first value. */
+  private statesOf(lie: LieCode, layerIndex: number): NodeState[] {
+    const { prepared, field, coarser, settings } = this;
+    const layer = field.layers[layerIndex]!;
+    const states: NodeState[] = [];
+    // A plain count: the longest shots plus an approach and two putts.
+    const longest = Math.max(...prepared.player.spreads.map((spread) => spread.carryMean));
+    for (const node of field.neededNodes(layerIndex)) {
+      const spot = { x: field.nodeX(node), y: field.nodeY(node) };
+      const distance = Math.hypot(spot.x - field.pin.x, spot.y - field.pin.y);
+      const known = coarser === null ? NaN : coarser.valueAt(spot.x, spot.y, lie);
+      layer.value[node] = Number.isNaN(known) ? 2.8 + (1.3 * distance) / longest : known;
+      const isKept = coarser !== null && distanceToLine(prepared.playLine, spot) > settings.keepBeyondM;
+      if (isKept) copyAction(coarser, layerIndex, spot, layer, node);
+      else states.push({ layer: layerIndex, node, spot, lie, distance, choices: [] });
+    }
+    return states;
   }
 
   /** Solves this spacing; returns the number of sweeps. */
   *run(stage: string): Generator<SolveProgress, number, void> {
     const { states, settings } = this;
-    this.startValues();
     // Sweep 1 chooses among everything; later sweeps among what was kept, until the values rest.
     let sweep = 0;
     for (;;) {
@@ -109,7 +122,6 @@ export class LevelSolver {
       for (const [i, state] of states.entries()) {
         if (i % NODES_PER_STEP === 0)
           yield { stage: `${stage}, sweep ${sweep + 1}`, done: i, total: states.length };
-        if (state.isKept) continue;
         if (sweep === 0) state.choices = this.firstChoices(state);
         largest = Math.max(largest, this.improve(state, sweep));
       }
@@ -119,11 +131,9 @@ export class LevelSolver {
     }
   }
 
-  /** Far nodes are left out: their guess has the right mean. */
+  /** Nodes that are kept are not among them: their guess has the right mean. */
   statesForOdds(): OddsState[] {
-    return this.states
-      .filter((state) => !state.isKept)
-      .map((state) => ({ ...state, draws: () => this.drawsOf(this.valuing, state) }));
+    return this.states.map((state) => ({ ...state, draws: () => this.drawsOf(this.valuing, state) }));
   }
 
   /** Odds of each score from the tee by the odds settled so far. */
@@ -138,52 +148,11 @@ export class LevelSolver {
     };
   }
 
-  /**
-   * Values the settled choices anew on independent sets of draws, one sweep from the hole outwards each, so that the
-   * error of places near the hole is carried to those that play towards them. The field becomes their mean.
-   */
+  /** Values the settled choices anew, see `valueAgain`. */
   *revalue(stage: string): Generator<SolveProgress, void, void> {
-    const { field, prepared, states } = this;
-    const replicas: StrokesField[] = [];
-    for (let r = 0; r < this.settings.replicas; r++) {
-      const replica = field.makeReplica();
-      const evaluator = new ChoiceEvaluator(replica, prepared.book);
-      const pool = new DrawPool(prepared.key, this.settings.valuingDraws / 2, POOL_SIZE, REVALUING + r);
-      for (const [i, state] of states.entries()) {
-        if (i % NODES_PER_STEP === 0) {
-          yield {
-            stage: `${stage}, error ${r + 1} of ${this.settings.replicas}`,
-            done: i,
-            total: states.length,
-          };
-        }
-        const layer = replica.layers[state.layer]!;
-        const action = layer.spreadIndex[state.node]!;
-        if (state.isKept || action === NO_ACTION || action === REPLAY_ACTION) continue;
-        const before = layer.value[state.node]!;
-        const aim = { x: layer.aimX[state.node]!, y: layer.aimY[state.node]! };
-        const value =
-          action === RELIEF_ACTION
-            ? reliefValue(replica, state.lie, aim)
-            : evaluator.valueOf(
-                state.spot,
-                state.lie,
-                choiceTo(prepared.book, state.spot, state.lie, action, aim),
-                this.drawsOf(pool, state),
-                before,
-              );
-        if (Number.isFinite(value)) layer.value[state.node] = Math.min(value, this.replayCost);
-      }
-      replicas.push(replica);
-    }
-    field.layers.forEach((layer, index) => {
-      for (let node = 0; node < layer.value.length; node++) {
-        let sum = 0;
-        for (const replica of replicas) sum += replica.layers[index]!.value[node]!;
-        layer.value[node] = sum / replicas.length;
-      }
-    });
-    field.replicas = replicas;
+    const { prepared, evaluator, coarser, states, settings, replayCost } = this;
+    const smooths = settings.search === 'refine';
+    yield* valueAgain(prepared, evaluator, coarser, states, settings.finalDraws, replayCost, smooths, stage);
   }
 
   /** Expected strokes from the tee with the values so far. */
@@ -214,41 +183,33 @@ export class LevelSolver {
     return pool.drawsOf(state.node, state.layer);
   }
 
-  /** First guess: the coarser field, or a plain count of the longest shots plus an approach and two putts. */
-  private startValues(): void {
-    const { coarser } = this;
-    const longest = Math.max(...this.prepared.player.spreads.map((spread) => spread.carryMean));
-    for (const state of this.states) {
-      const guess = 2.8 + (1.3 * state.distance) / longest;
-      const known = coarser === null ? NaN : coarser.valueAt(state.spot.x, state.spot.y, state.lie);
-      const layer = this.field.layers[state.layer]!;
-      layer.value[state.node] = Number.isNaN(known) ? guess : known;
-      if (coarser !== null && state.isKept) copyAction(coarser, state, layer);
-    }
-  }
-
   private firstChoices(state: NodeState): KeptChoice[] {
-    const { prepared, evaluator, coarser } = this;
-    const draws = this.drawsOf(this.choosing, state);
+    const { prepared, evaluator, coarser, settings } = this;
     const inTrees = state.lie === Lie.woods;
+    const isNear = settings.search !== 'refine' && state.distance < NEAR_SPACINGS * this.field.spacingM;
+    const onlyNeighbours = settings.search === 'neighbours' || settings.search === 'refine';
     const inherited =
-      coarser === null || state.distance < NEAR_SPACINGS * this.field.spacingM
-        ? []
-        : inheritedChoices(prepared, coarser, state);
+      coarser === null || isNear ? [] : inheritedChoices(prepared, coarser, state, !onlyNeighbours);
+    const draws = this.drawsOf(this.choosing, state);
+    const own = this.field.layers[state.layer]!.value[state.node]!;
+    if (onlyNeighbours && inherited.length > 0) {
+      if (inherited.length === 1) return [{ choice: inherited[0]!, value: own }];
+      const best = evaluator.bestOf(state.spot, state.lie, inherited, draws, own, 1);
+      return best.map(({ choice, value }) => ({ choice, value }));
+    }
     const candidates = inherited.length > 0 ? inherited : this.wideChoices(state, inTrees);
     if (inTrees && inherited.length > 0)
       candidates.push(...fewWaysOut(prepared.book, state.spot, this.field.pin));
-    const own = this.field.layers[state.layer]!.value[state.node]!;
     // Every flight out of trees has to be walked along, and where a ball lies in them says little about the hole: half as many.
     const search = {
       sureDraws: SURE_DRAWS,
-      firstDraws: inTrees ? this.settings.firstDraws / 2 : this.settings.firstDraws,
+      firstDraws: inTrees ? settings.firstDraws / 2 : settings.firstDraws,
       mostDraws: inTrees ? draws.count / 2 : draws.count,
     };
     const best = evaluator
-      .bestOf(state.spot, state.lie, candidates, draws, own, 2, search)
+      .bestOf(state.spot, state.lie, candidates, draws, own, settings.search === 'everywhere' ? 2 : 1, search)
       .map((ranked) => ranked.choice);
-    const aside = this.settings.asideDeg * DEGREE * (inTrees ? TREES_FAN.stepDeg / OPEN_FAN.stepDeg : 1);
+    const aside = settings.asideDeg * DEGREE * (inTrees ? TREES_FAN.stepDeg / OPEN_FAN.stepDeg : 1);
     const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, aside)]);
     const kept = evaluator.bestOf(state.spot, state.lie, around, draws, own, KEPT_CHOICES, search);
     const within = (kept[0]?.value ?? Infinity) + KEPT_WITHIN;
@@ -261,10 +222,10 @@ export class LevelSolver {
     const { spot, lie } = state;
     const fan = inTrees ? TREES_FAN : OPEN_FAN;
     const all = sensibleChoices(book, ground, spot, lie, this.field.pin, fan);
-    const { resolver } = this.evaluator;
+    const { batch } = this.evaluator;
     const open = all.filter((choice) => {
       const law = book.lawOf(choice.spreadIndex, lie, choice.carryM);
-      return law !== null && !resolver.isBlocked(spot.x, spot.y, law, choice.bearing);
+      return law !== null && !batch.isBlocked(spot.x, spot.y, law, choice.bearing);
     });
     return open.length >= FEWEST_OPEN ? open : all;
   }
@@ -283,9 +244,10 @@ export class LevelSolver {
       const more = this.drawsOf(this.valuing, state);
       let least = Infinity;
       for (const kept of state.choices) {
-        const seen = this.settings.trustsSearch
-          ? kept.value
-          : evaluator.valueOf(state.spot, state.lie, kept.choice, draws, before);
+        const seen =
+          this.coarser !== null
+            ? kept.value
+            : evaluator.valueOf(state.spot, state.lie, kept.choice, draws, before);
         const valued = evaluator.valueOf(state.spot, state.lie, kept.choice, more, before);
         if (seen + valued < least) {
           least = seen + valued;
@@ -294,6 +256,8 @@ export class LevelSolver {
         }
       }
       state.choices = state.choices.filter((kept) => kept.choice === choice);
+    } else if (choice !== undefined && this.settings.search === 'refine') {
+      value = state.choices[0]!.value;
     } else if (choice !== undefined) {
       value = evaluator.valueOf(state.spot, state.lie, choice, this.drawsOf(this.valuing, state), before);
     }
@@ -325,9 +289,4 @@ export class LevelSolver {
     layer.value[state.node] = value;
     return Math.abs(value - before);
   }
-}
-
-function reliefValue(field: StrokesField, from: LieCode, drop: Spot): number {
-  const lie = lieAt(field.ground, drop.x, drop.y);
-  return unplayablePenalty(from, lie) + field.valueAt(drop.x, drop.y, lie);
 }

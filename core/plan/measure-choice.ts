@@ -8,7 +8,7 @@
 import { Lie, LIE_NAMES, type LieCode, type LieName } from '../ground/lies.ts';
 import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
 import type { LawBook } from './choices.ts';
-import { ChoiceEvaluator } from './evaluate.ts';
+import { ChoiceEvaluator, type NextState } from './evaluate.ts';
 import type { Choice, Leave, Spot, Trouble } from './model.ts';
 import { addReplays } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
@@ -65,21 +65,21 @@ export function measureChoice(
   let shot = 0;
   batches.forEach((draws, b) => {
     const evaluator = evaluators[b]!;
-    const { field, resolver } = evaluator;
-    for (let i = 0; i < draws.count; i++, shot++) {
-      const next = evaluator.play(spot, law, choice.bearing, draws, i, ownValue);
-      endCount[resolver.endLie] = endCount[resolver.endLie]! + 1;
-      if (resolver.stoppedByTree || resolver.endLie === Lie.woods) inTrees++;
+    const { field } = evaluator;
+    const add = (next: NextState, endLie: number, stoppedByTree: boolean): void => {
+      endCount[endLie] = endCount[endLie]! + 1;
+      if (stoppedByTree || endLie === Lie.woods) inTrees++;
       const x = next.replay ? spot.x : next.x;
       const y = next.replay ? spot.y : next.y;
-      leaves[shot] = Math.hypot(x - field.pin.x, y - field.pin.y);
+      leaves[shot++] = Math.hypot(x - field.pin.x, y - field.pin.y);
       if (next.replay) {
         batchReplays[b] = batchReplays[b]! + 1;
       } else {
         batchSums[b] = batchSums[b]! + next.value;
         field.addOdds(next.x, next.y, next.lie, 1 / shots, 1 + next.penalty, odds);
       }
-    }
+    };
+    evaluator.playEach(spot, law, choice.bearing, draws, 0, draws.count, ownValue, add);
   });
   const replayShare = sum(batchReplays) / shots;
   if (replayShare > 0.9) return null;

@@ -93,11 +93,10 @@ export function addChoiceOdds(
   into.fill(0);
   if (law === null) return;
   let replays = 0;
-  for (let i = 0; i < count; i++) {
-    const next = evaluator.play(spot, law, choice.bearing, draws, i, ownValue);
+  evaluator.playEach(spot, law, choice.bearing, draws, 0, count, ownValue, (next) => {
     if (next.replay) replays++;
     else evaluator.field.addOdds(next.x, next.y, next.lie, 1 / count, 1 + next.penalty, into);
-  }
+  });
   addReplays(into, replays / count);
 }
 

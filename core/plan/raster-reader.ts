@@ -10,6 +10,11 @@ export class RasterReader {
   protected readonly rows: number;
   protected readonly lie: Uint8Array;
   protected readonly elevation: Float32Array | null;
+  /** Balls that fly off the map rest inside its rim. */
+  protected readonly leastX: number;
+  protected readonly leastY: number;
+  protected readonly mostX: number;
+  protected readonly mostY: number;
 
   constructor(readonly ground: HoleGround) {
     this.west = ground.west;
@@ -19,6 +24,11 @@ export class RasterReader {
     this.rows = ground.rows;
     this.lie = ground.lie;
     this.elevation = ground.elevation;
+    const margin = ground.cellM / 2;
+    this.leastX = ground.west + margin;
+    this.leastY = ground.south + margin;
+    this.mostX = ground.west + ground.columns * ground.cellM - margin;
+    this.mostY = ground.south + ground.rows * ground.cellM - margin;
   }
 
   /** Index of the cell that holds the point; points off the raster belong to the nearest cell of its rim. */

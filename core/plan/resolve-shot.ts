@@ -15,9 +15,9 @@ import { stanceTurn } from './shot-turn.ts';
 import { TreeWalk } from './tree-walk.ts';
 
 /** No shot carries less than this, metres: the worst top still moves. */
-const SHORTEST_CARRY_M = 0.5;
+export const SHORTEST_CARRY_M = 0.5;
 /** A poor strike flies low and meets so much of the wind. Common practice, no source. */
-const POOR_WIND = 0.5;
+export const POOR_WIND = 0.5;
 /** Below this angle, radians, four terms after the first give sine and cosine to 1e-10. */
 const SERIES_ANGLE = 0.6;
 
@@ -32,10 +32,6 @@ export class ShotResolver extends RasterReader {
   private fromX = NaN;
   private fromY = NaN;
   private startElevation = 0;
-  private readonly leastX: number;
-  private readonly leastY: number;
-  private readonly mostX: number;
-  private readonly mostY: number;
   /** The last aim and its sine and cosine: shots come in batches of one aim. */
   private aim = 0;
   private aimSin = 0;
@@ -53,11 +49,6 @@ export class ShotResolver extends RasterReader {
     private readonly rolls = true,
   ) {
     super(ground);
-    const margin = ground.cellM / 2;
-    this.leastX = ground.west + margin;
-    this.leastY = ground.south + margin;
-    this.mostX = ground.west + ground.columns * ground.cellM - margin;
-    this.mostY = ground.south + ground.rows * ground.cellM - margin;
     this.trees = ground.highestCanopy > -Infinity ? new TreeWalk(ground) : null;
     this.runOut = new RunOut(ground);
   }

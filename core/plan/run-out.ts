@@ -7,54 +7,88 @@ import { LEVEL_ROW, ROWS_PER_SLOPE, RUN_LIES, RUN_SLOPES, type RunTable } from '
 import { RasterReader } from './raster-reader.ts';
 
 /** Step along the roll, metres: less than the width of the narrowest ditch. */
-const ROLL_STEP_M = 1;
+export const ROLL_STEP_M = 1;
 /** The first hop passes over what lies there: about half of the way that the bounces cover. */
-const FIRST_HOP_SHARE = 0.5;
+export const FIRST_HOP_SHARE = 0.5;
 /** A slope never pulls a ball on for longer than if it took this share of what level ground takes. */
-const LEAST_COST_SHARE = 0.1;
+export const LEAST_COST_SHARE = 0.1;
 /** A side slope is taken to turn a run by no more than this, metres aside per metre. */
-const MOST_ASIDE = 0.6;
+export const MOST_ASIDE = 0.6;
+
+/** A cell's word: its lie, metres within which the lie is the same, and the slope to the east and north. */
+export const LIE_BITS = 15;
+export const SAME_SHIFT = 4;
+export const SAME_BITS = 255;
+export const EAST_SHIFT = 12;
+export const NORTH_SHIFT = 22;
+export const SLOPE_BITS = 1023;
+/** Slopes are kept to a thousandth, up to half. */
+export const SLOPE_ZERO = 512;
+export const SLOPE_STEP = 1e-3;
+
+const wordsOf = new WeakMap<HoleGround, Int32Array>();
+
+/** One word per cell: what a rolling ball asks of the ground lies together. */
+export function runWords(ground: HoleGround): Int32Array {
+  const known = wordsOf.get(ground);
+  if (known !== undefined) return known;
+  const { lie, sameLie, slopes } = ground;
+  const kept = (slope: number): number =>
+    Math.min(SLOPE_BITS, Math.max(0, Math.round(slope / SLOPE_STEP) + SLOPE_ZERO));
+  const words = new Int32Array(lie.length);
+  for (let i = 0; i < words.length; i++) {
+    const flat = lie[i]! | (sameLie[i]! << SAME_SHIFT);
+    words[i] =
+      slopes === null
+        ? flat
+        : flat | (kept(slopes[2 * i]!) << EAST_SHIFT) | (kept(slopes[2 * i + 1]!) << NORTH_SHIFT);
+  }
+  wordsOf.set(ground, words);
+  return words;
+}
 
 /** Follows one ball at a time; where it stopped is in its fields. */
 export class RunOut extends RasterReader {
   x = 0;
   y = 0;
-  private readonly sameLie: Uint8Array;
-  private readonly slopes: Float32Array | null;
+  private readonly words: Int32Array;
+  private readonly isLevel: boolean;
 
   constructor(ground: HoleGround) {
     super(ground);
-    this.sameLie = ground.sameLie;
-    this.slopes = ground.slopes;
+    this.words = runWords(ground);
+    this.isLevel = ground.slopes === null;
   }
 
   /** From its landing along (dx, dy), `scale` times the day's run. */
   follow(landX: number, landY: number, dx: number, dy: number, run: RunTable, scale: number): void {
-    const { lie, sameLie } = this;
+    const { words, west, south, perM, columns } = this;
+    const lastColumn = columns - 1;
+    const lastRow = this.rows - 1;
     const { costPerM } = run;
-    let cell = this.cellAt(landX, landY);
-    const landLie = lie[cell]!;
+    let word = words[this.cellAt(landX, landY)]!;
+    const landLie = word & LIE_BITS;
     if (scale === 0 || costPerM[landLie] === Infinity) {
       this.x = landX;
       this.y = landY;
       return;
     }
-    let row = LEVEL_ROW;
+    let slopeRow = LEVEL_ROW;
     let above = 0;
     let pull = 0;
     let aside = 0;
-    if (this.slopes !== null) {
-      const east = this.slopes[2 * cell]!;
-      const north = this.slopes[2 * cell + 1]!;
+    if (!this.isLevel) {
+      const east = (((word >>> EAST_SHIFT) & SLOPE_BITS) - SLOPE_ZERO) * SLOPE_STEP;
+      const north = ((word >>> NORTH_SHIFT) - SLOPE_ZERO) * SLOPE_STEP;
       const along = east * dx + north * dy;
       const last = RUN_SLOPES.length - 1;
       const at = Math.min(last, Math.max(0, LEVEL_ROW + ROWS_PER_SLOPE * along));
-      row = Math.min(last - 1, Math.floor(at));
-      above = at - row;
+      slopeRow = Math.min(last - 1, Math.floor(at));
+      above = at - slopeRow;
       pull = 2 * SLOPE_PULL_MPS2 * along;
       aside = run.sideM[landLie]! * scale * (east * dy - north * dx);
     }
-    const here = row * RUN_LIES + landLie;
+    const here = slopeRow * RUN_LIES + landLie;
     const next = above === 0 ? here : here + RUN_LIES;
     const bounce = scale * ((1 - above) * run.bounceM[here]! + above * run.bounceM[next]!);
     const square = scale * ((1 - above) * run.rollSquare[here]! + above * run.rollSquare[next]!);
@@ -81,23 +115,30 @@ export class RunOut extends RasterReader {
     let x = landX + ux * hop;
     let y = landY + uy * hop;
     left = (left - hop) * cost;
-    cell = this.cellAt(x, y);
-    while (left > 0) {
-      const level = costPerM[lie[cell]!]!;
-      if (level === Infinity) break;
-      cost = Math.max(LEAST_COST_SHARE * level, level + pull);
-      const sure = sameLie[cell]!;
-      const whole = left / cost;
+    for (;;) {
+      let column = ((x - west) * perM) | 0;
+      let row = ((y - south) * perM) | 0;
+      if (column < 0) column = 0;
+      else if (column > lastColumn) column = lastColumn;
+      if (row < 0) row = 0;
+      else if (row > lastRow) row = lastRow;
+      word = words[row * columns + column]!;
+      const level = costPerM[word & LIE_BITS]!;
+      if (level === Infinity || left <= 0) break;
+      const least = LEAST_COST_SHARE * level;
+      cost = level + pull > least ? level + pull : least;
+      const sure = (word >>> SAME_SHIFT) & SAME_BITS;
       const step = sure > ROLL_STEP_M ? sure : ROLL_STEP_M;
-      if (step >= whole) {
+      const taken = step * cost;
+      if (taken >= left) {
+        const whole = left / cost;
         x += ux * whole;
         y += uy * whole;
         break;
       }
       x += ux * step;
       y += uy * step;
-      left -= step * cost + 1e-9;
-      cell = this.cellAt(x, y);
+      left -= taken + 1e-9;
     }
     this.x = x;
     this.y = y;

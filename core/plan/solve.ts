@@ -9,11 +9,11 @@
  */
 
 import { changeBetween } from './inherit.ts';
-import { LevelSolver } from './level-solver.ts';
+import { type LevelEffort, LevelSolver } from './level-solver.ts';
 import type { Convergence, SolveProgress } from './model.ts';
 import { settleOdds } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
-import { REPLICAS, StrokesField } from './strokes-field.ts';
+import { StrokesField } from './strokes-field.ts';
 
 export interface SolveSettings {
   /** Node spacings, coarse to fine, metres. */
@@ -26,14 +26,20 @@ export interface SolveSettings {
 }
 
 export const DEFAULT_SETTINGS: SolveSettings = {
-  spacingsM: [20, 10, 5],
+  spacingsM: [16, 8, 4, 2],
   draws: 64,
   tolerance: 0.004,
-  mostSweeps: 12,
+  mostSweeps: 3,
 };
 
 /** How far from the best aim another is tried at the widest spacing; half of that at each finer one. Degrees. */
 const ASIDE_DEG = 4.5;
+/** From this spacing down nodes look only at what their coarser neighbours chose; below it they leave valuing to the end. Metres. */
+const NEIGHBOURS_FROM_M = 5;
+const REFINING_BELOW_M = 4;
+/** So far from the line of play nodes are solved: at any but the widest spacing, and at refining ones, metres. */
+const SOLVED_WITHIN_M = 55;
+const REFINED_WITHIN_M = 30;
 
 /**
  * Runs the solution; each `next()` is a few milliseconds of work, so that a caller can report, answer and cancel
@@ -51,29 +57,30 @@ export function* solveStrokes(
   };
   let coarser: StrokesField | null = null;
   for (const [level, spacingM] of settings.spacingsM.entries()) {
-    const field: StrokesField = new StrokesField(prepared.ground, prepared.pin, prepared.putts, spacingM);
-    // Coarser spacings only lead the way: fewer draws to choose by, and they need not come to rest.
     const isLast = level === settings.spacingsM.length - 1;
+    const refines = coarser !== null && spacingM < REFINING_BELOW_M;
+    const field: StrokesField = new StrokesField(
+      prepared.ground,
+      prepared.pin,
+      prepared.putts,
+      spacingM,
+      !refines,
+    );
+    // Odds need no finer spacing than choices.
+    if (coarser !== null && refines) field.oddsFrom = coarser.oddsFrom ?? coarser;
     const solver = new LevelSolver(prepared, field, coarser, {
-      choosingDraws: isLast ? settings.draws : settings.draws / 2,
-      valuingDraws: settings.draws,
-      tolerance: isLast ? settings.tolerance : 2.5 * settings.tolerance,
-      // The last but one is what the change of the refinement is measured against: it must rest too.
-      mostSweeps:
-        level >= settings.spacingsM.length - 2 ? settings.mostSweeps : Math.min(6, settings.mostSweeps),
-      firstDraws: level === 0 ? 4 : 8,
-      asideDeg: ASIDE_DEG / 2 ** level,
-      // On the last but one only the mean counts.
-      replicas: isLast ? REPLICAS : REPLICAS / 4,
-      trustsSearch: level > 0,
-      keepsFarNodes: isLast && coarser !== null,
+      ...effortOf(settings, level, refines),
+      // Coarser spacings only lead the way: fewer draws to choose by, and they need not come to rest.
+      choosingDraws: refines ? settings.draws / 4 : isLast ? settings.draws : settings.draws / 2,
     });
     const stage = `level ${level + 1} of ${settings.spacingsM.length}`;
     convergence.sweeps.push(yield* solver.run(stage));
     convergence.spacingsM.push(spacingM);
+    const isLastSearch = isLast || settings.spacingsM[level + 1]! < REFINING_BELOW_M;
     // The last two are valued anew, so that the change between them is the refinement's and not chance.
-    if (level >= settings.spacingsM.length - 2) yield* solver.revalue(stage);
-    if (isLast) yield* settleOdds(solver.evaluator, solver.statesForOdds(), solver.teeOdds(), stage);
+    if (level >= settings.spacingsM.length - 2 || isLastSearch) yield* solver.revalue(stage);
+    if (!refines && isLastSearch)
+      yield* settleOdds(solver.evaluator, solver.statesForOdds(), solver.teeOdds(), stage);
     if (coarser !== null) {
       const change = changeBetween(coarser, field);
       convergence.rmsChange.push(change.rms);
@@ -84,6 +91,27 @@ export function* solveStrokes(
   if (coarser === null) throw new RangeError('Unexpected spacings: at least one is needed.');
   coarser.convergence = convergence;
   return coarser;
+}
+
+function effortOf(
+  settings: SolveSettings,
+  level: number,
+  refines: boolean,
+): Omit<LevelEffort, 'choosingDraws'> {
+  const left = settings.spacingsM.length - 1 - level;
+  const spacingM = settings.spacingsM[level]!;
+  // Choices have settled where a finer spacing follows.
+  const isRefined = level > 0 && left > 0 && spacingM <= NEIGHBOURS_FROM_M;
+  return {
+    valuingDraws: level < 2 && left > 1 ? settings.draws / 2 : settings.draws,
+    tolerance: left === 0 ? settings.tolerance : 2.5 * settings.tolerance,
+    mostSweeps: refines ? 1 : isRefined ? 1 : settings.mostSweeps,
+    search: level === 0 ? 'everywhere' : refines ? 'refine' : isRefined ? 'neighbours' : 'nearby',
+    firstDraws: level === 0 ? 4 : 8,
+    asideDeg: ASIDE_DEG / 2 ** level,
+    finalDraws: refines ? settings.draws : isRefined ? 2 * settings.draws : 4 * settings.draws,
+    keepBeyondM: refines ? REFINED_WITHIN_M : level > 1 ? SOLVED_WITHIN_M : Infinity,
+  };
 }
 
 /** Runs a solution to its end, for callers that need not report. */

@@ -5,6 +5,7 @@
 
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { Lie, LIE_NAMES } from '../ground/lies.ts';
+import { type GreenValues, greenValues } from '../putting/green-values.ts';
 import type { PuttsAround } from '../putting/putts-around.ts';
 import type { Convergence, Spot } from './model.ts';
 
@@ -52,8 +53,14 @@ export class StrokesField {
   readonly columns: number;
   readonly rows: number;
   layers: readonly FieldLayer[];
+  private readonly perM: number;
+  private readonly lastU: number;
+  private readonly lastV: number;
   /** Fields with the same choices, each valued on draws of its own; empty before the last spacing is done. */
   replicas: readonly StrokesField[] = [];
+  /** The field whose odds these are, where a coarser one was asked for them. */
+  oddsFrom: StrokesField | null = null;
+  private readonly green: GreenValues;
   convergence: Convergence = { spacingsM: [], rmsChange: [], maxChange: [], sweeps: [] };
 
   constructor(
@@ -61,24 +68,73 @@ export class StrokesField {
     readonly pin: Spot,
     readonly putts: PuttsAround,
     readonly spacingM: number,
+    withOdds = true,
+    like?: StrokesField,
   ) {
     this.columns = Math.ceil((ground.columns * ground.cellM) / spacingM) + 1;
     this.rows = Math.ceil((ground.rows * ground.cellM) / spacingM) + 1;
+    this.perM = 1 / spacingM;
+    this.lastU = this.columns - 1.000001;
+    this.lastV = this.rows - 1.000001;
     const nodes = this.columns * this.rows;
-    this.layers = LAYER_LIES.map(() => ({
-      value: new Float32Array(nodes).fill(NaN),
-      spreadIndex: new Int16Array(nodes).fill(NO_ACTION),
-      aimX: new Float32Array(nodes),
-      aimY: new Float32Array(nodes),
-      odds: new Float32Array(nodes * SCORE_COLUMNS),
-    }));
+    this.layers =
+      like?.layers.map((layer) => ({ ...layer, value: layer.value.slice() })) ??
+      LAYER_LIES.map(() => ({
+        value: new Float32Array(nodes).fill(NaN),
+        spreadIndex: new Int16Array(nodes).fill(NO_ACTION),
+        aimX: new Float32Array(nodes),
+        aimY: new Float32Array(nodes),
+        odds: new Float32Array(withOdds ? nodes * SCORE_COLUMNS : 0),
+      }));
+    this.green = greenValues(putts);
   }
 
   /** The same choices and odds with values of its own, which start as these. */
   makeReplica(): StrokesField {
-    const replica = new StrokesField(this.ground, this.pin, this.putts, this.spacingM);
-    replica.layers = this.layers.map((layer) => ({ ...layer, value: layer.value.slice() }));
+    const replica = new StrokesField(this.ground, this.pin, this.putts, this.spacingM, false, this);
+    replica.oddsFrom = this.oddsFrom;
     return replica;
+  }
+
+  /** Adds to each node by how much `one` differs from `other` there, two fields of one spacing. */
+  addDifference(one: StrokesField, other: StrokesField): void {
+    this.layers.forEach(({ value }, layer) => {
+      const lie = LAYER_LIES[layer]!;
+      for (let node = 0; node < value.length; node++) {
+        if (value[node] !== value[node]) continue;
+        const x = this.nodeX(node);
+        const y = this.nodeY(node);
+        const change = one.valueAt(x, y, lie) - other.valueAt(x, y, lie);
+        if (change === change) value[node] = value[node]! + change;
+      }
+    });
+  }
+
+  /** Each value becomes the mean of those around it in its layer, weighted 1 2 1 each way: fewer shots a node are enough. */
+  smooth(): void {
+    const { columns, rows } = this;
+    for (const { value } of this.layers) {
+      const before = value.slice();
+      for (let node = 0; node < value.length; node++) {
+        if (before[node] !== before[node]) continue;
+        const column = node % columns;
+        const row = (node - column) / columns;
+        let sum = 0;
+        let weights = 0;
+        for (let dr = -1; dr <= 1; dr++) {
+          if (row + dr < 0 || row + dr >= rows) continue;
+          for (let dc = -1; dc <= 1; dc++) {
+            if (column + dc < 0 || column + dc >= columns) continue;
+            const near = before[node + dr * columns + dc]!;
+            if (near !== near) continue;
+            const weight = (2 - dr * dr) * (2 - dc * dc);
+            sum += weight * near;
+            weights += weight;
+          }
+        }
+        value[node] = sum / weights;
+      }
+    }
   }
 
   nodeX(node: number): number {
@@ -108,14 +164,18 @@ export class StrokesField {
 
   /** Expected strokes to hole out with a ball at rest at (x, y) in `lie`; NaN where it cannot be played from. */
   valueAt(x: number, y: number, lie: number): number {
-    if (lie === Lie.green) return this.putts.expectedAt(x - this.pin.x, y - this.pin.y);
+    if (lie === Lie.green) return this.green.at(x - this.pin.x, y - this.pin.y);
     const layer = LAYER_OF_LIE[lie]!;
     if (layer < 0) return NaN;
     const { value } = this.layers[layer]!;
-    const u = Math.min(this.columns - 1.000001, Math.max(0, (x - this.ground.west) / this.spacingM));
-    const v = Math.min(this.rows - 1.000001, Math.max(0, (y - this.ground.south) / this.spacingM));
-    const column = Math.floor(u);
-    const row = Math.floor(v);
+    let u = (x - this.ground.west) * this.perM;
+    let v = (y - this.ground.south) * this.perM;
+    if (u < 0) u = 0;
+    else if (u > this.lastU) u = this.lastU;
+    if (v < 0) v = 0;
+    else if (v > this.lastV) v = this.lastV;
+    const column = u | 0;
+    const row = v | 0;
     const fu = u - column;
     const fv = v - row;
     const node = row * this.columns + column;
@@ -131,6 +191,10 @@ export class StrokesField {
 
   /** Adds `weight` times the odds at (x, y, lie) into `into`, `strokes` strokes later. */
   addOdds(x: number, y: number, lie: number, weight: number, strokes: number, into: Float64Array): void {
+    if (this.oddsFrom !== null && lie !== Lie.green) {
+      this.oddsFrom.addOdds(x, y, lie, weight, strokes, into);
+      return;
+    }
     const last = SCORE_COLUMNS - 1;
     if (lie === Lie.green) {
       const odds = this.putts.oddsAt(x - this.pin.x, y - this.pin.y);

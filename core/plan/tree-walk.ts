@@ -7,21 +7,14 @@ import { CANOPY_STOREYS, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import { sectorOf, type Skyline } from '../ground/skyline.ts';
 import { STEMS_PER_M } from '../ground/tree-kinds.ts';
-import { type Trunk, trunksNear } from '../ground/trunks.ts';
+import { CANOPY_STEP_M, type MetTrunk } from '../ground/sight-lines.ts';
+import { trunksNear } from '../ground/trunks.ts';
 import { restAfterHit } from '../recovery/stopped-ball.ts';
 import { RasterReader } from './raster-reader.ts';
 
-/** Step through canopies, metres: crowns are several metres wide. */
-const TREE_STEP_M = 2;
+const TREE_STEP_M = CANOPY_STEP_M;
 /** A poor strike starts lower. Common practice, no source. */
-const POOR_LAUNCH = 0.5;
-
-interface MetTrunk extends Trunk {
-  /** Half the width in which the middle of a ball meets it. */
-  readonly meetsM: number;
-  /** Above the datum of the hole's heights. */
-  readonly topM: number;
-}
+export const POOR_LAUNCH = 0.5;
 
 export class TreeWalk extends RasterReader {
   /** Where the last ball that was stopped came to rest. */
@@ -33,7 +26,7 @@ export class TreeWalk extends RasterReader {
   private skyline: Skyline = new Float32Array(0);
   /** Those near the spot, out of all. */
   private trunks: readonly MetTrunk[] = [];
-  private readonly allTrunks: readonly MetTrunk[];
+  readonly allTrunks: readonly MetTrunk[];
   /** The last ball was stopped by wood, not by a crown. */
   private hitWood = false;
   private readonly clear: Uint8Array;
@@ -54,11 +47,16 @@ export class TreeWalk extends RasterReader {
     }));
   }
 
-  /** Makes ready for flights from there. */
-  stand(x: number, y: number, elevation: number): void {
+  /** Makes ready for `drop` alone. */
+  startAt(x: number, y: number, elevation: number): void {
     this.fromX = x;
     this.fromY = y;
     this.startElevation = elevation;
+  }
+
+  /** Makes ready for flights from there. */
+  stand(x: number, y: number, elevation: number): void {
+    this.startAt(x, y, elevation);
     this.skyline = this.ground.skylines.from(x, y);
     this.trunks = trunksNear(this.allTrunks, x, y);
   }
@@ -98,6 +96,7 @@ export class TreeWalk extends RasterReader {
     poor: boolean,
     keptU: number,
     turnZ: number,
+    byWood = this.hitWood,
   ): void {
     const { window } = day;
     const f = at / carry;
@@ -112,7 +111,7 @@ export class TreeWalk extends RasterReader {
       Math.sqrt(Math.min(1, carry / day.runCarryM)) *
       Math.pow(day.landingMps / day.launchMps, f);
     const rest = restAfterHit(
-      { speedMps: speed, heightM: flown - fall, by: this.hitWood ? 'trunk' : 'crown' },
+      { speedMps: speed, heightM: flown - fall, by: byWood ? 'trunk' : 'crown' },
       keptU,
       turnZ,
     );

@@ -27,9 +27,15 @@ export class ShotDrawer {
   private readonly points: readonly Uint32Array[];
   private readonly stream = new RandomStream();
 
-  /** `count` shots a batch; a power of two keeps the point set balanced. */
-  constructor(count: number) {
-    this.points = sobolPoints(count, 6);
+  /**
+   * `count` shots a batch; a power of two keeps the point set balanced. In `groups` of equal size with shifts of their own,
+   * whose means are independent of each other.
+   */
+  constructor(
+    count: number,
+    private readonly groups = 1,
+  ) {
+    this.points = sobolPoints(count / groups, 6);
     this.draws = {
       count,
       distanceZ: new Float64Array(count),
@@ -46,8 +52,14 @@ export class ShotDrawer {
    * point is uniform, and different labels give independent shifts).
    */
   redraw(key: StreamKey, label1: number, label2 = 0, label3 = 0): ShotDraws {
+    this.stream.restart(key, label1, label2, label3);
+    const size = this.draws.count / this.groups;
+    for (let group = 0; group < this.groups; group++) this.fill(group * size, size);
+    return this.draws;
+  }
+
+  private fill(first: number, size: number): void {
     const { stream, points, draws } = this;
-    stream.restart(key, label1, label2, label3);
     const shift0 = stream.nextUint32();
     const shift1 = stream.nextUint32();
     const shift2 = stream.nextUint32();
@@ -62,15 +74,15 @@ export class ShotDrawer {
       Uint32Array,
       Uint32Array,
     ];
-    for (let i = 0; i < draws.count; i++) {
-      draws.distanceZ[i] = inverseNormal(toUnit(p0[i]! ^ shift0));
-      draws.directionZ[i] = inverseNormal(toUnit(p1[i]! ^ shift1));
-      draws.rollZ[i] = inverseNormal(toUnit(p4[i]! ^ shift4));
-      draws.gustZ[i] = inverseNormal(toUnit(p5[i]! ^ shift5));
-      draws.poorU[i] = toUnit(p2[i]! ^ shift2);
-      draws.canopyDepth[i] = -Math.log(toUnit(p3[i]! ^ shift3));
+    for (let k = 0; k < size; k++) {
+      const i = first + k;
+      draws.distanceZ[i] = inverseNormal(toUnit(p0[k]! ^ shift0));
+      draws.directionZ[i] = inverseNormal(toUnit(p1[k]! ^ shift1));
+      draws.rollZ[i] = inverseNormal(toUnit(p4[k]! ^ shift4));
+      draws.gustZ[i] = inverseNormal(toUnit(p5[k]! ^ shift5));
+      draws.poorU[i] = toUnit(p2[k]! ^ shift2);
+      draws.canopyDepth[i] = -Math.log(toUnit(p3[k]! ^ shift3));
     }
-    return draws;
   }
 }
 
@@ -85,9 +97,9 @@ function toUnit(word: number): number {
 export class DrawPool {
   private readonly sets: readonly ShotDraws[];
 
-  /** `size` sets of `count` shots; `purpose` tells pools of the same key apart. */
-  constructor(key: StreamKey, count: number, size: number, purpose: number) {
-    this.sets = Array.from({ length: size }, (_, i) => new ShotDrawer(count).redraw(key, i, purpose));
+  /** `size` sets of `count` shots, each in `groups`; `purpose` tells pools of the same key apart. */
+  constructor(key: StreamKey, count: number, size: number, purpose: number, groups = 1) {
+    this.sets = Array.from({ length: size }, (_, i) => new ShotDrawer(count, groups).redraw(key, i, purpose));
   }
 
   drawsOf(label1: number, label2: number): ShotDraws {
