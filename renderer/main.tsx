@@ -14,7 +14,7 @@ import { App } from './app.tsx';
 import { connectHost } from './host/connect.ts';
 import { answerQuestions } from './state/effects/answer-questions.ts';
 import { findWaysOut } from './state/effects/find-ways-out.ts';
-import { keepSettings, paintTheme } from './state/effects/keep-settings.ts';
+import { keepSettings, paintTheme, tellLanguage } from './state/effects/keep-settings.ts';
 import { fileDuties, readSettings, startFiles } from './state/effects/open-files.ts';
 import { listenForShortcuts } from './state/effects/shortcuts.ts';
 import { solveHoles } from './state/effects/solve-holes.ts';
@@ -22,19 +22,20 @@ import { initialState } from './state/initial.ts';
 import { reduce } from './state/reduce.ts';
 import { makeStore } from './state/store.ts';
 import { makeUndoDesk, undoOfPlan } from './state/undo-desk.ts';
+import { wordsOf } from './state/use-words.ts';
 import { titleWindow } from './state/effects/title.ts';
 import { startPlanners } from './workers/planner-pool.ts';
 
 async function start(): Promise<void> {
-  const store = makeStore(initialState(), reduce);
+  const store = makeStore(initialState(navigator.languages), reduce);
   paintTheme(store, document.documentElement, window.matchMedia('(prefers-color-scheme: dark)'));
+  tellLanguage(store, document.documentElement);
   const host = await connectHost();
   const pool = startPlanners((message) => {
-    store.dispatch({
-      type: 'trouble-met',
-      title: 'A calculation could not go on',
-      message: `${message} Close the window and start the program again.`,
-    });
+    const words = wordsOf(store.state());
+    const told = message === '' ? words.bar.calculationNotStarted : message;
+    const title = words.bar.calculationFailed;
+    store.dispatch({ type: 'trouble-met', title, message: words.bar.startAgain({ message: told }) });
   });
   const place = document.getElementById('window');
   if (place === null) throw new Error('The page has no place for the window.');

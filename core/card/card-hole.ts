@@ -14,6 +14,7 @@ import { greenPlace } from './green-place.ts';
 import { type CardUnits, lengthWords } from './lengths.ts';
 import { CARD_BOXES, type CardHole } from './model.ts';
 import { safeSide } from './safe-side.ts';
+import { english } from '../words/english/english.ts';
 
 export interface CardWishes {
   readonly units: CardUnits;
@@ -54,7 +55,7 @@ export function cardHole(
     carryM: option.carryM,
     aim: aimWords(course, prepared, tee, bearing, option.carryM, units),
     reason: id === plan.recommendation.optionId ? plan.recommendation.reason : 'Your own choice.',
-    day: isOrdinaryDay(prepared.conditions) ? null : dayWords(prepared.conditions, units),
+    day: isOrdinaryDay(prepared.conditions) ? null : dayWords(prepared.conditions, units, english),
     carries,
     runOut,
     safeSide: safeSide(prepared, field, tee, choice),

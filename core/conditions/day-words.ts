@@ -1,5 +1,6 @@
 /** A day in words: only what differs from an ordinary one, so that the line stays short and nothing of note is left out. */
 
+import { capital, type Words } from '../words/words.ts';
 import { type Conditions, DEFAULT_CONDITIONS } from './conditions.ts';
 
 /** Wind, temperature and altitude follow the unit of lengths; a Stimpmeter is read in feet everywhere. */
@@ -9,24 +10,8 @@ export type DayUnits = 'yards' | 'metres';
 export const MPS_PER_MPH = 0.44704;
 export const M_PER_FOOT = 0.3048;
 
-const POINTS = [
-  'north',
-  'north-north-east',
-  'north-east',
-  'east-north-east',
-  'east',
-  'east-south-east',
-  'south-east',
-  'south-south-east',
-  'south',
-  'south-south-west',
-  'south-west',
-  'west-south-west',
-  'west',
-  'west-north-west',
-  'north-west',
-  'north-north-west',
-] as const;
+/** Points of the compass, from north clockwise. */
+const POINTS = 16;
 
 /** Degrees from 0 up to 360, clockwise from north. */
 export function wholeTurn(degrees: number): number {
@@ -35,8 +20,10 @@ export function wholeTurn(degrees: number): number {
 }
 
 /** The nearest of the sixteen points of the compass. */
-export function compassPoint(degrees: number): string {
-  return POINTS[Math.round(wholeTurn(degrees) / 22.5) % POINTS.length]!;
+export function compassPoint(degrees: number, { golf }: Words): string {
+  const index = Math.round(wholeTurn(degrees) / 22.5) % POINTS;
+  const points: Readonly<Record<number, string>> = golf.compass;
+  return points[index] ?? '';
 }
 
 export function fahrenheit(celsius: number): number {
@@ -74,17 +61,20 @@ export function isOrdinaryDay(conditions: Conditions): boolean {
 }
 
 /** `wind 5 m/s from the west, gusts ± 1 m/s`, or `still air`. */
-export function windPhrase({ wind }: Conditions, units: DayUnits): string {
+export function windPhrase({ wind }: Conditions, units: DayUnits, words: Words): string {
+  const { parts } = words.day;
   const { speedMps, fromDeg, gustSdMps } = wind;
-  const gusts = gustSdMps === 0 ? '' : `, gusts ± ${speedText(gustSdMps, units)}`;
-  if (speedMps === 0) return gusts === '' ? 'still air' : `hardly any wind${gusts}`;
-  return `wind ${speedText(speedMps, units)} from the ${compassPoint(fromDeg)}${gusts}`;
+  const gusts = gustSdMps === 0 ? '' : parts.gusts({ speed: speedText(gustSdMps, units, words) });
+  if (speedMps === 0) return gusts === '' ? parts.still : parts.hardlyAny({ gusts });
+  const speed = speedText(speedMps, units, words);
+  return parts.wind({ speed, point: compassPoint(fromDeg, words), gusts });
 }
 
 /** `5 m/s`, `2.5 m/s`, `11 mph`. */
-export function speedText(speedMps: number, units: DayUnits): string {
+export function speedText(speedMps: number, units: DayUnits, { figures }: Words): string {
   const speed = units === 'yards' ? speedMps / MPS_PER_MPH : speedMps;
-  return `${Number(speed.toFixed(units === 'yards' && speed >= 2 ? 0 : 1))} ${units === 'yards' ? 'mph' : 'm/s'}`;
+  const told = figures.short(speed, units === 'yards' && speed >= 2 ? 0 : 1);
+  return `${told} ${units === 'yards' ? 'mph' : 'm/s'}`;
 }
 
 /** `12 °C`, or `54 °F (12 °C)`: in many places that play in yards the weather is told in Celsius. */
@@ -93,39 +83,39 @@ export function temperatureText(celsius: number, units: DayUnits): string {
   return units === 'yards' ? `${Math.round(fahrenheit(celsius))} °F (${degrees})` : degrees;
 }
 
-function altitudeText(altitudeM: number, units: DayUnits): string {
+function altitudeText(altitudeM: number, units: DayUnits, { day }: Words): string {
   const height = Math.round(units === 'yards' ? altitudeM / M_PER_FOOT : altitudeM);
-  return `${height} ${units === 'yards' ? 'ft' : 'm'} above the sea`;
+  return day.parts.altitude({ height: `${height} ${units === 'yards' ? 'ft' : 'm'}` });
 }
 
 /** What is not as on an ordinary day, the most telling first; empty for an ordinary day. */
-export function dayParts(conditions: Conditions, units: DayUnits): readonly string[] {
+export function dayParts(conditions: Conditions, units: DayUnits, words: Words): readonly string[] {
   const usual = DEFAULT_CONDITIONS;
+  const told = words.day.parts;
   const { wind, temperatureC, altitudeM, pressureHpa, humidity, firmness, greenSpeedFt, season, rules } =
     conditions;
   const parts: (string | false)[] = [
-    (wind.speedMps > 0 || wind.gustSdMps > 0) && windPhrase(conditions, units),
+    (wind.speedMps > 0 || wind.gustSdMps > 0) && windPhrase(conditions, units, words),
     temperatureC !== usual.temperatureC && temperatureText(temperatureC, units),
-    altitudeM !== usual.altitudeM && altitudeText(altitudeM, units),
+    altitudeM !== usual.altitudeM && altitudeText(altitudeM, units, words),
     pressureHpa !== undefined && `${Math.round(pressureHpa)} hPa`,
-    humidity !== usual.humidity && `humidity ${Math.round(100 * humidity)} %`,
-    firmness !== usual.firmness && `${firmness} ground`,
-    greenSpeedFt !== usual.greenSpeedFt && `greens ${Number(greenSpeedFt.toFixed(1))} ft`,
-    season !== usual.season && 'bare trees',
-    rules.strokeAndDistanceAlternative && 'Local Rule E-5',
-    rules.preferredLies && 'preferred lies (E-3)',
+    humidity !== usual.humidity && told.humidity({ percent: Math.round(100 * humidity) }),
+    firmness !== usual.firmness && told.ground[firmness],
+    greenSpeedFt !== usual.greenSpeedFt && told.greens({ feet: words.figures.short(greenSpeedFt, 1) }),
+    season !== usual.season && told.bare,
+    rules.strokeAndDistanceAlternative && told.ruleE5,
+    rules.preferredLies && told.ruleE3,
   ];
   return parts.filter((part) => part !== false);
 }
 
 /** The whole line, without a full stop. */
-export function dayWords(conditions: Conditions, units: DayUnits): string {
-  const parts = dayParts(conditions, units);
+export function dayWords(conditions: Conditions, units: DayUnits, words: Words): string {
+  const parts = dayParts(conditions, units, words);
   if (parts.length > 0) return capital(parts.join(', '));
   const { temperatureC, greenSpeedFt } = DEFAULT_CONDITIONS;
-  return `An ordinary day: still air, ${temperatureText(temperatureC, units)}, medium ground, greens ${greenSpeedFt} ft`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return words.day.ordinary({
+    temperature: temperatureText(temperatureC, units),
+    feet: words.figures.short(greenSpeedFt, 1),
+  });
 }

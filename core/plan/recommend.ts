@@ -1,79 +1,75 @@
 /** Picks the safest of the options that the numbers cannot tell from the best, and says why in one sentence. */
 
-import type { Option, Recommendation, ReliefKind } from './model.ts';
+import { english } from '../words/english/english.ts';
+import type { Words } from '../words/words.ts';
+import type { Option, Recommendation } from './model.ts';
 
 /** Differences in the chance of a double bogey below this are not worth a stroke's fraction. */
 const WORTHWHILE_SHARE = 0.01;
 
-/** `options` ranked best first, with `tooCloseToCall` set. */
+/** `options` ranked best first, with `tooCloseToCall` set. The reason is in English: another language has `reasonWords`. */
 export function recommend(options: readonly Option[]): Recommendation {
-  const best = options[0];
-  if (best === undefined) {
-    return {
-      optionId: '',
-      reason: 'Out of bounds: play again from where the last stroke was made, under one penalty stroke.',
-    };
-  }
-  const equals = options.filter((option) => option === best || option.tooCloseToCall);
-  let safest = best;
-  for (const option of equals) {
-    if (option.parOdds.doubleOrWorse < safest.parOdds.doubleOrWorse - WORTHWHILE_SHARE) safest = option;
-  }
-  return { optionId: safest.id, reason: reasonFor(safest, best, options, equals) };
+  return { optionId: safestOf(options)?.id ?? '', reason: reasonWords(options, english) };
 }
 
-function reasonFor(
-  safest: Option,
-  best: Option,
-  options: readonly Option[],
-  equals: readonly Option[],
-): string {
+/** Of those that the numbers cannot tell from the best; undefined where there is no option at all. */
+function safestOf(options: readonly Option[]): Option | undefined {
+  let safest = options[0];
+  for (const option of equalsOf(options))
+    if (safest && option.parOdds.doubleOrWorse < safest.parOdds.doubleOrWorse - WORTHWHILE_SHARE)
+      safest = option;
+  return safest;
+}
+
+function equalsOf(options: readonly Option[]): readonly Option[] {
+  return options.filter((option, rank) => rank === 0 || option.tooCloseToCall);
+}
+
+/** Why the option that `recommend` picks of these is picked, in one sentence. */
+export function reasonWords(options: readonly Option[], words: Words): string {
+  const { reason } = words.plan;
+  const best = options[0];
+  const safest = safestOf(options);
+  if (best === undefined || safest === undefined) return reason.out;
   if (safest !== best) {
-    return (
-      `Costs ${strokes(safest.lossToBest)} more than ${nameOf(best)}, too close to call, ` +
-      `and cuts the chance of double bogey or worse from ${percent(best.parOdds.doubleOrWorse)} to ${percent(safest.parOdds.doubleOrWorse)}.`
-    );
+    return reason.safer({
+      strokes: words.figures.fixed(safest.lossToBest, 2),
+      best: nameOf(best, words),
+      from: percent(best.parOdds.doubleOrWorse),
+      to: percent(safest.parOdds.doubleOrWorse),
+    });
   }
   const next = options[1];
-  if (next === undefined) return 'The only option from here.';
-  if (equals.length > 1) {
-    const others = equals.filter((option) => option !== best);
+  if (next === undefined) return reason.only;
+  const others = equalsOf(options).filter((option) => option !== best);
+  if (others.length > 0) {
     const other = others.reduce((a, b) => (b.parOdds.doubleOrWorse < a.parOdds.doubleOrWorse ? b : a));
     const mine = percent(best.parOdds.doubleOrWorse);
     const theirs = percent(other.parOdds.doubleOrWorse);
-    const verdict =
-      mine === theirs
-        ? 'no safer'
-        : best.parOdds.doubleOrWorse < other.parOdds.doubleOrWorse
-          ? 'riskier'
-          : 'hardly safer';
-    return `Lowest on average; ${nameOf(other)} is too close to call but ${verdict} (double bogey or worse ${theirs} against ${mine}).`;
+    const told = { other: nameOf(other, words), theirs, mine };
+    if (mine === theirs) return reason.noSafer(told);
+    return best.parOdds.doubleOrWorse < other.parOdds.doubleOrWorse
+      ? reason.riskier(told)
+      : reason.hardlySafer(told);
   }
-  return `Saves ${strokes(next.lossToBest)} (± ${errorText(next.lossStandardError)}) on the next best, ${nameOf(next)}.`;
+  return reason.saves({
+    strokes: words.figures.fixed(next.lossToBest, 2),
+    error: errorText(next.lossStandardError, words),
+    next: nameOf(next, words),
+  });
 }
-
-const RELIEF_NAMES: Readonly<Record<ReliefKind, string>> = {
-  'unplayable-lateral': 'a lateral drop',
-  'unplayable-back-on-line': 'a drop back on the line',
-  'unplayable-outside-bunker': 'a drop outside the bunker',
-  'penalty-lateral': 'a lateral drop',
-  'penalty-back-on-line': 'a drop back on the line',
-  'penalty-replay': 'playing from the tee again',
-};
 
 /** A standard error with the one figure that it is good for; never a plain zero where there is one. */
-export function errorText(error: number): string {
-  return error > 0 && error < 0.005 ? Math.max(0.001, error).toFixed(3) : error.toFixed(2);
+export function errorText(error: number, { figures }: Words): string {
+  return error > 0 && error < 0.005 ? figures.fixed(Math.max(0.001, error), 3) : figures.fixed(error, 2);
 }
 
-export function nameOf(option: Option): string {
-  if (option.kind === 'relief') return RELIEF_NAMES[option.relief ?? 'unplayable-back-on-line'];
-  const length = option.swing === 'full' ? '' : ` ${option.swing}`;
-  return `the ${option.club}${length}`;
-}
-
-function strokes(value: number): string {
-  return `${value.toFixed(2)} strokes`;
+export function nameOf(option: Option, words: Words): string {
+  const { golf, plan } = words;
+  if (option.kind === 'relief') return golf.relief[option.relief ?? 'unplayable-back-on-line'].named;
+  return option.swing === 'full'
+    ? plan.reason.theClub({ club: option.club })
+    : plan.reason.theShortClub({ club: option.club, swing: golf.shortSwings[option.swing] });
 }
 
 function percent(share: number): string {

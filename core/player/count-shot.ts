@@ -13,6 +13,7 @@ import type { LieEffect, Swing } from './model.ts';
 import { dayOf } from './recency.ts';
 import { type AirDoubt, isOrdinary, type PlacedShot, type StillAir, weatherDoubt } from './still-air.ts';
 import { LIE_SAID, readLie } from './shot-lie.ts';
+import { english } from '../words/english/english.ts';
 
 const DEGREE = Math.PI / 180;
 /** No carry shorter than this can be told from a missed ball. */
@@ -158,7 +159,7 @@ function airSaid(
   units: 'yards' | 'metres',
 ): readonly string[] {
   return [
-    ...(windMps > 0 ? [`in ${speedText(windMps, units)} of wind${sideSaid(windFromDeg)}`] : []),
+    ...(windMps > 0 ? [`in ${speedText(windMps, units, english)} of wind${sideSaid(windFromDeg)}`] : []),
     ...(temperatureC === undefined ? [] : [`at ${temperatureText(temperatureC, units)}`]),
     ...(altitudeM === undefined ? [] : [`at ${Math.round(altitudeM)} m above the sea`]),
   ];

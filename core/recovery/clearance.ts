@@ -1,6 +1,7 @@
 /** Over the trees: how high the ball must be and where, how high this club has it there, and how sure that is. */
 
 import { BALL_RADIUS_M } from '../flight/ball-flight.ts';
+import type { Words } from '../words/words.ts';
 import { normalCdf } from '../random/normal.ts';
 import { heightThere, type RecoveryShot } from './shot-heights.ts';
 import { crownsAlong, type TreeGround } from './tree-line.ts';
@@ -80,13 +81,24 @@ export function clearanceWords(
   clearance: Clearance,
   shot: Pick<RecoveryShot, 'club' | 'swing'>,
   units: 'yards' | 'metres',
+  words: Words,
   way: 'over' | 'under' = 'over',
 ): string {
+  const { trees, golf, figures } = words;
   const digits = units === 'metres' && clearance.needsM < LOW_M ? 1 : 0;
-  const height = (metres: number): string => (units === 'yards' ? metres / 0.3048 : metres).toFixed(digits);
+  const height = (metres: number): string =>
+    figures.fixed(units === 'yards' ? metres / 0.3048 : metres, digits);
   const [high, far] = units === 'yards' ? ['ft', 'yd'] : ['m', 'm'];
   const distance = Math.round(units === 'yards' ? clearance.atM / 0.9144 : clearance.atM);
-  const club = shot.swing === 'full' ? shot.club : `${shot.swing} ${shot.club}`;
-  const asks = way === 'over' ? 'needs' : 'stay below';
-  return `${asks} ${height(clearance.needsM)} ${high} at ${distance} ${far}; your ${club} has ${height(clearance.hasM)} ± ${height(clearance.sdM)}`;
+  return trees.clearance({
+    asks: way === 'over' ? trees.needs : trees.stayBelow,
+    height: `${height(clearance.needsM)} ${high}`,
+    at: `${distance} ${far}`,
+    club:
+      shot.swing === 'full'
+        ? shot.club
+        : trees.swungClub({ swing: golf.shortSwings[shot.swing], club: shot.club }),
+    has: height(clearance.hasM),
+    sd: height(clearance.sdM),
+  });
 }

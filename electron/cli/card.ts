@@ -30,6 +30,7 @@ import { readCourse, readPlayer } from './inputs.ts';
 import { percent } from './plan-report.ts';
 import { solveRound } from './round-pool.ts';
 import type { RoundTask } from './round-task.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const USAGE = `usage: npm run --silent card -- --course FILE --player FILE --to FILE.pdf [--paper a4|letter|a6] [--style plain|ink-saving|large-print]
        [--hole all|N,N,...] [--target N] [--tee NAME] [--hole-position NAME] [--no-greens] [--wind-from DEGREES]
@@ -108,7 +109,7 @@ async function card(args: readonly string[]): Promise<void> {
       { ...hole.card, budget: budget === undefined ? null : { strokes: budget.budget, words: budget.words } },
     ];
   });
-  const windSpeed = wind.speedMps > 0 ? `${speedText(wind.speedMps, units)} ` : '';
+  const windSpeed = wind.speedMps > 0 ? `${speedText(wind.speedMps, units, english)} ` : '';
   const winds = new Map(
     cards.map((one) => [
       one.hole,
@@ -142,7 +143,7 @@ async function card(args: readonly string[]): Promise<void> {
     player: player.value.name,
     tee: tee ?? holes[0]?.tee ?? '',
     lines: [
-      ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, units)}.`]),
+      ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, units, english)}.`]),
       ...overviewLines(figures),
     ],
   };
@@ -176,7 +177,7 @@ function windWords(course: Course, number: number, fromDeg: number, speed: strin
   const end = hole?.line.at(-1);
   return start === undefined || end === undefined
     ? null
-    : `wind ${speed}${windOnHole(bearingRad(start, end), fromDeg)}`;
+    : `wind ${speed}${windOnHole(bearingRad(start, end), fromDeg, english)}`;
 }
 
 /** The names of the bag, longest first, the putter last. */

@@ -3,9 +3,12 @@
 import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import { errorText, nameOf } from '../../core/plan/recommend.ts';
 import type { AimSide } from '../../core/plan/aim-side.ts';
+import type { ConditionSpan } from '../../core/plan/sensitivity.ts';
+import { spanText } from '../../core/plan/sensitivity-words.ts';
 import type { Option, Trouble } from '../../core/plan/model.ts';
 import type { PlannedHole } from './plan-task.ts';
 import { lengthWords, puttWords, type LengthUnit } from './units.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const TROUBLE_WORDS: readonly (readonly [keyof Trouble, string])[] = [
   ['outOfBounds', 'out of bounds'],
@@ -17,7 +20,7 @@ const TROUBLE_WORDS: readonly (readonly [keyof Trouble, string])[] = [
 ];
 
 export function planReport(
-  { plan, sides, tee, holePosition, lengthM, convergence, conditions }: PlannedHole,
+  { plan, sides, tee, holePosition, lengthM, convergence, conditions, sensitivity }: PlannedHole,
   unit: LengthUnit,
 ): string {
   const from =
@@ -26,7 +29,7 @@ export function planReport(
       : `from ${lieWords(plan.lie)}, ${lengthWords(plan.distanceToHoleM, unit)} to the hole`;
   const head = `Hole ${plan.hole}, par ${plan.par}, ${lengthWords(lengthM, unit)}, ${from}, hole position ${holePosition ?? 'as given'}`;
   const best = plan.options.find((option) => option.id === plan.recommendation.optionId);
-  const day = isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, unit)}.`];
+  const day = isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, unit, english)}.`];
   const lines = [head, ...day, ''];
   if (best !== undefined)
     lines.push(`Play ${optionWords(best, sides[best.id], unit)}. ${plan.recommendation.reason}`);
@@ -40,7 +43,7 @@ export function planReport(
   if (plan.options.length > 0) {
     const rows = plan.options.map((option) => [
       `${option.id === plan.recommendation.optionId ? '*' : ' '} ${optionWords(option, sides[option.id], unit)}`,
-      `${option.meanStrokes.toFixed(2)} ± ${errorText(option.standardError)}`,
+      `${option.meanStrokes.toFixed(2)} ± ${errorText(option.standardError, english)}`,
       option.tooCloseToCall
         ? 'too close to call'
         : option.lossToBest > 0
@@ -57,6 +60,7 @@ export function planReport(
     const titles = ['  option', 'strokes', 'against best', 'par-', 'bogey', 'double+', 'leaves', 'trouble'];
     lines.push('', ...columns([titles, ...rows]));
   }
+  if (sensitivity !== null) lines.push('', ...sensitivityLines(sensitivity, unit));
   const last = convergence.rmsChange.at(-1);
   const spacing = convergence.spacingsM.at(-1);
   if (last !== undefined && spacing !== undefined) {
@@ -72,9 +76,18 @@ export function planReport(
   return lines.join('\n');
 }
 
+function sensitivityLines(spans: readonly ConditionSpan[], units: LengthUnit): string[] {
+  const { sensitivity: told, figures } = english;
+  if (spans.length === 0) return [told.noClub];
+  return [
+    `${told.title}. ${told.intro}`,
+    ...spans.map((span) => `  ${spanText(span, { told, figures, units })}`),
+  ];
+}
+
 function optionWords(option: Option, side: AimSide | undefined, unit: LengthUnit): string {
   if (option.kind === 'relief') {
-    return `${nameOf(option)}, ${option.penaltyStrokes === 2 ? 'two strokes' : 'one stroke'}`;
+    return `${nameOf(option, english)}, ${option.penaltyStrokes === 2 ? 'two strokes' : 'one stroke'}`;
   }
   if (option.clubKind === 'putter') return `putt of ${puttWords(option.carryM, unit)}`;
   const swing = option.swing === 'full' ? '' : ` (${option.swing}, ${lengthWords(option.carryM, unit)})`;

@@ -22,6 +22,7 @@ import { roundDocument, roundReport } from './round-report.ts';
 import { solveRound } from './round-pool.ts';
 import type { RoundTask } from './round-task.ts';
 import { PROGRAM_VERSION } from './version.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const USAGE = `usage: npm run --silent round -- --course FILE --player FILE --target N [--tee NAME] [--hole-position NAME]
        [--peer HANDICAP|none] [--peer-group men|women] [--form STROKES] [--seed S] [--json]
@@ -80,7 +81,7 @@ async function round(args: readonly string[]): Promise<void> {
     process.stdout.write(`${JSON.stringify(document, null, 1)}\n`);
     return;
   }
-  const day = isOrdinaryDay(conditions) ? '' : `, ${dayWords(conditions, player.value.units)}`;
+  const day = isOrdinaryDay(conditions) ? '' : `, ${dayWords(conditions, player.value.units, english)}`;
   const title = `${course.value.name}, tee ${tee ?? holes[0]!.tee}${day}`;
   const against = peer === null ? null : `a peer (${levelName(peer)})`;
   process.stdout.write(`${roundReport(holes, figures, player.value.units, title, against)}\n`);

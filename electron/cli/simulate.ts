@@ -24,6 +24,7 @@ import { readCourse, readPlayer } from './inputs.ts';
 import { lieWords, percent } from './plan-report.ts';
 import { lengthWords } from './units.ts';
 import { PROGRAM_VERSION } from './version.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const USAGE = `usage: npm run --silent simulate -- --course FILE --player FILE --hole N --club NAME --aim LON,LAT
        [--swing full|punch|part|...] [--from LON,LAT] [--tee NAME] [--hole-position NAME] [--samples K] [--no-roll] [--seed S] [--json]
@@ -161,7 +162,7 @@ async function simulate(args: readonly string[]): Promise<void> {
   const side = across.mean >= 0 ? 'right' : 'left';
   const lines = [
     `Hole ${holeNumber}, ${clubName} ${spread.swing} from ${lieWords(lie)}, ${samples} shots`,
-    ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, unit)}.`]),
+    ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, unit, english)}.`]),
     `along the aim ${lengthWords(along.mean, unit)} ± ${lengthWords(along.sd, unit)}, across ${lengthWords(Math.abs(across.mean), unit)} ${side} ± ${lengthWords(across.sd, unit)} (one standard deviation)`,
     ...LIE_NAMES.filter((name) => pattern.endShare[name] > 0).map(
       (name) => `  ${lieWords(name).padEnd(24)} ${percent(pattern.endShare[name])}`,

@@ -185,6 +185,10 @@ export interface KeptDay {
 export interface Settings {
   readonly units: 'yards' | 'metres';
   readonly theme: 'light' | 'dark' | 'system';
+  /** Of the words; absent as `system`. */
+  readonly language?: 'en' | 'de' | 'system';
+  /** Nothing was ever chosen: the page takes the units of the person's region. Only when read. */
+  readonly isNew?: true;
   /** Tokens of what was open last. */
   readonly lastCourse: string | null;
   readonly lastPlayer: string | null;

@@ -54,6 +54,8 @@ export const fileKindSchema = v.picklist(['course', 'player', 'round']);
 export const settingsSchema = v.strictObject({
   units: v.picklist(['yards', 'metres']),
   theme: v.picklist(['light', 'dark', 'system']),
+  language: v.exactOptional(v.picklist(['en', 'de', 'system'])),
+  isNew: v.exactOptional(v.literal(true)),
   lastCourse: v.nullable(token),
   lastPlayer: v.nullable(token),
   tileSources: v.exactOptional(

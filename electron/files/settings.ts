@@ -55,7 +55,9 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
     read: async () => {
       try {
         const found = await onDisk();
-        return good(typeof found === 'string' ? firstSettings : found);
+        return good(
+          found === 'none' ? { ...firstSettings, isNew: true } : found === 'damaged' ? firstSettings : found,
+        );
       } catch (error) {
         return refusedByDisk(error, 'reading your settings');
       }
@@ -77,7 +79,7 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
 }
 
 /** New settings; those that say nothing of tile sources, of rounds or of days leave the old ones. */
-function withKept(before: Settings, after: Settings): Settings {
+function withKept(before: Settings, { isNew: _, ...after }: Settings): Settings {
   const rounds = after.rounds ?? before.rounds;
   const days = after.days ?? before.days;
   return {
@@ -90,7 +92,7 @@ function withKept(before: Settings, after: Settings): Settings {
 
 /** Settings that live as long as the program: for showing the demo without touching the person's own. */
 export function passingSettings(begin: Settings): SettingsStore {
-  let current = withKept(firstSettings, begin);
+  let current: Settings = { ...withKept(firstSettings, begin), ...(begin.isNew && { isNew: true }) };
   return {
     read: () => Promise.resolve(good(current)),
     write: (settings) => {

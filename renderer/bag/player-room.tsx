@@ -17,7 +17,7 @@ import { ShotsPage } from './shots/shots-page.tsx';
 import { PAGES, type Page } from './state/bag-state.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
 
-export const playerRoom: Room | null = { name: 'player', words: 'Player', View: PlayerView };
+export const playerRoom: Room | null = { name: 'player', View: PlayerView };
 
 const PAGE_WORDS: Readonly<Record<Page, string>> = {
   clubs: 'Clubs',

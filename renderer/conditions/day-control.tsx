@@ -5,14 +5,16 @@ import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import { currentDay } from '../state/selectors.ts';
 import { useApp } from '../state/use-app.ts';
 import { DayPanel } from './day-panel.tsx';
+import { useWords } from '../state/use-words.ts';
 
 export function DayControl() {
+  const words = useWords();
   const id = useId();
   const [isOpen, setOpen] = useState(false);
   const day = useApp(currentDay);
   const units = useApp((state) => state.settings.units);
   return (
-    <section class="day" aria-label="Day">
+    <section class="day" aria-label={words.day.day}>
       <button
         type="button"
         class={isOrdinaryDay(day) ? 'day-line' : 'day-line own-day'}
@@ -20,10 +22,10 @@ export function DayControl() {
         aria-controls={id}
         onClick={() => setOpen(!isOpen)}
       >
-        <span class="day-name">Day</span>
-        <span class="day-words">{dayWords(day, units)}</span>
+        <span class="day-name">{words.day.day}</span>
+        <span class="day-words">{dayWords(day, units, words)}</span>
         <span class="day-open" aria-hidden="true">
-          {isOpen ? 'Close' : 'Change'}
+          {isOpen ? words.day.close : words.day.change}
         </span>
       </button>
       <div id={id} hidden={!isOpen}>

@@ -1,6 +1,7 @@
 /** A number of the day in the unit of the person; what is typed stays until it is taken, and says what it does not take. */
 
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useWords } from '../state/use-words.ts';
 
 export interface Unit {
   readonly words: string;
@@ -25,6 +26,7 @@ interface Props {
 let focusCount = 0;
 
 export function DayNumber({ name, unit, value, range, step, decimals, take }: Props) {
+  const words = useWords();
   const id = useId();
   const mark = useRef('');
   const [typed, setTyped] = useState<string | null>(null);
@@ -60,7 +62,12 @@ export function DayNumber({ name, unit, value, range, step, decimals, take }: Pr
           onChange={(event) => {
             const number = event.currentTarget.valueAsNumber;
             if (!(number >= least && number <= most)) {
-              setFault(`A number from ${least} to ${most}.`);
+              setFault(
+                words.day.numberFromTo({
+                  least: words.figures.short(least, decimals),
+                  most: words.figures.short(most, decimals),
+                }),
+              );
               return;
             }
             setFault(null);

@@ -20,16 +20,10 @@ import { shownHoleBearing } from './hole-bearing.ts';
 import { LocalRules } from './local-rules.tsx';
 import { type DayTools, useDay } from './use-day.ts';
 import { WindDial } from './wind-dial.tsx';
+import { useWords } from '../state/use-words.ts';
 
-const FIRMNESS: readonly (readonly [Firmness, string])[] = [
-  ['soft', 'Soft'],
-  ['medium', 'Medium'],
-  ['firm', 'Firm'],
-];
-const SEASON: readonly (readonly [Season, string])[] = [
-  ['leaf', 'In leaf'],
-  ['bare', 'Bare'],
-];
+const FIRMNESS: readonly Firmness[] = ['soft', 'medium', 'firm'];
+const SEASON: readonly Season[] = ['leaf', 'bare'];
 
 const SPEED: Readonly<Record<Units, Unit>> = {
   metres: { words: 'm/s', size: 1 },
@@ -47,6 +41,7 @@ const DEGREES: Unit = { words: '°', size: 1 };
 const FEET: Unit = { words: 'ft', size: 1 };
 
 export function DayPanel() {
+  const words = useWords();
   const tools = useDay();
   const { day, take } = tools;
   const units = useApp((state) => state.settings.units);
@@ -55,54 +50,66 @@ export function DayPanel() {
       <Wind tools={tools} units={units} />
       <div class="day-fields">
         <DayNumber
-          name="Temperature"
+          name={words.day.temperature}
           unit={WARMTH[units]}
           value={day.temperatureC}
           range={DAY_RANGES.temperatureC}
           step={1}
           decimals={0}
           take={(temperatureC, mark) =>
-            take({ temperatureC }, `temperature ${temperatureText(temperatureC, units)}`, mark)
+            take(
+              { temperatureC },
+              words.day.steps.temperature({ value: temperatureText(temperatureC, units) }),
+              mark,
+            )
           }
         />
         <DayNumber
-          name="Height above the sea"
+          name={words.day.height}
           unit={HEIGHT[units]}
           value={day.altitudeM}
           range={DAY_RANGES.altitudeM}
           step={units === 'yards' ? 100 : 50}
           decimals={0}
-          take={(altitudeM, mark) => take({ altitudeM }, 'height above the sea', mark)}
+          take={(altitudeM, mark) => take({ altitudeM }, words.day.steps.height, mark)}
         />
         <DayNumber
-          name="Green speed (Stimpmeter)"
+          name={words.day.greenSpeed}
           unit={FEET}
           value={day.greenSpeedFt}
           range={DAY_RANGES.greenSpeedFt}
           step={0.5}
           decimals={1}
-          take={(greenSpeedFt, mark) => take({ greenSpeedFt }, `green speed ${greenSpeedFt} ft`, mark)}
+          take={(greenSpeedFt, mark) =>
+            take(
+              { greenSpeedFt },
+              words.day.steps.greenSpeed({ feet: words.figures.short(greenSpeedFt, 1) }),
+              mark,
+            )
+          }
         />
       </div>
       <div class="day-choices">
         <span class="day-choice">
-          <span class="field-name">Ground</span>
+          <span class="field-name">{words.day.ground}</span>
           <Choice
-            label="Firmness of the ground"
+            label={words.day.firmnessOfGround}
             name="firmness"
             value={day.firmness}
-            entries={FIRMNESS}
-            choose={(firmness) => take({ firmness }, `${firmness} ground`)}
+            entries={FIRMNESS.map((each) => [each, words.day.firmness[each]])}
+            choose={(firmness) => take({ firmness }, words.day.parts.ground[firmness])}
           />
         </span>
         <span class="day-choice">
-          <span class="field-name">Trees</span>
+          <span class="field-name">{words.day.trees}</span>
           <Choice
-            label="Trees"
+            label={words.day.trees}
             name="season"
             value={day.season}
-            entries={SEASON}
-            choose={(season) => take({ season }, season === 'bare' ? 'bare trees' : 'trees in leaf')}
+            entries={SEASON.map((each) => [each, words.day.seasons[each]])}
+            choose={(season) =>
+              take({ season }, season === 'bare' ? words.day.steps.bare : words.day.steps.leaf)
+            }
           />
         </span>
       </div>
@@ -112,13 +119,11 @@ export function DayPanel() {
           type="button"
           class="small-button"
           disabled={isOrdinaryDay(day)}
-          onClick={() => take(ordinary(), 'back to an ordinary day')}
+          onClick={() => take(ordinary(), words.day.steps.ordinary)}
         >
-          Back to an ordinary day
+          {words.day.backToOrdinary}
         </button>
-        <span class="faint">
-          For every hole of this course, until you change it. Thunder heard: leave the course.
-        </span>
+        <span class="faint">{words.day.forEveryHole}</span>
       </p>
     </div>
   );
@@ -130,12 +135,17 @@ function ordinary(): Parameters<DayTools['take']>[0] {
 }
 
 function Wind({ tools, units }: { readonly tools: DayTools; readonly units: Units }) {
+  const words = useWords();
   const { day, take, tryOut, drop } = tools;
   const { wind } = day;
   const holeDeg = useApp(shownHoleBearing);
   const isStill = wind.speedMps === 0 && wind.gustSdMps === 0;
   const turn = (fromDeg: number, mark?: string): void =>
-    take({ wind: { ...wind, fromDeg } }, `wind from the ${compassPoint(fromDeg)}`, mark);
+    take(
+      { wind: { ...wind, fromDeg } },
+      words.day.steps.windFrom({ point: compassPoint(fromDeg, words) }),
+      mark,
+    );
   return (
     <div class="day-wind">
       <WindDial
@@ -148,18 +158,22 @@ function Wind({ tools, units }: { readonly tools: DayTools; readonly units: Unit
       />
       <div class="day-fields">
         <DayNumber
-          name="Wind"
+          name={words.day.wind}
           unit={SPEED[units]}
           value={wind.speedMps}
           range={DAY_RANGES.windMps}
           step={1}
           decimals={1}
           take={(speedMps, mark) =>
-            take({ wind: { ...wind, speedMps } }, `wind ${speedText(speedMps, units)}`, mark)
+            take(
+              { wind: { ...wind, speedMps } },
+              words.day.steps.wind({ speed: speedText(speedMps, units, words) }),
+              mark,
+            )
           }
         />
         <DayNumber
-          name="comes from"
+          name={words.day.comesFrom}
           unit={DEGREES}
           value={wholeTurn(wind.fromDeg)}
           range={{ least: 0, most: 360 }}
@@ -168,20 +182,32 @@ function Wind({ tools, units }: { readonly tools: DayTools; readonly units: Unit
           take={(fromDeg, mark) => turn(wholeTurn(fromDeg), mark)}
         />
         <DayNumber
-          name="Gusts, ±"
+          name={words.day.gusts}
           unit={SPEED[units]}
           value={wind.gustSdMps}
           range={DAY_RANGES.gustSdMps}
           step={0.5}
           decimals={1}
           take={(gustSdMps, mark) =>
-            take({ wind: { ...wind, gustSdMps } }, `gusts ± ${speedText(gustSdMps, units)}`, mark)
+            take(
+              { wind: { ...wind, gustSdMps } },
+              words.day.steps.gusts({ speed: speedText(gustSdMps, units, words) }),
+              mark,
+            )
           }
         />
         <p class="faint day-note">
           {wind.speedMps === 0
-            ? 'The knob stands where the wind comes from, north at the top. Give a speed to feel it.'
-            : `From the ${compassPoint(wind.fromDeg)}${holeDeg === null ? '' : `; on this hole ${windOnHole((holeDeg * Math.PI) / 180, wind.fromDeg)}`}. Two of three shots meet a wind within ± the gusts.`}
+            ? words.day.giveASpeed
+            : words.day.windNote({
+                from: compassPoint(wind.fromDeg, words),
+                here:
+                  holeDeg === null
+                    ? ''
+                    : words.day.onThisHole({
+                        wind: windOnHole((holeDeg * Math.PI) / 180, wind.fromDeg, words),
+                      }),
+              })}
         </p>
       </div>
     </div>

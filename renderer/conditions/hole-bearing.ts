@@ -4,6 +4,7 @@ import { wholeTurn, windPhrase } from '../../core/conditions/day-words.ts';
 import { windOnHole } from '../../core/card/wind-words.ts';
 import { bearingRad } from '../../core/course/ellipsoid.ts';
 import type { AppState } from '../state/app-state.ts';
+import { wordsOf } from '../state/use-words.ts';
 import { currentDay, currentHole } from '../state/selectors.ts';
 
 /** Degrees clockwise from north, from the start of its line to its end; null while the whole course is shown. */
@@ -24,9 +25,12 @@ export function mapUpDeg(state: AppState): number {
 export function windSaid(state: AppState): string | null {
   const day = currentDay(state);
   if (day.wind.speedMps === 0) return null;
+  const words = wordsOf(state);
   const bearing = shownHoleBearing(state);
-  const phrase = windPhrase(day, state.settings.units);
+  const phrase = windPhrase(day, state.settings.units, words);
   const here =
-    bearing === null ? '' : `; on this hole ${windOnHole((bearing * Math.PI) / 180, day.wind.fromDeg)}`;
+    bearing === null
+      ? ''
+      : words.day.onThisHole({ wind: windOnHole((bearing * Math.PI) / 180, day.wind.fromDeg, words) });
   return phrase + here;
 }

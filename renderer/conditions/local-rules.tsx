@@ -6,62 +6,47 @@
 import { useId } from 'preact/hooks';
 import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { DayTools } from './use-day.ts';
+import { useWords } from '../state/use-words.ts';
 
-interface LocalRule {
-  readonly member: keyof Conditions['rules'];
-  readonly name: string;
-  readonly label: string;
-  readonly words: string;
-}
-
-const RULES: readonly LocalRule[] = [
-  {
-    member: 'strokeAndDistanceAlternative',
-    name: 'Alternative to stroke and distance (Model Local Rule E-5)',
-    label: 'Local Rule E-5',
-    words:
-      'A ball lost or out of bounds may be dropped for two penalty strokes between where it is thought to be and the nearest edge of the fairway, not nearer the hole, instead of playing again.',
-  },
-  {
-    member: 'preferredLies',
-    name: 'Preferred lies (Model Local Rule E-3)',
-    label: 'preferred lies (E-3)',
-    words:
-      'A ball on grass cut to fairway height may be lifted, cleaned and placed nearby, not nearer the hole, without penalty.',
-  },
-];
+const RULES = [
+  'strokeAndDistanceAlternative',
+  'preferredLies',
+] as const satisfies readonly (keyof Conditions['rules'])[];
 
 export function LocalRules({ tools: { day, take } }: { readonly tools: DayTools }) {
+  const words = useWords();
   const id = useId();
-  const inForce = RULES.filter(({ member }) => day.rules[member]).map(({ label }) => label);
+  const inForce = RULES.filter((member) => day.rules[member]).map((member) => words.day.rules[member].label);
+  const which =
+    inForce.length === 0 ? words.day.noneInForce : words.day.inForce({ rules: words.figures.list(inForce) });
   return (
     <details class="local-rules">
-      <summary>
-        Local rules: {inForce.length === 0 ? 'none in force' : `${inForce.join(' and ')} in force`}
-      </summary>
-      <p>Only where the committee has made them; its own text is what counts.</p>
-      {RULES.map(({ member, name, label, words }) => (
-        <div key={member}>
-          <label class="switch">
-            <input
-              type="checkbox"
-              checked={day.rules[member]}
-              aria-describedby={`${id}-${member}`}
-              onChange={(event) => {
-                const on = event.currentTarget.checked;
-                take(
-                  { rules: { ...day.rules, [member]: on } },
-                  `${label} ${on ? 'in force' : 'not in force'}`,
-                );
-              }}
-            />
-            {name}
-          </label>
-          <p id={`${id}-${member}`} class="faint">
-            {words}
-          </p>
-        </div>
-      ))}
+      <summary>{words.day.localRules({ which })}</summary>
+      <p>{words.day.onlyWhereMade}</p>
+      {RULES.map((member) => {
+        const rule = words.day.rules[member];
+        const { inForce: set, notInForce: lifted } = words.day.steps;
+        return (
+          <div key={member}>
+            <label class="switch">
+              <input
+                type="checkbox"
+                checked={day.rules[member]}
+                aria-describedby={`${id}-${member}`}
+                onChange={(event) => {
+                  const on = event.currentTarget.checked;
+                  const step = on ? set : lifted;
+                  take({ rules: { ...day.rules, [member]: on } }, step({ rule: rule.label }));
+                }}
+              />
+              {rule.name}
+            </label>
+            <p id={`${id}-${member}`} class="faint">
+              {rule.text}
+            </p>
+          </div>
+        );
+      })}
     </details>
   );
 }

@@ -6,6 +6,7 @@
 import { useRef } from 'preact/hooks';
 import { compassPoint, wholeTurn } from '../../core/conditions/day-words.ts';
 import { dialAngle, turnedBy } from './dial-angle.ts';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly fromDeg: number;
@@ -24,10 +25,10 @@ const SIZE = 128;
 const MIDDLE = SIZE / 2;
 const RIM = 42;
 const LETTERS = [
-  ['N', 0],
-  ['E', 90],
-  ['S', 180],
-  ['W', 270],
+  ['north', 0],
+  ['east', 90],
+  ['south', 180],
+  ['west', 270],
 ] as const;
 
 function at(degrees: number, radius: number): readonly [number, number] {
@@ -36,6 +37,7 @@ function at(degrees: number, radius: number): readonly [number, number] {
 }
 
 export function WindDial({ fromDeg, isStill, holeDeg, tryOut, take, drop }: Props) {
+  const words = useWords();
   const pressed = useRef<number | null>(null);
   const presses = useRef(0);
   const degrees = wholeTurn(fromDeg);
@@ -55,11 +57,14 @@ export function WindDial({ fromDeg, isStill, holeDeg, tryOut, take, drop }: Prop
       height={SIZE}
       role="slider"
       tabindex={0}
-      aria-label="Wind comes from"
+      aria-label={words.day.windComesFrom}
       aria-valuemin={0}
       aria-valuemax={359}
       aria-valuenow={Math.round(degrees)}
-      aria-valuetext={`the ${compassPoint(degrees)}, ${Math.round(degrees)} degrees`}
+      aria-valuetext={words.day.dialValue({
+        point: compassPoint(degrees, words),
+        degrees: Math.round(degrees),
+      })}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         pressed.current = pointed(event) ?? degrees;
@@ -95,11 +100,11 @@ export function WindDial({ fromDeg, isStill, holeDeg, tryOut, take, drop }: Prop
         const [x2, y2] = at(k * 22.5, RIM - (k % 4 === 0 ? 7 : 4));
         return <path key={k} class="dial-tick" d={`M${x1} ${y1}L${x2} ${y2}`} />;
       })}
-      {LETTERS.map(([letter, turn]) => {
+      {LETTERS.map(([point, turn]) => {
         const [x, y] = at(turn, RIM + 15);
         return (
-          <text key={letter} class="dial-letter" x={x} y={y + 4}>
-            {letter}
+          <text key={point} class="dial-letter" x={x} y={y + 4}>
+            {words.golf.compassLetters[point]}
           </text>
         );
       })}

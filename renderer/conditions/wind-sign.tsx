@@ -4,8 +4,10 @@ import { speedText } from '../../core/conditions/day-words.ts';
 import { currentDay } from '../state/selectors.ts';
 import { useApp } from '../state/use-app.ts';
 import { mapUpDeg, windSaid } from './hole-bearing.ts';
+import { useWords } from '../state/use-words.ts';
 
 export function WindSign() {
+  const words = useWords();
   const said = useApp(windSaid);
   const { speedMps, fromDeg } = useApp((state) => currentDay(state).wind);
   const up = useApp(mapUpDeg);
@@ -20,7 +22,7 @@ export function WindSign() {
           <path class="wind-sign-arrow" d="M0 16V-6M-7 -4L0 -16L7 -4Z" />
         </g>
       </svg>
-      <span>{speedText(speedMps, units)}</span>
+      <span>{speedText(speedMps, units, words)}</span>
     </div>
   );
 }

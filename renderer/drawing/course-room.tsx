@@ -14,7 +14,7 @@ import { RoomPanel } from './panels/room-panel.tsx';
 import { ShortcutSheet } from './panels/shortcut-sheet.tsx';
 import { Choice } from '../panels/choice.tsx';
 
-export const courseRoom: Room | null = { name: 'course', words: 'Course', View: CourseView };
+export const courseRoom: Room | null = { name: 'course', View: CourseView };
 
 type Listed = 'holes' | 'features';
 

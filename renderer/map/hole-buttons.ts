@@ -2,21 +2,25 @@
 
 import * as L from 'leaflet';
 import type { Course } from '../../core/course/model.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { Sheet } from './sheet.ts';
 
 export class HoleButtons {
   private readonly group = L.layerGroup();
-  private shownFor: { readonly course: Course; readonly sheet: Sheet } | null = null;
+  private shownFor: { readonly course: Course; readonly sheet: Sheet; readonly words: Words } | null = null;
 
   constructor(
     private readonly map: L.Map,
     private readonly choose: (hole: number) => void,
+    private readonly words: () => Words,
   ) {}
 
   show(course: Course, sheet: Sheet): void {
-    if (this.shownFor?.course === course && this.shownFor.sheet === sheet) return;
+    const words = this.words();
+    if (this.shownFor?.course === course && this.shownFor.sheet === sheet && this.shownFor.words === words)
+      return;
     this.hide();
-    this.shownFor = { course, sheet };
+    this.shownFor = { course, sheet, words };
     for (const hole of course.holes) {
       const start = hole.line[0];
       if (start === undefined) continue;
@@ -30,7 +34,9 @@ export class HoleButtons {
       });
       const marker = L.marker(sheet.toMap(sheet.frame.toSpot(start)), { icon, keyboard: true });
       marker.on('add', () =>
-        marker.getElement()?.setAttribute('aria-label', `Hole ${hole.number}, par ${hole.par}`),
+        marker
+          .getElement()
+          ?.setAttribute('aria-label', words.map.holeLabel({ number: hole.number, par: hole.par })),
       );
       marker.on('click', () => this.choose(hole.number));
       marker.on('keypress', ({ originalEvent }) => {

@@ -4,19 +4,12 @@ import type { ComponentChildren } from 'preact';
 import { Lie, type LieCode } from '../../core/ground/lies.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { type Palette, paletteOf, type Theme } from './palette.ts';
+import { useWords } from '../state/use-words.ts';
 
-const GROUNDS: readonly (readonly [LieCode, string])[] = [
-  [Lie.fairway, 'Fairway'],
-  [Lie.green, 'Green'],
-  [Lie.tee, 'Tee'],
-  [Lie.rough, 'Rough'],
-  [Lie.longRough, 'Long rough'],
-  [Lie.woods, 'Trees'],
-  [Lie.bunker, 'Bunker'],
-  [Lie.path, 'Path'],
-];
+const GROUNDS = ['fairway', 'green', 'tee', 'rough', 'longRough', 'woods', 'bunker', 'path'] as const;
 
 export function Legend({ theme }: { readonly theme: Theme }) {
+  const words = useWords();
   const open = useApp((state) => state.view.showLegend);
   const onHole = useApp((state) => state.view.hole !== null);
   const dispatch = useDispatch();
@@ -27,28 +20,28 @@ export function Legend({ theme }: { readonly theme: Theme }) {
       open={open}
       onToggle={(event) => dispatch({ type: 'layer-set', layer: 'showLegend', on: event.currentTarget.open })}
     >
-      <summary>Legend</summary>
+      <summary>{words.map.legend}</summary>
       <ul>
-        {GROUNDS.map(([lie, words]) => (
-          <Entry key={words} words={words}>
+        {GROUNDS.map((ground) => (
+          <Entry key={ground} name={words.map.grounds[ground]}>
             <rect
               x="1"
               y="2"
               width="24"
               height="12"
               rx="2"
-              fill={palette.ground[lie]}
-              stroke={edgeOf(lie, palette)}
+              fill={palette.ground[Lie[ground]]}
+              stroke={edgeOf(Lie[ground], palette)}
             />
           </Entry>
         ))}
-        <Entry words="Penalty area, yellow">
+        <Entry name={words.map.penaltyYellow}>
           <Water palette={palette} colour={palette.stakeYellow} dash="5 4" />
         </Entry>
-        <Entry words="Penalty area, red">
+        <Entry name={words.map.penaltyRed}>
           <Water palette={palette} colour={palette.stakeRed} />
         </Entry>
-        <Entry words="Out of bounds">
+        <Entry name={words.map.outOfBounds}>
           <rect x="1" y="2" width="24" height="12" fill={palette.ground[Lie.outOfBounds]} />
           <path d="M1 2H25" stroke={palette.stakeCase} stroke-width="3" />
           <path d="M1 2H25" stroke={palette.stakeWhite} stroke-width="1.8" stroke-dasharray="2 4" />
@@ -60,23 +53,24 @@ export function Legend({ theme }: { readonly theme: Theme }) {
 }
 
 function ShotEntries({ palette }: { readonly palette: Palette }) {
+  const words = useWords();
   return (
     <>
-      <Entry words="Shot and aim (A of two)">
+      <Entry name={words.map.shotAndAim}>
         <path d="M1 8H25" stroke={palette.shotA} stroke-width="2.6" />
       </Entry>
-      <Entry words="B of two">
+      <Entry name={words.map.bOfTwo}>
         <path d="M1 8H25" stroke={palette.shotB} stroke-width="2.6" stroke-dasharray="6 4" />
       </Entry>
-      <Entry words="50 and 90 % of solid strikes">
+      <Entry name={words.map.ellipses}>
         <ellipse cx="13" cy="8" rx="12" ry="7" fill="none" stroke={palette.shotA} stroke-width="1.2" />
         <ellipse cx="13" cy="8" rx="7" ry="4" fill="none" stroke={palette.shotA} stroke-width="2" />
       </Entry>
-      <Entry words="At rest; out or in a penalty area">
+      <Entry name={words.map.atRest}>
         <circle cx="7" cy="8" r="2.6" fill={palette.ballFill} stroke={palette.shotA} />
         <path d="M15 4l8 8M15 12l8-8" stroke={palette.troubleMark} stroke-width="1.8" />
       </Entry>
-      <Entry words="The recommended shot">
+      <Entry name={words.map.theRecommended}>
         <path
           d="M1 8H25"
           stroke={palette.shotA}
@@ -85,20 +79,20 @@ function ShotEntries({ palette }: { readonly palette: Palette }) {
           stroke-linecap="round"
         />
       </Entry>
-      <Entry words="188–204: near and far edge">
+      <Entry name={words.map.nearAndFar}>
         <circle cx="13" cy="8" r="2.6" fill="none" stroke={palette.labelInk} />
       </Entry>
     </>
   );
 }
 
-function Entry({ words, children }: { readonly words: string; readonly children: ComponentChildren }) {
+function Entry({ name, children }: { readonly name: string; readonly children: ComponentChildren }) {
   return (
     <li>
       <svg viewBox="0 0 26 16" width="26" height="16" aria-hidden="true">
         {children}
       </svg>
-      {words}
+      {name}
     </li>
   );
 }

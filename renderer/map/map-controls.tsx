@@ -3,6 +3,7 @@
 import type { Layer } from '../state/actions.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { ZoomButtons } from './zoom-buttons.tsx';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly zoom: (steps: number) => void;
@@ -10,15 +11,16 @@ interface Props {
 }
 
 export function MapControls({ zoom, fit }: Props) {
+  const words = useWords();
   const onHole = useApp((state) => state.view.hole !== null);
   return (
     <div class="map-controls">
       <ZoomButtons zoom={zoom} fit={fit} />
       {onHole && (
-        <div class="map-switches" role="group" aria-label="What the map shows">
-          <LayerSwitch layer="showSurface" words="Strokes surface" />
-          <LayerSwitch layer="showBalls" words="Balls" />
-          <LayerSwitch layer="showCarries" words="Carries" />
+        <div class="map-switches" role="group" aria-label={words.map.whatItShows}>
+          <LayerSwitch layer="showSurface" name={words.map.surface} />
+          <LayerSwitch layer="showBalls" name={words.map.balls} />
+          <LayerSwitch layer="showCarries" name={words.map.carries} />
           <UpSwitch />
         </div>
       )}
@@ -26,7 +28,7 @@ export function MapControls({ zoom, fit }: Props) {
   );
 }
 
-function LayerSwitch({ layer, words }: { readonly layer: Layer; readonly words: string }) {
+function LayerSwitch({ layer, name }: { readonly layer: Layer; readonly name: string }) {
   const on = useApp((state) => state.view[layer]);
   const dispatch = useDispatch();
   return (
@@ -36,12 +38,13 @@ function LayerSwitch({ layer, words }: { readonly layer: Layer; readonly words: 
         checked={on}
         onChange={(event) => dispatch({ type: 'layer-set', layer, on: event.currentTarget.checked })}
       />
-      {words}
+      {name}
     </label>
   );
 }
 
 function UpSwitch() {
+  const words = useWords();
   const on = useApp((state) => state.view.holeUp);
   const dispatch = useDispatch();
   return (
@@ -51,7 +54,7 @@ function UpSwitch() {
         checked={on}
         onChange={(event) => dispatch({ type: 'hole-up-set', on: event.currentTarget.checked })}
       />
-      Tee at the bottom
+      {words.map.teeAtBottom}
     </label>
   );
 }

@@ -5,6 +5,7 @@ import type { Spot } from '../../core/plan/model.ts';
 import type { AppState } from '../state/app-state.ts';
 import { noAimWords } from '../panels/shot-words.ts';
 import { lengthNumber, lengthText, toHoleText } from '../state/measures.ts';
+import { wordsOf } from '../state/use-words.ts';
 import { currentPlan } from '../state/selectors.ts';
 import { carriesAlong } from './carries.ts';
 import type { MapLabel } from './label-painter.ts';
@@ -27,13 +28,14 @@ export function mapLabels(
   const main = shots.find((shot) => shot.part === 'main');
   if (course === undefined || ball === null || main === undefined) return [];
   const { units } = state.settings;
+  const words = wordsOf(state);
   const labels: MapLabel[] = [];
   const comparing = isComparing(state);
   for (const shot of shots) {
     if (shot.part === 'ghost' || shot.option === null) continue;
     if (shot.option.kind === 'relief') {
       const at = frame.toSpot(shot.aim);
-      labels.push({ at, text: 'drop here', shift: [10, 0], tone: 'main', dot: false });
+      labels.push({ at, text: words.map.dropHere, shift: [10, 0], tone: 'main', dot: false });
       continue;
     }
     const aim = frame.toSpot(shot.aim);
@@ -56,14 +58,14 @@ export function mapLabels(
     if (distance(aim, pin) > 25) {
       labels.push({
         at: middle,
-        text: `${toHoleText(leave, false, units)} left`,
+        text: words.map.lengthLeft({ length: toHoleText(leave, false, units, words) }),
         shift: [10, 0],
         tone: 'plain',
         dot: false,
       });
     }
   }
-  const isSwing = main.option === null || noAimWords(main.option) === null;
+  const isSwing = main.option === null || noAimWords(main.option, words) === null;
   if (state.view.showCarries && !comparing && isSwing)
     labels.push(...carryLabels(state, course, sheet, ball, frame.toSpot(main.aim)));
   return labels;

@@ -29,6 +29,7 @@ import { mapLabels } from './map-labels.ts';
 import { MoveMarker } from './move-markers.ts';
 import { ballSpot, type MarkerKind, markerSpot, moveLabel, moveMarker } from './moves.ts';
 import { type Palette, paletteOf, type Theme } from './palette.ts';
+import { positionName, wordsOf } from '../state/use-words.ts';
 import { holeBearing, makeSheet, moveOnScreen, type Sheet, spotsOf } from './sheet.ts';
 import { shotPainter } from './shot-painter.ts';
 import { type DrawnShot, isComparing, shotScene } from './shot-scene.ts';
@@ -97,7 +98,11 @@ export class MapStage {
       aim: new MoveMarker(this.map, 'aim', events),
       ball: new MoveMarker(this.map, 'ball', events),
     };
-    this.holeButtons = new HoleButtons(this.map, (hole) => this.store.dispatch({ type: 'hole-shown', hole }));
+    this.holeButtons = new HoleButtons(
+      this.map,
+      (hole) => this.store.dispatch({ type: 'hole-shown', hole }),
+      () => wordsOf(this.store.state()),
+    );
     this.map.on('zoom resize', () => this.tellZoom());
     this.map.on('mousemove', (event) => this.tellPointer(event.latlng));
     this.map.on('mouseout', () => this.news.pointed(null));
@@ -167,7 +172,7 @@ export class MapStage {
         labelPainter(
           [
             ...mapLabels(state, sheet, shots, pin),
-            ...(trees === null ? [] : passageLabels(trees.passage, trees.ball)),
+            ...(trees === null ? [] : passageLabels(trees.passage, trees.ball, wordsOf(state))),
           ],
           palette,
         ),
@@ -206,25 +211,28 @@ export class MapStage {
   ): void {
     const ball = ballSpot(state);
     const { units } = state.settings;
+    const words = wordsOf(state);
     const onTee = holeSituation(state, hole.number).ball === null;
     const plan = currentPlan(state);
     const toHole =
       ball === null
         ? ''
-        : toHoleText(Math.hypot(pin.x - ball.x, pin.y - ball.y), plan?.lie === 'green', units);
-    const place = onTee ? 'on the tee' : 'moved';
-    this.markers.ball.show(sheet, ball, `Ball, ${place}, ${toHole} to the hole`, false);
+        : toHoleText(Math.hypot(pin.x - ball.x, pin.y - ball.y), plan?.lie === 'green', units, words);
+    const place = onTee ? words.map.onTheTee : words.map.moved;
+    this.markers.ball.show(sheet, ball, words.map.ballLabel({ place, length: toHole }), words, false);
     this.markers.pin.show(
       sheet,
       pin,
-      `Hole position, ${positionOf(hole, holeSituation(state, hole.number).position).name}`,
+      words.map.positionLabel({ name: positionName(state, hole) }),
+      words,
       true,
     );
     const main = shots.find((shot) => shot.part === 'main');
     const aim = markerSpot(state, 'aim');
     const carry =
       aim === null || ball === null ? '' : lengthText(Math.hypot(aim.x - ball.x, aim.y - ball.y), units);
-    this.markers.aim.show(sheet, aim, `Aim of ${main?.option?.club ?? 'the shot'}, ${carry} away`, true);
+    const club = main?.option?.club ?? words.map.theShot;
+    this.markers.aim.show(sheet, aim, words.map.aimLabel({ club, length: carry }), words, true);
   }
 
   /** Fits once for each hole, frame and turn of the sheet; after that the person's own pan and zoom stay. */

@@ -12,10 +12,12 @@ import { MapControls } from './map-controls.tsx';
 import { MapStage, type StageNews } from './map-stage.ts';
 import { ScaleBar } from './scale-bar.tsx';
 import { SurfaceKey } from './surface-key.tsx';
+import { useWords } from '../state/use-words.ts';
 
 type Pointed = Parameters<StageNews['pointed']>[0];
 
 export function MapView() {
+  const words = useWords();
   const { store } = useTools();
   const theme = usePageTheme();
   const themeNow = useRef(theme);
@@ -32,8 +34,8 @@ export function MapView() {
     stage.current = new MapStage(place.current, store, () => themeNow.current, news);
     return () => stage.current?.destroy();
   }, [store]);
-  useEffect(() => stage.current?.repaint(), [theme]);
-  const name = hole === null ? 'Map of the whole course' : `Map of hole ${hole.number}`;
+  useEffect(() => stage.current?.repaint(), [theme, words]);
+  const name = hole === null ? words.map.ofCourse : words.map.ofHole({ number: hole.number });
   return (
     <div class="map-area">
       <div class="map" ref={place} aria-label={name} role="region" />
@@ -58,6 +60,7 @@ export function MapView() {
 
 /** Distances of the pointer's place; for a check against what is seen on the ground. */
 function PointedLine({ pointed }: { readonly pointed: Pointed }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const canTell = useApp((state) => {
     const hole = currentHole(state);
@@ -70,7 +73,10 @@ function PointedLine({ pointed }: { readonly pointed: Pointed }) {
   if (pointed === null || !canTell) return null;
   return (
     <p class="pointed" aria-hidden="true">
-      {lengthText(pointed.ballM, units)} from the ball, {lengthText(pointed.holeM, units)} to the hole
+      {words.map.pointed({
+        fromBall: lengthText(pointed.ballM, units),
+        toHole: lengthText(pointed.holeM, units),
+      })}
     </p>
   );
 }

@@ -4,6 +4,7 @@ import * as L from 'leaflet';
 import type { Spot } from '../../core/plan/model.ts';
 import { markerPicture } from './marker-icons.ts';
 import type { MarkerKind } from './moves.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Arrow keys move by this much, with Shift by the second, metres. */
@@ -58,7 +59,7 @@ export class MoveMarker {
   }
 
   /** Shows the marker at a spot, or hides it for null. During a drag the pointer leads unless `keepTo` says otherwise. */
-  show(sheet: Sheet, spot: Spot | null, label: string, keepTo: boolean): void {
+  show(sheet: Sheet, spot: Spot | null, label: string, words: Words, keepTo: boolean): void {
     this.sheet = sheet;
     if (spot === null) {
       this.marker.remove();
@@ -72,9 +73,9 @@ export class MoveMarker {
     }
     if (!this.dragging || keepTo) this.marker.setLatLng(sheet.toMap(spot));
     const element = this.marker.getElement();
-    if (element !== undefined && element.getAttribute('aria-label') !== label) {
+    if (element !== undefined && element.title !== words.map.dragIt({ label })) {
       element.setAttribute('aria-label', label);
-      element.title = `${label}. Drag it, or use the arrow keys.`;
+      element.title = words.map.dragIt({ label });
     }
   }
 

@@ -7,6 +7,7 @@ import type { Spot } from '../../core/plan/model.ts';
 import { refuse, type Result, succeed } from '../../core/result.ts';
 import { isComparing } from './shot-scene.ts';
 import { type AppState, OWN_AIM, type OwnAim, type Situation } from '../state/app-state.ts';
+import { wordsOf } from '../state/use-words.ts';
 import { shown, withHole } from '../state/history.ts';
 import {
   ballPlace,
@@ -29,7 +30,7 @@ const NEAREST_AIM_M = 3;
 export function moveMarker(state: AppState, kind: MarkerKind, to: Spot): Result<Situation, string> {
   const hole = currentHole(state);
   const frame = drawingFrame(state);
-  if (hole === null || frame === null) return refuse('Choose a hole first.');
+  if (hole === null || frame === null) return refuse(wordsOf(state).map.chooseHoleFirst);
   const place = frame.toLonLat(to);
   switch (kind) {
     case 'ball':
@@ -51,8 +52,8 @@ function moveBall(state: AppState, hole: Hole, place: LonLat, to: Spot): Situati
 function movePin(state: AppState, hole: Hole, place: LonLat): Result<Situation, string> {
   const course = state.course?.value;
   const green = course === undefined ? undefined : greenOf(course, hole);
-  if (green === undefined) return refuse('No green is drawn for this hole.');
-  if (!isInside(place, green)) return refuse('The hole stays on its green.');
+  if (green === undefined) return refuse(wordsOf(state).map.noGreen);
+  if (!isInside(place, green)) return refuse(wordsOf(state).map.staysOnGreen);
   return succeed(withHole(state.history.present, hole.number, { position: place }));
 }
 
@@ -61,7 +62,7 @@ function moveAim(state: AppState, hole: Hole, to: Spot): Result<Situation, strin
   const ball = ballSpot(state);
   const frame = drawingFrame(state);
   if (reach === null || ball === null || frame === null) {
-    return refuse('This shot has no aim to move.');
+    return refuse(wordsOf(state).map.noAim);
   }
   const target = frame.toLonLat(keepInReach(ball, to, reach));
   return succeed(
@@ -71,8 +72,10 @@ function moveAim(state: AppState, hole: Hole, to: Spot): Result<Situation, strin
 
 /** The action in words, for undo. */
 export function moveLabel(state: AppState, kind: MarkerKind): string {
-  const thing = { ball: 'move the ball', pin: 'move the hole position', aim: 'move the aim' }[kind];
-  return `${thing} on hole ${state.view.hole ?? 0}`;
+  const { steps } = wordsOf(state).plan;
+  const hole = state.view.hole ?? 0;
+  if (kind === 'ball') return steps.moveBall({ hole });
+  return kind === 'pin' ? steps.movePosition({ hole }) : steps.moveAim({ hole });
 }
 
 /** Where a marker is by the state; null where it is not on the map. */

@@ -1,12 +1,14 @@
 /** A bar of a round length in the chosen units. */
 
 import { useApp } from '../state/use-app.ts';
+import { useWords } from '../state/use-words.ts';
 import { unitShort, type Units } from '../state/measures.ts';
 
 const LONGEST_PX = 130;
 const ROUND = [5, 10, 20, 50, 100, 200, 500, 1000, 2000];
 
 export function ScaleBar({ metresPerPixel }: { readonly metresPerPixel: number }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const { length, pixels } = roundLength(metresPerPixel, units);
   return (
@@ -16,7 +18,7 @@ export function ScaleBar({ metresPerPixel }: { readonly metresPerPixel: number }
       width={pixels + 4}
       height="22"
       role="img"
-      aria-label={`Scale: ${length} ${unitShort(units)}`}
+      aria-label={words.map.scale({ length: `${length} ${unitShort(units)}` })}
     >
       <path d={`M0 13v6h${pixels}v-6`} class="scale-line" />
       <text x={pixels / 2} y="10" class="key-text">

@@ -3,6 +3,7 @@
 import type { AppState } from '../state/app-state.ts';
 import { useApp } from '../state/use-app.ts';
 import { rampColour, type StrokesScale, strokesScale } from './strokes-ramp.ts';
+import { useWords } from '../state/use-words.ts';
 
 const WIDTH = 220;
 const STEPS = 44;
@@ -13,20 +14,24 @@ function scaleOf(state: AppState): StrokesScale | null {
 }
 
 export function SurfaceKey() {
+  const words = useWords();
   const wanted = useApp((state) => state.view.showSurface && state.view.hole !== null);
   const scale = useApp(scaleOf);
   if (!wanted) return null;
-  if (scale === null) return <p class="surface-key">The surface comes when the hole is worked out.</p>;
+  if (scale === null) return <p class="surface-key">{words.map.surfaceComes}</p>;
   const x = (strokes: number): number => ((strokes - scale.low) / (scale.high - scale.low)) * WIDTH;
   return (
     <figure class="surface-key">
-      <figcaption>Strokes to hole out from each place</figcaption>
+      <figcaption>{words.map.surfaceKey}</figcaption>
       <svg
         viewBox={`-12 0 ${WIDTH + 24} 30`}
         width={WIDTH + 24}
         height="30"
         role="img"
-        aria-label={`From ${scale.low.toFixed(1)} to ${scale.high.toFixed(1)} strokes, pale to dark`}
+        aria-label={words.map.surfaceRange({
+          low: words.figures.fixed(scale.low, 1),
+          high: words.figures.fixed(scale.high, 1),
+        })}
       >
         {Array.from({ length: STEPS }, (_, i) => (
           <rect
@@ -42,7 +47,7 @@ export function SurfaceKey() {
           <g key={tick}>
             <path d={`M${x(tick)} 12v4`} class="key-tick" />
             <text x={x(tick)} y="27" class="key-text">
-              {tick}
+              {words.figures.short(tick, 2)}
             </text>
           </g>
         ))}

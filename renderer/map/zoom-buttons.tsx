@@ -1,6 +1,7 @@
 /** Nearer, farther, all of it. */
 
 import { Picture } from '../panels/pictograms.tsx';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly zoom: (steps: number) => void;
@@ -12,29 +13,30 @@ interface Props {
 const STEP = 0.5;
 
 export function ZoomButtons({ zoom, fit, keys }: Props) {
+  const words = useWords();
   return (
-    <div class="map-zoom" role="group" aria-label="Zoom">
-      <ZoomButton words="Zoom in" hotkey={keys?.nearer} picture="plus" act={() => zoom(STEP)} />
-      <ZoomButton words="Zoom out" hotkey={keys?.farther} picture="minus" act={() => zoom(-STEP)} />
-      <ZoomButton words="Show it whole" hotkey={keys?.whole} picture="fit" act={fit} />
+    <div class="map-zoom" role="group" aria-label={words.map.zoom}>
+      <ZoomButton name={words.map.zoomIn} hotkey={keys?.nearer} picture="plus" act={() => zoom(STEP)} />
+      <ZoomButton name={words.map.zoomOut} hotkey={keys?.farther} picture="minus" act={() => zoom(-STEP)} />
+      <ZoomButton name={words.map.showWhole} hotkey={keys?.whole} picture="fit" act={fit} />
     </div>
   );
 }
 
 interface ButtonProps {
-  readonly words: string;
+  readonly name: string;
   readonly hotkey: string | undefined;
   readonly picture: 'plus' | 'minus' | 'fit';
   readonly act: () => void;
 }
 
-function ZoomButton({ words, hotkey, picture, act }: ButtonProps) {
+function ZoomButton({ name, hotkey, picture, act }: ButtonProps) {
   return (
     <button
       type="button"
       class="icon-button"
-      aria-label={words}
-      title={hotkey === undefined ? words : `${words} (${hotkey})`}
+      aria-label={name}
+      title={hotkey === undefined ? name : `${name} (${hotkey})`}
       onClick={act}
     >
       <Picture of={picture} />

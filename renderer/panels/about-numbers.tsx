@@ -2,11 +2,12 @@
 
 import type { Convergence } from '../../core/plan/model.ts';
 import { DEFAULT_SAMPLES } from '../../core/plan/options.ts';
-import { countText } from '../state/measures.ts';
 import { currentResult } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
+import { useWords } from '../state/use-words.ts';
 
 export function AboutNumbers() {
+  const words = useWords();
   const result = useApp(currentResult);
   const seed = useApp((state) => state.seed);
   const rough = useApp((state) => state.answers.plan?.rough === true);
@@ -14,20 +15,12 @@ export function AboutNumbers() {
   const dispatch = useDispatch();
   return (
     <details class="about-numbers">
-      <summary>About these numbers</summary>
-      <p>
-        They are estimates. The ± is the chance error of the sampled shots alone; an honest map and honest
-        shots matter more. Shots within {margin.toFixed(2)} strokes, or within twice the error of their
-        difference, are called too close to call.
-      </p>
+      <summary>{words.plan.about.title}</summary>
+      <p>{words.plan.about.text({ margin: words.figures.fixed(margin, 2) })}</p>
       <dl>
-        <dt>Shots sampled</dt>
-        <dd>
-          {rough
-            ? 'few, while something moves or the full answer is on its way'
-            : `${countText(DEFAULT_SAMPLES, 'shot', 'shots')} for each option, the same draws for all`}
-        </dd>
-        <dt>Seed</dt>
+        <dt>{words.plan.about.sampled}</dt>
+        <dd>{rough ? words.plan.about.few : words.plan.about.each({ count: DEFAULT_SAMPLES })}</dd>
+        <dt>{words.plan.about.seed}</dt>
         <dd>
           <SeedField seed={seed} change={(next) => dispatch({ type: 'seed-set', seed: next })} />
         </dd>
@@ -39,14 +32,14 @@ export function AboutNumbers() {
           class="text-button"
           onClick={() => dispatch({ type: 'help-shown', page: 'numbers' })}
         >
-          How the numbers come about
+          {words.plan.about.how}
         </button>
         <button
           type="button"
           class="text-button"
           onClick={() => dispatch({ type: 'help-shown', page: 'limits' })}
         >
-          What they cannot tell
+          {words.plan.about.limits}
         </button>
       </p>
     </details>
@@ -55,6 +48,7 @@ export function AboutNumbers() {
 
 /** The same seed gives the same numbers; another one shows how much is chance. */
 function SeedField({ seed, change }: { readonly seed: string; readonly change: (seed: string) => void }) {
+  const words = useWords();
   return (
     <form
       class="seed-form"
@@ -66,30 +60,34 @@ function SeedField({ seed, change }: { readonly seed: string; readonly change: (
     >
       <input
         name="seed"
-        aria-label="Seed"
+        aria-label={words.plan.about.seed}
         defaultValue={seed}
         maxLength={60}
         autocomplete="off"
         spellcheck={false}
       />
-      <button type="submit" class="small-button" title="Works out every hole again from this seed">
-        Work out again
+      <button type="submit" class="small-button" title={words.plan.about.fromSeed}>
+        {words.plan.about.again}
       </button>
     </form>
   );
 }
 
 function Settling({ convergence }: { readonly convergence: Convergence }) {
+  const words = useWords();
   const { spacingsM, rmsChange, maxChange, sweeps } = convergence;
   return (
     <>
-      <dt>Grid</dt>
+      <dt>{words.plan.about.grid}</dt>
       <dd>
         {spacingsM.map((spacing, i) => (
           <span key={spacing} class="settling">
-            {spacing} m, {countText(sweeps[i] ?? 0, 'sweep', 'sweeps')}
+            {words.plan.about.sweeps({ spacing, sweeps: sweeps[i] ?? 0 })}
             {i > 0
-              ? `: changed by ${(rmsChange[i - 1] ?? 0).toFixed(3)} strokes (root mean square), at most ${(maxChange[i - 1] ?? 0).toFixed(2)}`
+              ? words.plan.about.changed({
+                  rms: words.figures.fixed(rmsChange[i - 1] ?? 0, 3),
+                  most: words.figures.fixed(maxChange[i - 1] ?? 0, 2),
+                })
               : ''}
           </span>
         ))}

@@ -4,10 +4,12 @@ import { shown, situationOfHole, withHole } from '../state/history.ts';
 import { currentPlan, strokesTaken } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
+import { useWords } from '../state/use-words.ts';
 
 const MOST_STROKES = 12;
 
 export function BallLine() {
+  const words = useWords();
   const { store } = useTools();
   const plan = useApp(currentPlan);
   const hole = useApp((state) => state.view.hole);
@@ -17,12 +19,12 @@ export function BallLine() {
   if (plan === null || hole === null) return null;
   const take = (change: Parameters<typeof withHole>[2], label: string): void => {
     const situation = withHole(store.state().history.present, hole, change);
-    store.dispatch({ type: 'situation-taken', situation, label: `${label} on hole ${hole}` });
+    store.dispatch({ type: 'situation-taken', situation, label });
   };
   return (
-    <section class="ball-line" aria-label="Ball">
+    <section class="ball-line" aria-label={words.plan.ball}>
       <Field
-        name="Strokes played before"
+        name={words.plan.strokesPlayedBefore}
         control={(id) => (
           <input
             id={id}
@@ -32,21 +34,22 @@ export function BallLine() {
             value={strokes}
             onChange={(event) => {
               const typed = Math.round(event.currentTarget.valueAsNumber);
-              if (typed >= 0 && typed <= MOST_STROKES) take({ strokesTaken: typed }, 'strokes played');
+              if (typed >= 0 && typed <= MOST_STROKES)
+                take({ strokesTaken: typed }, words.plan.steps.strokesPlayed({ hole }));
               else event.currentTarget.value = String(strokes);
             }}
           />
         )}
       />
-      {guessed && moved && <span class="faint guess">a guess from where it lies</span>}
+      {guessed && moved && <span class="faint guess">{words.plan.guessed}</span>}
       <span class="spring" />
       <button
         type="button"
         class="small-button"
         disabled={!moved}
-        onClick={() => take({ ball: null, strokesTaken: null }, 'put the ball back on the tee')}
+        onClick={() => take({ ball: null, strokesTaken: null }, words.plan.steps.ballBack({ hole }))}
       >
-        Back to the tee
+        {words.plan.backToTee}
       </button>
     </section>
   );

@@ -14,8 +14,10 @@ import type { ComparisonAnswer } from '../state/app-state.ts';
 import { optionOf } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { shotPhrase, troubleList } from './shot-words.ts';
+import { useWords } from '../state/use-words.ts';
 
 export function ComparisonPanel() {
+  const words = useWords();
   const idA = useApp((state) => state.view.compareA);
   const idB = useApp((state) => state.view.compareB);
   const a = useApp((state) => optionOf(state, state.view.compareA));
@@ -29,17 +31,20 @@ export function ComparisonPanel() {
     dispatch({ type: 'compare-set', side: 'B', shot: null });
   };
   return (
-    <section class="comparison" aria-label="Comparison">
+    <section class="comparison" aria-label={words.plan.comparison}>
       <div class="comparison-head">
-        <h3>Two shots side by side</h3>
+        <h3>{words.plan.twoShots}</h3>
         <button type="button" class="small-button" onClick={end}>
-          End comparing
+          {words.plan.endComparing}
         </button>
       </div>
       {a === null || b === null ? (
         <p>
-          {shotPhrase((a ?? b)!)} is {a === null ? 'B' : 'A'}. Now choose {a === null ? 'A' : 'B'} in another
-          row of the table.
+          {words.plan.nowChoose({
+            shot: shotPhrase((a ?? b)!, words),
+            side: a === null ? 'B' : 'A',
+            other: a === null ? 'A' : 'B',
+          })}
         </p>
       ) : (
         <>
@@ -60,20 +65,26 @@ function Verdict({
   readonly b: Option;
   readonly answer: ComparisonAnswer | null;
 }) {
-  if (answer === null) return <p role="status">Comparing them on the same shots …</p>;
+  const words = useWords();
+  if (answer === null) return <p role="status">{words.plan.comparing}</p>;
   const { difference, standardError, tooCloseToCall } = answer.comparison;
   const better = difference <= 0 ? a : b;
   const worse = difference <= 0 ? b : a;
-  const size = `${strokesText(Math.abs(difference))} ± ${errorText(standardError)} strokes`;
+  const size = words.plan.verdictSize({
+    strokes: strokesText(Math.abs(difference), words),
+    error: errorText(standardError, words),
+  });
   return (
     <p class="verdict" role="status">
       {tooCloseToCall ? (
         <>
-          <strong>Too close to call:</strong> {shotPhrase(better)} comes out {size} lower.
+          <strong>{words.plan.tooClose}</strong>{' '}
+          {words.plan.closeVerdict({ shot: shotPhrase(better, words), size })}
         </>
       ) : (
         <>
-          <strong>{shotPhrase(better)}</strong> saves {size} over {shotPhrase(worse)}.
+          <strong>{shotPhrase(better, words)}</strong>{' '}
+          {words.plan.savesOver({ size, other: shotPhrase(worse, words) })}
         </>
       )}
     </p>
@@ -81,6 +92,7 @@ function Verdict({
 }
 
 function SideBySide({ a, b }: { readonly a: Option; readonly b: Option }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const row = (name: string, tell: (option: Option) => ComponentChildren): ComponentChildren => (
     <tr>
@@ -98,28 +110,28 @@ function SideBySide({ a, b }: { readonly a: Option; readonly b: Option }) {
       <thead>
         <tr>
           <th scope="col">
-            <span class="unseen">Number</span>
+            <span class="unseen">{words.plan.number}</span>
           </th>
           <th scope="col">
-            <SideMark side="A" /> {shotPhrase(a)}
+            <SideMark side="A" /> {shotPhrase(a, words)}
           </th>
           <th scope="col">
-            <SideMark side="B" /> {shotPhrase(b)}
+            <SideMark side="B" /> {shotPhrase(b, words)}
           </th>
         </tr>
       </thead>
       <tbody>
         {row(
-          'Strokes',
-          (option) => `${strokesText(option.meanStrokes)} ± ${errorText(option.standardError)}`,
+          words.plan.columns.strokes,
+          (option) => `${strokesText(option.meanStrokes, words)} ± ${errorText(option.standardError, words)}`,
         )}
-        {row('Par / bogey / double +, %', odds)}
-        {row('Carry', (option) => lengthText(option.carryM, units))}
-        {row('Leaves', (option) => toHoleText(option.leave.medianM, false, units))}
-        {row('Trouble', (option) => {
-          const list = troubleList(option.trouble, true);
+        {row(words.plan.compared.odds, odds)}
+        {row(words.plan.compared.carry, (option) => lengthText(option.carryM, units))}
+        {row(words.plan.columns.leaves, (option) => toHoleText(option.leave.medianM, false, units, words))}
+        {row(words.plan.columns.trouble, (option) => {
+          const list = troubleList(option.trouble, true, words);
           return list.length === 0
-            ? 'hardly any'
+            ? words.plan.hardlyAny
             : list.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ');
         })}
       </tbody>

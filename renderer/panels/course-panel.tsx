@@ -1,6 +1,7 @@
 /** The whole course in short: length, par, what the plan expects, hole by hole. */
 
 import { polylineLengthM } from '../../core/course/ellipsoid.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { Hole } from '../../core/course/model.ts';
 import { DayControl } from '../conditions/day-control.tsx';
 import type { AppState } from '../state/app-state.ts';
@@ -12,6 +13,7 @@ import { useApp, useDispatch } from '../state/use-app.ts';
 import { recommendedOf } from './hole-list.tsx';
 import { courseFacts, TeeChoice } from './hole-heading.tsx';
 import { shotPhrase } from './shot-words.ts';
+import { useWords, wordsOf } from '../state/use-words.ts';
 
 interface HoleLine {
   readonly hole: Hole;
@@ -21,14 +23,19 @@ interface HoleLine {
 }
 
 const linesOf = remember(
-  (holes: readonly Hole[], teeName: string | null, work: AppState['work']): readonly HoleLine[] =>
+  (
+    holes: readonly Hole[],
+    teeName: string | null,
+    work: AppState['work'],
+    words: Words,
+  ): readonly HoleLine[] =>
     holes.map((hole) => {
       const result = work[hole.number]?.status === 'ready' ? (work[hole.number]?.result ?? null) : null;
       const best = result === null ? null : recommendedOf(result);
       return {
         hole,
         lengthM: polylineLengthM([teeOf(hole, teeName).at, ...hole.line.slice(1)]),
-        shot: best === null ? null : shotPhrase(best),
+        shot: best === null ? null : shotPhrase(best, words),
         strokes: best?.meanStrokes ?? null,
       };
     }),
@@ -36,11 +43,12 @@ const linesOf = remember(
 const NO_HOLES: readonly Hole[] = [];
 
 export function CoursePanel() {
+  const words = useWords();
   const name = useApp((state) => state.course?.value.name ?? '');
   const invented = useApp((state) => state.course?.value.invented === true);
   const facts = useApp(courseFacts);
   const lines = useApp((state) =>
-    linesOf(state.course?.value.holes ?? NO_HOLES, shown(state.history).teeName, state.work),
+    linesOf(state.course?.value.holes ?? NO_HOLES, shown(state.history).teeName, state.work, wordsOf(state)),
   );
   const units = useApp((state) => state.settings.units);
   const dispatch = useDispatch();
@@ -55,7 +63,7 @@ export function CoursePanel() {
           <h2>{name}</h2>
           <p>
             {facts} · {lengthText(total, units)}
-            {invented && <span class="tag">invented demo</span>}
+            {invented && <span class="tag">{words.plan.inventedDemo}</span>}
           </p>
         </div>
         <div class="hole-choices">
@@ -63,39 +71,45 @@ export function CoursePanel() {
         </div>
       </header>
       <DayControl />
-      <section class="advice-card" aria-label="Expected score">
+      <section class="advice-card" aria-label={words.plan.course.expectedScore}>
         <p class="kicker">
-          {planned.length === lines.length ? 'Expected under the plan' : 'Expected so far under the plan'}
+          {planned.length === lines.length ? words.plan.course.expected : words.plan.course.expectedSoFar}
         </p>
         <div class="advice-main">
           <h3>
-            <span class="advice-name">{planned.length === 0 ? 'Not yet known' : strokesText(strokes)}</span>
+            <span class="advice-name">
+              {planned.length === 0 ? words.plan.course.notYetKnown : strokesText(strokes, words)}
+            </span>
           </h3>
-          {planned.length > 0 && <p class="advice-cost">{signedText(strokes - par)} to par</p>}
+          {planned.length > 0 && (
+            <p class="advice-cost">
+              {words.plan.course.toPar({ difference: signedText(strokes - par, words) })}
+            </p>
+          )}
         </div>
         <p class="advice-reason">
           {planned.length === lines.length
-            ? 'Strokes over all holes, each played as recommended from its tee. A single round comes out higher or lower: choose a hole for its odds.'
-            : `${planned.length} of ${lines.length} holes are worked out so far; the sum is over these.`}
+            ? words.plan.course.overAll
+            : words.plan.course.overSome({ ready: planned.length, total: lines.length })}
         </p>
       </section>
-      <section class="options" aria-label="Holes in short">
+      <section class="options" aria-label={words.plan.course.inShort}>
         <table class="course-table">
           <thead>
             <tr>
-              <th scope="col">Hole</th>
+              <th scope="col">{words.plan.holeWord}</th>
               <th scope="col" class="number">
-                Par
+                {words.plan.par}
               </th>
               <th scope="col" class="number">
                 {unitShort(units)}
               </th>
-              <th scope="col">From the tee</th>
+              <th scope="col">{words.plan.course.fromTheTee}</th>
               <th scope="col" class="number">
-                Strokes
+                {words.plan.columns.strokes}
               </th>
               <th scope="col" class="number">
-                To par
+                {words.plan.course.toParColumn}
               </th>
             </tr>
           </thead>
@@ -118,8 +132,8 @@ export function CoursePanel() {
                 <td class="number">{hole.par}</td>
                 <td class="number">{lengthNumber(lengthM, units)}</td>
                 <td>{shot ?? <span class="faint">…</span>}</td>
-                <td class="number">{cost === null ? '' : strokesText(cost)}</td>
-                <td class="number">{cost === null ? '' : signedText(cost - hole.par)}</td>
+                <td class="number">{cost === null ? '' : strokesText(cost, words)}</td>
+                <td class="number">{cost === null ? '' : signedText(cost - hole.par, words)}</td>
               </tr>
             ))}
           </tbody>

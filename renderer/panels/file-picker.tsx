@@ -1,39 +1,33 @@
 /** Which course or player is open, the others to choose from, and a way to bring in a file. */
 
 import type { AppState } from '../state/app-state.ts';
-import { countText } from '../state/measures.ts';
 import { fileNotes } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
 import { Picture } from './pictograms.tsx';
+import { useWords } from '../state/use-words.ts';
 
 type Kind = 'course' | 'player';
 
-const WORDS: Readonly<
-  Record<Kind, { readonly name: string; readonly bring: string; readonly none: string }>
-> = {
-  course: { name: 'Course', bring: 'Bring in a course file', none: 'No course yet' },
-  player: { name: 'Player', bring: 'Bring in a player file', none: 'No player yet' },
-};
-
 export function FilePicker({ kind }: { readonly kind: Kind }) {
+  const words = useWords();
   const { duties } = useTools();
   const files = useApp((state) => state.files);
   const open = useApp((state) => openOf(state, kind));
   const notes = useApp((state) => fileNotes(state, kind).length);
   const dispatch = useDispatch();
-  const words = WORDS[kind];
+  const told = words.bar.files[kind];
   const entries = (files ?? []).filter((file) => file.kind === kind);
   return (
     <div class="file-picker">
       <Field
-        name={words.name}
+        name={told.name}
         control={(id) => (
           <select
             id={id}
             value={open?.entry.token ?? ''}
             disabled={files === null}
-            title={open === null ? words.none : open.entry.name}
+            title={open === null ? told.none : open.entry.name}
             onChange={(event) => {
               const select = event.currentTarget;
               const token = select.value;
@@ -44,11 +38,11 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
             }}
             data-open={open?.entry.token ?? ''}
           >
-            {open === null && <option value="">{files === null ? 'Reading files …' : words.none}</option>}
+            {open === null && <option value="">{files === null ? words.bar.readingFiles : told.none}</option>}
             {entries.map((entry) => (
               <option key={entry.token} value={entry.token}>
                 {entry.token === open?.entry.token ? open.value.name : entry.name}
-                {entry.readOnly ? ' (invented demo)' : ''}
+                {entry.readOnly ? ` ${words.bar.inventedDemoMark}` : ''}
               </option>
             ))}
           </select>
@@ -57,8 +51,8 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
       <button
         type="button"
         class="icon-button"
-        title={words.bring}
-        aria-label={words.bring}
+        title={told.bring}
+        aria-label={told.bring}
         onClick={() => void duties.importFile(kind)}
       >
         <Picture of="bring" />
@@ -67,10 +61,10 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
         <button
           type="button"
           class="text-button"
-          aria-label={`${countText(notes, 'note', 'notes')} on the ${kind} file`}
+          aria-label={words.bar.notesOn({ notes: words.bar.noteCount({ count: notes }), kind })}
           onClick={() => dispatch({ type: 'notes-shown', fileKind: kind })}
         >
-          {countText(notes, 'note', 'notes')}
+          {words.bar.noteCount({ count: notes })}
         </button>
       )}
     </div>

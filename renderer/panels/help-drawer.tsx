@@ -4,15 +4,17 @@ import { useEffect, useRef } from 'preact/hooks';
 import guide from '../help/guide.md?raw';
 import limits from '../help/limits.md?raw';
 import numbers from '../help/numbers.md?raw';
+import type { Language } from '../../core/words/language.ts';
 import type { HelpPage } from '../state/app-state.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { Markdown } from './markdown.tsx';
 import { Picture } from './pictograms.tsx';
+import { useWords } from '../state/use-words.ts';
 
-const PAGES: Readonly<Record<HelpPage, { readonly name: string; readonly text: string }>> = {
-  guide: { name: 'Guide', text: guide },
-  numbers: { name: 'The numbers', text: numbers },
-  limits: { name: 'Limits', text: limits },
+/** A page that is not yet there in a language is shown in English. */
+const PAGES: Readonly<Record<Language, Readonly<Record<HelpPage, string>>>> = {
+  en: { guide, numbers, limits },
+  de: { guide, numbers, limits },
 };
 
 const ORDER: readonly HelpPage[] = ['guide', 'numbers', 'limits'];
@@ -23,6 +25,7 @@ export function HelpDrawer() {
 }
 
 function OpenDrawer({ page }: { readonly page: HelpPage }) {
+  const words = useWords();
   const dispatch = useDispatch();
   const body = useRef<HTMLDivElement>(null);
   const before = useRef<Element | null>(document.activeElement);
@@ -38,13 +41,13 @@ function OpenDrawer({ page }: { readonly page: HelpPage }) {
     <section
       class="help-drawer"
       role="dialog"
-      aria-label="Help"
+      aria-label={words.bar.help}
       onKeyDown={(event) => {
         if (event.key === 'Escape') close();
       }}
     >
       <div class="help-head">
-        <nav aria-label="Help pages">
+        <nav aria-label={words.help.pages}>
           {ORDER.map((each) => (
             <button
               key={each}
@@ -53,22 +56,22 @@ function OpenDrawer({ page }: { readonly page: HelpPage }) {
               aria-current={each === page ? 'page' : undefined}
               onClick={() => dispatch({ type: 'help-shown', page: each })}
             >
-              {PAGES[each].name}
+              {words.help[each]}
             </button>
           ))}
         </nav>
         <button
           type="button"
           class="icon-button"
-          aria-label="Close help"
-          title="Close help (Esc)"
+          aria-label={words.help.close}
+          title={words.help.closeEsc}
           onClick={close}
         >
           <Picture of="close" />
         </button>
       </div>
       <div class="help-body" ref={body} tabIndex={0}>
-        <Markdown text={PAGES[page].text} />
+        <Markdown text={PAGES[words.language][page]} />
       </div>
     </section>
   );

@@ -4,12 +4,14 @@ import { polylineLengthM } from '../../core/course/ellipsoid.ts';
 import type { Hole } from '../../core/course/model.ts';
 import type { AppState } from '../state/app-state.ts';
 import { shown, situationOfHole, withHole } from '../state/history.ts';
-import { countText, lengthText } from '../state/measures.ts';
+import { lengthText } from '../state/measures.ts';
 import { teeNames, teeOf } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
+import { useWords, wordsOf } from '../state/use-words.ts';
 
 export function HoleHeading({ hole }: { readonly hole: Hole }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const teeName = useApp((state) => shown(state.history).teeName);
   const invented = useApp((state) => state.course?.value.invented === true);
@@ -22,14 +24,14 @@ export function HoleHeading({ hole }: { readonly hole: Hole }) {
       </span>
       <div class="hole-title">
         <h2>
-          <span class="unseen">Hole {hole.number}: </span>
-          {hole.name ?? `Hole ${hole.number}`}
+          <span class="unseen">{words.bar.holeTitle({ number: hole.number })}: </span>
+          {hole.name ?? words.bar.holeTitle({ number: hole.number })}
         </h2>
         <p>
-          Par {hole.par}
-          {hole.strokeIndex === undefined ? '' : ` · stroke index ${hole.strokeIndex}`} ·{' '}
-          {lengthText(lengthM, units)}
-          {invented && <span class="tag">invented demo</span>}
+          {words.plan.parIs({ par: hole.par })}
+          {hole.strokeIndex === undefined ? '' : ` · ${words.plan.strokeIndex({ index: hole.strokeIndex })}`}{' '}
+          · {lengthText(lengthM, units)}
+          {invented && <span class="tag">{words.plan.inventedDemo}</span>}
         </p>
       </div>
       <div class="hole-choices">
@@ -42,12 +44,13 @@ export function HoleHeading({ hole }: { readonly hole: Hole }) {
 
 /** The tees for the whole course; on a hole, only those that it has can be chosen. */
 export function TeeChoice({ hole }: { readonly hole: Hole | null }) {
+  const words = useWords();
   const { store } = useTools();
   const chosen = useApp((state) => shown(state.history).teeName);
   const names = useApp((state) => teeNames(state.course?.value ?? null));
   return (
     <Field
-      name="Tee"
+      name={words.plan.tee}
       control={(id) => (
         <select
           id={id}
@@ -56,7 +59,11 @@ export function TeeChoice({ hole }: { readonly hole: Hole | null }) {
             const { history } = store.state();
             const teeName = event.currentTarget.value;
             const situation = { ...history.present, teeName };
-            store.dispatch({ type: 'situation-taken', situation, label: `play from the ${teeName} tees` });
+            store.dispatch({
+              type: 'situation-taken',
+              situation,
+              label: words.plan.playFromTees({ name: teeName }),
+            });
           }}
         >
           {names.map((name) => (
@@ -77,6 +84,7 @@ export function TeeChoice({ hole }: { readonly hole: Hole | null }) {
 const OWN_PLACE = '\u0000own place';
 
 function PositionChoice({ hole }: { readonly hole: Hole }) {
+  const words = useWords();
   const dispatch = useDispatch();
   const { store } = useTools();
   const position = useApp((state) => situationOfHole(shown(state.history), hole.number).position);
@@ -84,7 +92,7 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
   const value = isOwn ? OWN_PLACE : (position ?? hole.positions[0]?.name ?? '');
   return (
     <Field
-      name="Hole position"
+      name={words.plan.holePosition}
       control={(id) => (
         <select
           id={id}
@@ -96,7 +104,7 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
             dispatch({
               type: 'situation-taken',
               situation,
-              label: `hole position ${name} on hole ${hole.number}`,
+              label: words.plan.positionTaken({ name, hole: hole.number }),
             });
           }}
         >
@@ -105,7 +113,7 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
               {each.name}
             </option>
           ))}
-          {isOwn && <option value={OWN_PLACE}>where you put it</option>}
+          {isOwn && <option value={OWN_PLACE}>{words.plan.whereYouPutIt}</option>}
         </select>
       )}
     />
@@ -116,5 +124,5 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
 export function courseFacts(state: AppState): string {
   const holes = state.course?.value.holes ?? [];
   const par = holes.reduce((sum, hole) => sum + hole.par, 0);
-  return `${countText(holes.length, 'hole', 'holes')}, par ${par}`;
+  return wordsOf(state).plan.courseFacts({ holes: holes.length, par });
 }

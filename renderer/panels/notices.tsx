@@ -2,9 +2,10 @@
 
 import type { Fault } from '../../core/result.ts';
 import type { Notice } from '../state/app-state.ts';
-import { countText } from '../state/measures.ts';
+import type { Words } from '../../core/words/words.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Picture } from './pictograms.tsx';
+import { useWords } from '../state/use-words.ts';
 
 /** `elsewhere` are those that the room tells in a place of its own. */
 export function Notices({ elsewhere }: { readonly elsewhere?: (notice: Notice) => boolean }) {
@@ -21,17 +22,18 @@ export function Notices({ elsewhere }: { readonly elsewhere?: (notice: Notice) =
 }
 
 function NoticeBox({ notice }: { readonly notice: Notice }) {
+  const words = useWords();
   const dispatch = useDispatch();
   return (
-    <section class="notice" role="alert" aria-label={titleOf(notice)}>
+    <section class="notice" role="alert" aria-label={titleOf(notice, words)}>
       <div class="notice-head">
         <Picture of="warn" />
-        <h2>{titleOf(notice)}</h2>
+        <h2>{titleOf(notice, words)}</h2>
         <button
           type="button"
           class="icon-button"
-          aria-label="Close this notice"
-          title="Close this notice"
+          aria-label={words.bar.closeNotice}
+          title={words.bar.closeNotice}
           onClick={() => dispatch({ type: 'notice-dismissed', id: notice.id })}
         >
           <Picture of="close" />
@@ -42,20 +44,21 @@ function NoticeBox({ notice }: { readonly notice: Notice }) {
   );
 }
 
-function titleOf(notice: Notice): string {
+function titleOf(notice: Notice, words: Words): string {
   switch (notice.kind) {
     case 'broken-file':
-      return `${notice.fileName} could not be opened`;
+      return words.bar.couldNotBeOpened({ name: notice.fileName });
     case 'trouble':
       return notice.title;
     case 'changed-on-disk':
-      return `${notice.entry.name} was changed by another program`;
+      return words.bar.changedByOther({ name: notice.entry.name });
     case 'notes':
-      return `Notes on ${notice.fileName}`;
+      return words.bar.notesOnFile({ name: notice.fileName });
   }
 }
 
 function NoticeBody({ notice }: { readonly notice: Notice }) {
+  const words = useWords();
   const { duties } = useTools();
   switch (notice.kind) {
     case 'broken-file': {
@@ -63,10 +66,10 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
       return (
         <>
           <p>
-            {countText(errors, 'thing is', 'things are')} to be put right in it.{' '}
+            {words.bar.toPutRight({ count: errors })}{' '}
             {notice.stillOpen === null
-              ? 'Choose another file, or mend this one and bring it in again.'
-              : `${notice.stillOpen} stays open.`}
+              ? words.bar.chooseOrMend
+              : words.bar.staysOpen({ name: notice.stillOpen })}
           </p>
           <FaultList faults={notice.faults} />
         </>
@@ -75,7 +78,7 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
     case 'notes':
       return (
         <>
-          <p>The file is open; these things in it are worth a look.</p>
+          <p>{words.bar.worthALook}</p>
           <FaultList faults={notice.faults} />
         </>
       );
@@ -84,13 +87,13 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
     case 'changed-on-disk':
       return (
         <p>
-          What you see is as it was before.{' '}
+          {words.bar.asItWasBefore}{' '}
           <button
             type="button"
             class="small-button"
             onClick={() => void duties.openFile(notice.entry.kind, notice.entry.token)}
           >
-            Read it again
+            {words.bar.readAgain}
           </button>
         </p>
       );
@@ -98,12 +101,13 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
 }
 
 function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
+  const words = useWords();
   return (
     <ul class="faults">
       {faults.map((fault, i) => (
         <li key={i}>
           <strong>{fault.where}:</strong> {fault.message}
-          {fault.severity === 'warning' && <span class="tag">warning</span>}
+          {fault.severity === 'warning' && <span class="tag">{words.bar.warning}</span>}
         </li>
       ))}
     </ul>

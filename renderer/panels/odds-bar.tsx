@@ -2,16 +2,18 @@
 
 import type { ParOdds } from '../../core/plan/model.ts';
 import { wholePercents } from '../state/measures.ts';
+import { useWords } from '../state/use-words.ts';
 
 const PARTS = [
-  { name: 'par or better', short: 'par or better', className: 'odds-par' },
-  { name: 'bogey', short: 'bogey', className: 'odds-bogey' },
-  { name: 'double bogey or worse', short: 'double +', className: 'odds-double' },
+  { kind: 'parOrBetter', className: 'odds-par' },
+  { kind: 'bogey', className: 'odds-bogey' },
+  { kind: 'doubleOrWorse', className: 'odds-double' },
 ] as const;
 
-export function OddsBar({ odds, words }: { readonly odds: ParOdds; readonly words?: boolean }) {
+export function OddsBar({ odds, named }: { readonly odds: ParOdds; readonly named?: boolean }) {
+  const names = useWords().plan.odds;
   const whole = wholePercents([odds.parOrBetter, odds.bogey, odds.doubleOrWorse]);
-  const told = PARTS.map((part, i) => `${part.name} ${whole[i] ?? 0} %`).join(', ');
+  const told = PARTS.map((part, i) => `${names[part.kind]} ${whole[i] ?? 0} %`).join(', ');
   return (
     <div class="odds">
       <svg class="odds-bar" viewBox="0 0 100 8" preserveAspectRatio="none" role="img" aria-label={told}>
@@ -30,9 +32,9 @@ export function OddsBar({ odds, words }: { readonly odds: ParOdds; readonly word
         {PARTS.map((part, i) => (
           <span key={part.className}>
             <i class={`odds-key ${part.className}`} />
-            {words === true ? `${part.short} ` : ''}
+            {named === true ? `${names.short[part.kind]} ` : ''}
             {whole[i] ?? 0}
-            {words === true ? ' %' : ''}
+            {named === true ? ' %' : ''}
           </span>
         ))}
       </div>
@@ -42,12 +44,13 @@ export function OddsBar({ odds, words }: { readonly odds: ParOdds; readonly word
 
 /** What the three colours mean, once above a table. */
 export function OddsKey() {
+  const names = useWords().plan.odds.short;
   return (
     <span class="odds-legend">
       {PARTS.map((part) => (
         <span key={part.className}>
           <i class={`odds-key ${part.className}`} />
-          {part.short}
+          {names[part.kind]}
         </span>
       ))}
     </span>

@@ -15,6 +15,7 @@ import { useApp, useDispatch } from '../state/use-app.ts';
 import { OddsBar } from './odds-bar.tsx';
 import { aimNote } from './plan-frame.ts';
 import { shotPhrase, shotWords, troubleList } from './shot-words.ts';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly id: ShotId;
@@ -27,10 +28,11 @@ interface Props {
 const TROUBLES_SHOWN = 2;
 
 export function OptionRow({ id, option, painted, recommended }: Props) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const aim = useApp((state) => aimNote(state, option));
   const dispatch = useDispatch();
-  const { name, manner } = shotWords(option);
+  const { name, manner } = shotWords(option, words);
   const own = id === OWN_AIM;
   const side = useApp((state) => comparedAs(state, id));
   const choose = (): void => dispatch({ type: 'shot-chosen', shot: id });
@@ -42,14 +44,14 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
             {name}
             {manner !== '' && <small> {manner}</small>}
           </button>
-          {recommended && <span class="tag tag-best">recommended</span>}
-          {own && <span class="tag">your aim</span>}
+          {recommended && <span class="tag tag-best">{words.plan.recommended}</span>}
+          {own && <span class="tag">{words.plan.yourAim}</span>}
         </span>
         <span class="option-aim">{aim}</span>
       </th>
       <td class="number">
-        <strong>{strokesText(option.meanStrokes)}</strong>
-        {option.standardError > 0 && <span class="error"> ± {errorText(option.standardError)}</span>}
+        <strong>{strokesText(option.meanStrokes, words)}</strong>
+        {option.standardError > 0 && <span class="error"> ± {errorText(option.standardError, words)}</span>}
         <LossLine id={id} option={option} />
       </td>
       <td>
@@ -60,10 +62,10 @@ export function OptionRow({ id, option, painted, recommended }: Props) {
       </td>
       <td class="number">
         {option.clubKind === 'putter' && option.kind === 'shot' ? (
-          toHoleText(option.leave.medianM, true, units)
+          toHoleText(option.leave.medianM, true, units, words)
         ) : (
           <>
-            {toHoleText(option.leave.medianM, false, units)}
+            {toHoleText(option.leave.medianM, false, units, words)}
             {option.kind === 'shot' && (
               <span class="range">
                 {lengthNumber(option.leave.p10M, units)}–{lengthNumber(option.leave.p90M, units)}
@@ -99,16 +101,16 @@ function comparedAs(state: AppState, id: ShotId): 'none' | 'alone' | 'A' | 'B' {
 
 /** Against the best: the difference, or that it is too close to call. */
 function LossLine({ id, option }: { readonly id: ShotId; readonly option: Option }) {
+  const words = useWords();
   const toBest = useApp((state) => (id === OWN_AIM ? (state.answers.own?.toBest ?? null) : null));
   const isBest = useApp((state) => bestId(state) === id);
-  if (isBest) return <span class="loss">lowest</span>;
+  if (isBest) return <span class="loss">{words.plan.lowest}</span>;
   const close = toBest === null ? option.tooCloseToCall : toBest.tooCloseToCall;
   const loss = toBest === null ? option.lossToBest : toBest.difference;
   if (id === OWN_AIM && toBest === null) return null;
   return (
     <span class={close ? 'loss close' : 'loss'}>
-      {signedText(loss)}
-      {close ? ', too close to call' : ''}
+      {close ? words.plan.closeLoss({ loss: signedText(loss, words) }) : signedText(loss, words)}
     </span>
   );
 }
@@ -118,18 +120,19 @@ function bestId(state: AppState): string | null {
 }
 
 function Troubles({ option }: { readonly option: Option }) {
-  const all = troubleList(option.trouble, true);
+  const words = useWords();
+  const all = troubleList(option.trouble, true, words);
   if (all.length === 0)
     return (
       <span class="faint">
         {option.kind === 'relief'
           ? option.penaltyStrokes === 2
-            ? 'two strokes'
-            : 'one stroke'
-          : 'hardly any'}
+            ? words.plan.twoStrokes
+            : words.plan.oneStroke
+          : words.plan.hardlyAny}
       </span>
     );
-  const title = troubleList(option.trouble, false)
+  const title = troubleList(option.trouble, false, words)
     .map((entry) => `${entry.words} ${chanceText(entry.chance)}`)
     .join(', ');
   return (
@@ -139,7 +142,9 @@ function Troubles({ option }: { readonly option: Option }) {
           {entry.words} {chanceText(entry.chance)}
         </span>
       ))}
-      {all.length > TROUBLES_SHOWN && <span class="faint">and {all.length - TROUBLES_SHOWN} more</span>}
+      {all.length > TROUBLES_SHOWN && (
+        <span class="faint">{words.plan.andMore({ count: all.length - TROUBLES_SHOWN })}</span>
+      )}
     </span>
   );
 }
@@ -153,6 +158,8 @@ function CompareButton({
   readonly id: ShotId;
   readonly option: Option;
 }) {
+  const words = useWords();
+  const shot = shotPhrase(option, words);
   const on = useApp((state) => (side === 'A' ? state.view.compareA : state.view.compareB) === id);
   const dispatch = useDispatch();
   return (
@@ -160,10 +167,8 @@ function CompareButton({
       type="button"
       class={`side-button side-${side}`}
       aria-pressed={on}
-      aria-label={`Compare ${shotPhrase(option)} as ${side}`}
-      title={
-        on ? `Take ${shotPhrase(option)} out of the comparison` : `Compare ${shotPhrase(option)} as ${side}`
-      }
+      aria-label={words.plan.compareAs({ shot, side })}
+      title={on ? words.plan.endCompareOf({ shot }) : words.plan.compareAs({ shot, side })}
       onClick={(event) => {
         event.stopPropagation();
         dispatch({ type: 'compare-set', side, shot: on ? null : id });

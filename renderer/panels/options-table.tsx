@@ -9,6 +9,7 @@ import { remember } from '../state/remember.ts';
 import { OddsKey } from './odds-bar.tsx';
 import { OptionRow } from './option-row.tsx';
 import { OwnAimLine } from './own-aim.tsx';
+import { useWords } from '../state/use-words.ts';
 
 interface Row {
   readonly id: ShotId;
@@ -26,6 +27,7 @@ function tableRows(state: AppState): readonly Row[] {
 const NO_OPTIONS: readonly Option[] = [];
 
 export function OptionsTable() {
+  const words = useWords();
   const rows = useApp(tableRows);
   const painted = useApp(paintedShot);
   const recommended = useApp((state) => currentPlan(state)?.recommendation.optionId ?? null);
@@ -38,11 +40,11 @@ export function OptionsTable() {
     if (at >= 0) names[at + by]?.focus();
   };
   return (
-    <section class={rough ? 'options rough' : 'options'} aria-label="Options">
+    <section class={rough ? 'options rough' : 'options'} aria-label={words.plan.optionsName}>
       <div class="options-head">
         <h3>
-          Shots from here
-          {rough && <span class="tag">rough, being refined</span>}
+          {words.plan.shotsFromHere}
+          {rough && <span class="tag">{words.plan.roughBeingRefined}</span>}
         </h3>
         <OddsKey />
       </div>
@@ -55,13 +57,13 @@ export function OptionsTable() {
       >
         <thead>
           <tr>
-            <th scope="col">Shot and aim</th>
-            <th scope="col">Strokes</th>
-            <th scope="col">Odds, %</th>
-            <th scope="col">Trouble</th>
-            <th scope="col">Leaves</th>
+            <th scope="col">{words.plan.columns.shot}</th>
+            <th scope="col">{words.plan.columns.strokes}</th>
+            <th scope="col">{words.plan.columns.odds}</th>
+            <th scope="col">{words.plan.columns.trouble}</th>
+            <th scope="col">{words.plan.columns.leaves}</th>
             <th scope="col">
-              <span class="unseen">Compare</span>
+              <span class="unseen">{words.plan.columns.compare}</span>
             </th>
           </tr>
         </thead>

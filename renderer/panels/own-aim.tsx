@@ -8,12 +8,13 @@ import { currentPlan } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
 import { aimWithClub } from '../map/moves.ts';
-import { SWING_WORDS } from './shot-words.ts';
+import { useWords } from '../state/use-words.ts';
 
 /** Lies from which no full shot model applies: a putt or a drop comes first. */
 const NO_SWING: readonly LieName[] = ['green', 'penaltyYellow', 'penaltyRed', 'outOfBounds'];
 
 export function OwnAimLine() {
+  const words = useWords();
   const { store } = useTools();
   const hole = useApp((state) => state.view.hole);
   const spreads = useApp((state) => state.player?.value.spreads ?? null);
@@ -26,12 +27,12 @@ export function OwnAimLine() {
   if (hole === null || spreads === null || lie === undefined || NO_SWING.includes(lie)) return null;
   const take = (change: Parameters<typeof withHole>[2], label: string): void => {
     const situation = withHole(store.state().history.present, hole, change);
-    store.dispatch({ type: 'situation-taken', situation, label: `${label} on hole ${hole}` });
+    store.dispatch({ type: 'situation-taken', situation, label });
   };
   return (
     <div class="own-aim">
       <Field
-        name="Try a shot of your own"
+        name={words.plan.ownShot}
         control={(id) => (
           <select
             id={id}
@@ -40,15 +41,18 @@ export function OwnAimLine() {
               const typed = event.currentTarget.value;
               const own = typed === '' ? null : aimWithClub(store.state(), Number(typed));
               if (own === null) return;
-              take({ aim: own }, 'try a shot of your own');
+              take({ aim: own }, words.plan.steps.tryOwn({ hole }));
               store.dispatch({ type: 'shot-chosen', shot: OWN_AIM });
             }}
           >
-            <option value="">Choose a club, or drag the aim on the map</option>
+            <option value="">{words.plan.chooseClub}</option>
             {spreads.map((spread, i) => (
               <option key={`${spread.club.name} ${spread.swing}`} value={String(i)}>
-                {spread.club.name}, {SWING_WORDS[spread.swing]}, {spread.swing === 'part' ? 'up to ' : ''}
-                {lengthText(spread.carryMean, units)}
+                {words.plan[spread.swing === 'part' ? 'swingUpTo' : 'swingChoice']({
+                  club: spread.club.name,
+                  swing: words.golf.swings[spread.swing],
+                  length: lengthText(spread.carryMean, units),
+                })}
               </option>
             ))}
           </select>
@@ -59,14 +63,14 @@ export function OwnAimLine() {
           type="button"
           class="small-button"
           onClick={() => {
-            take({ aim: null }, 'drop your own aim');
+            take({ aim: null }, words.plan.steps.dropOwn({ hole }));
             store.dispatch({ type: 'shot-chosen', shot: null });
           }}
         >
-          Drop it
+          {words.plan.dropIt}
         </button>
       )}
-      {unplayable && <p class="faint">This club is not played from where the ball lies. Choose another.</p>}
+      {unplayable && <p class="faint">{words.plan.clubNotPlayed}</p>}
     </div>
   );
 }

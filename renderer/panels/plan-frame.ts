@@ -6,6 +6,8 @@ import type { Option, Spot, SpotPlan } from '../../core/plan/model.ts';
 import type { AppState } from '../state/app-state.ts';
 import { lengthText } from '../state/measures.ts';
 import { currentHole, currentPlan, drawingFrame, holeSituation, positionOf } from '../state/selectors.ts';
+import type { Words } from '../../core/words/words.ts';
+import { wordsOf } from '../state/use-words.ts';
 import { aimWords, noAimWords } from './shot-words.ts';
 
 export interface PlanFrame {
@@ -33,19 +35,23 @@ export function planFrame(state: AppState): PlanFrame | null {
 
 /** `carry 231 yd, aim 8 yd left of the hole’s line`; for a putt or a drop what it is. */
 export function aimPhrase(state: AppState, option: Option): string {
-  const noAim = noAimWords(option);
-  if (noAim !== null) return noAim;
-  return `carry ${lengthText(option.carryM, state.settings.units)}, aim ${aimOf(state, option, false)}`;
+  const words = wordsOf(state);
+  const carry = lengthText(option.carryM, state.settings.units);
+  return (
+    noAimWords(option, words) ?? words.plan.carryAndAim({ carry, aim: aimOf(state, option, false, words) })
+  );
 }
 
 /** `231 yd, 8 yd left of line`, for narrow places. */
 export function aimNote(state: AppState, option: Option): string {
+  const words = wordsOf(state);
   return (
-    noAimWords(option) ?? `${lengthText(option.carryM, state.settings.units)}, ${aimOf(state, option, true)}`
+    noAimWords(option, words) ??
+    `${lengthText(option.carryM, state.settings.units)}, ${aimOf(state, option, true, words)}`
   );
 }
 
-function aimOf(state: AppState, option: Option, short: boolean): string {
+function aimOf(state: AppState, option: Option, short: boolean, words: Words): string {
   const found = planFrame(state);
-  return found === null ? '' : aimWords(option, found, state.settings.units, short);
+  return found === null ? '' : aimWords(option, found, state.settings.units, words, short);
 }

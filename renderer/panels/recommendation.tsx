@@ -3,15 +3,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import type { AppState } from '../state/app-state.ts';
+import { reasonWords } from '../../core/plan/recommend.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { SpreadDoubt } from '../../core/plan/model.ts';
 import { chanceText, errorText, strokesText, toHoleText } from '../state/measures.ts';
 import { currentPlan, isPlanRough, optionOf } from '../state/selectors.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
 import { OddsBar } from './odds-bar.tsx';
 import { aimPhrase } from './plan-frame.ts';
-import { lieWords, shotPhrase, shotWords } from './shot-words.ts';
+import { shotPhrase, shotWords } from './shot-words.ts';
+import { useWords, wordsOf } from '../state/use-words.ts';
 
 export function RecommendationCard() {
+  const words = useWords();
   const plan = useApp(currentPlan);
   const option = useApp((state) => optionOf(state, currentPlan(state)?.recommendation.optionId ?? null));
   const aim = useApp((state) => (option === null ? '' : aimPhrase(state, option)));
@@ -22,43 +26,45 @@ export function RecommendationCard() {
   if (plan === null) return null;
   if (option === null) {
     return (
-      <section class="advice-card" aria-label="Recommendation">
-        {day !== null && <p class="advice-day">For this day: {day}</p>}
-        <p class="advice-reason">{plan.recommendation.reason}</p>
+      <section class="advice-card" aria-label={words.plan.recommendation}>
+        {day !== null && <p class="advice-day">{words.plan.forThisDay({ day })}</p>}
+        <p class="advice-reason">{reasonWords(plan.options, words)}</p>
         <Announcement />
       </section>
     );
   }
-  const { name, manner } = shotWords(option);
+  const { name, manner } = shotWords(option, words);
   return (
-    <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label="Recommendation">
+    <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label={words.plan.recommendation}>
       <p class="kicker">
-        Recommended {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} from
-        the hole
+        {words.plan.recommendedFrom({
+          where: words.golf.whereItLies[plan.lie],
+          length: toHoleText(plan.distanceToHoleM, plan.lie === 'green', units, words),
+        })}
       </p>
-      {day !== null && <p class="advice-day">For this day: {day}</p>}
+      {day !== null && <p class="advice-day">{words.plan.forThisDay({ day })}</p>}
       <div class="advice-main">
         <h3>
           <button
             type="button"
             class="advice-name"
             onClick={() => dispatch({ type: 'shot-chosen', shot: null })}
-            title="Show it on the map"
+            title={words.plan.showOnMap}
           >
             {name}
             {manner !== '' && <small>, {manner}</small>}
           </button>
         </h3>
         <p class="advice-cost">
-          <strong>{strokesText(option.meanStrokes)}</strong>
-          {option.standardError > 0 && <span> ± {errorText(option.standardError)}</span>}
-          <small>strokes to hole out</small>
+          <strong>{strokesText(option.meanStrokes, words)}</strong>
+          {option.standardError > 0 && <span> ± {errorText(option.standardError, words)}</span>}
+          <small>{words.plan.strokesToHoleOut}</small>
         </p>
       </div>
       {aim !== '' && <p class="advice-aim">{aim}</p>}
-      <OddsBar odds={option.parOdds} words />
-      <p class="advice-reason">{plan.recommendation.reason}</p>
-      {option.doubt !== undefined && <p class="faint advice-doubt">{doubtWords(option.doubt)}</p>}
+      <OddsBar odds={option.parOdds} named />
+      <p class="advice-reason">{reasonWords(plan.options, words)}</p>
+      {option.doubt !== undefined && <p class="faint advice-doubt">{doubtWords(option.doubt, words)}</p>}
       <Announcement />
     </section>
   );
@@ -68,13 +74,16 @@ export function RecommendationCard() {
 export function plannedDay(state: AppState): string | null {
   const { plan } = state.answers;
   if (plan === null || isOrdinaryDay(plan.conditions)) return null;
-  return dayWords(plan.conditions, state.settings.units);
+  return dayWords(plan.conditions, state.settings.units, wordsOf(state));
 }
 
 /** What the player's few shots leave open, in one sentence. */
-function doubtWords({ lowStrokes, highStrokes, cheapestShare }: SpreadDoubt): string {
-  const range = `${strokesText(lowStrokes)} to ${strokesText(highStrokes)}`;
-  return `Your shots leave room for ${range} (nine in ten); it is the lowest of all in ${chanceText(cheapestShare)} of the bags that fit them.`;
+function doubtWords({ lowStrokes, highStrokes, cheapestShare }: SpreadDoubt, words: Words): string {
+  return words.plan.doubt({
+    low: strokesText(lowStrokes, words),
+    high: strokesText(highStrokes, words),
+    chance: chanceText(cheapestShare),
+  });
 }
 
 /** Says the recommendation aloud once things are at rest; a drag would otherwise chatter. */
@@ -95,7 +104,15 @@ function announcement(state: AppState): string | null {
   const plan = currentPlan(state);
   if (plan === null || isPlanRough(state)) return null;
   const option = optionOf(state, plan.recommendation.optionId);
-  if (option === null) return plan.recommendation.reason;
-  const day = plannedDay(state);
-  return `Hole ${plan.hole}, ${lieWords(plan.lie)}${day === null ? '' : `, ${day}`}: ${shotPhrase(option)}, ${strokesText(option.meanStrokes)} strokes. ${plan.recommendation.reason}`;
+  const words = wordsOf(state);
+  const reason = reasonWords(plan.options, words);
+  if (option === null) return reason;
+  return words.plan.announcement({
+    hole: plan.hole,
+    where: words.golf.whereItLies[plan.lie],
+    day: plannedDay(state) ?? '',
+    shot: shotPhrase(option, words),
+    strokes: strokesText(option.meanStrokes, words),
+    reason,
+  });
 }

@@ -1,50 +1,58 @@
 /** More about the shot on the map: where its balls end, what it leaves, whose spread it is. */
 
 import { LIE_NAMES } from '../../core/ground/lies.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { Option } from '../../core/plan/model.ts';
 import { chanceText, lengthText, strokesText } from '../state/measures.ts';
 import { optionOf, paintedShot } from '../state/selectors.ts';
 import { useApp } from '../state/use-app.ts';
-import { LIE_WORDS, shotPhrase, sourceWords, troubleList } from './shot-words.ts';
+import { shotPhrase, sourceWords, troubleList } from './shot-words.ts';
+import { useWords } from '../state/use-words.ts';
 
 const WORTH_TELLING = 0.005;
 
 export function ShotDetail() {
+  const words = useWords();
   const option = useApp((state) => optionOf(state, paintedShot(state)));
   const units = useApp((state) => state.settings.units);
   if (option === null || option.kind !== 'shot' || option.clubKind === 'putter') return null;
-  const source = sourceWords(option.spreadSource);
-  const troubles = troubleList(option.trouble, false);
+  const source = sourceWords(option.spreadSource, words);
+  const troubles = troubleList(option.trouble, false, words);
   return (
-    <section class="shot-detail" aria-label={`More about ${shotPhrase(option)}`}>
-      <h3>On the map: {shotPhrase(option)}</h3>
+    <section class="shot-detail" aria-label={words.plan.detail.about({ shot: shotPhrase(option, words) })}>
+      <h3>{words.plan.detail.onMap({ shot: shotPhrase(option, words) })}</h3>
       <dl>
-        <dt>Ends</dt>
-        <dd>{endWords(option)}</dd>
-        <dt>Leaves</dt>
+        <dt>{words.plan.detail.ends}</dt>
+        <dd>{endWords(option, words)}</dd>
+        <dt>{words.plan.columns.leaves}</dt>
         <dd>
-          {lengthText(option.leave.medianM, units)} to the hole; eight of ten between{' '}
-          {lengthText(option.leave.p10M, units)} and {lengthText(option.leave.p90M, units)}
+          {words.plan.detail.leave({
+            median: lengthText(option.leave.medianM, units),
+            low: lengthText(option.leave.p10M, units),
+            high: lengthText(option.leave.p90M, units),
+          })}
         </dd>
-        <dt>Trouble</dt>
+        <dt>{words.plan.columns.trouble}</dt>
         <dd>
           {troubles.length === 0
-            ? 'hardly any'
+            ? words.plan.hardlyAny
             : troubles.map((entry) => `${entry.words} ${chanceText(entry.chance)}`).join(', ')}
         </dd>
         {option.doubt !== undefined && (
           <>
-            <dt>Doubt</dt>
+            <dt>{words.plan.detail.doubt}</dt>
             <dd>
-              {strokesText(option.doubt.lowStrokes)} to {strokesText(option.doubt.highStrokes)} strokes, nine
-              in ten; lowest of all in {chanceText(option.doubt.cheapestShare)} of the bags that fit your
-              shots
+              {words.plan.detail.doubtOf({
+                low: strokesText(option.doubt.lowStrokes, words),
+                high: strokesText(option.doubt.highStrokes, words),
+                chance: chanceText(option.doubt.cheapestShare),
+              })}
             </dd>
           </>
         )}
         {source !== null && (
           <>
-            <dt>Spread</dt>
+            <dt>{words.plan.detail.spread}</dt>
             <dd>{source}</dd>
           </>
         )}
@@ -53,10 +61,10 @@ export function ShotDetail() {
   );
 }
 
-function endWords(option: Option): string {
+function endWords(option: Option, { golf }: Words): string {
   return LIE_NAMES.map((lie) => ({ lie, share: option.endShare[lie] }))
     .filter(({ share }) => share >= WORTH_TELLING)
     .sort((a, b) => b.share - a.share)
-    .map(({ lie, share }) => `${LIE_WORDS[lie]} ${chanceText(share)}`)
+    .map(({ lie, share }) => `${golf.lies[lie]} ${chanceText(share)}`)
     .join(', ');
 }

@@ -16,13 +16,15 @@ import { OptionsTable } from './options-table.tsx';
 import { RecommendationCard } from './recommendation.tsx';
 import { ShotDetail } from './shot-detail.tsx';
 
+import { useWords } from '../state/use-words.ts';
 export function SidePanel() {
   const hasCourse = useApp((state) => state.course !== null);
+  const words = useWords();
   const hasPlayer = useApp((state) => state.player !== null);
   const hole = useApp(currentHole);
   const filesKnown = useApp((state) => state.files !== null);
   return (
-    <aside class="side-panel" aria-label="Plan">
+    <aside class="side-panel" aria-label={words.bar.rooms.plan}>
       {!hasCourse && filesKnown && <EmptyState kind="course" />}
       {hasCourse && hole === null && <CoursePanel />}
       {hole !== null && (
@@ -60,6 +62,7 @@ function HolePlan({ hole }: { readonly hole: Hole }) {
 function WorkLine({ hole }: { readonly hole: Hole }) {
   const work = useApp((state) => currentWork(state, hole));
   const exact = useApp((state) => currentResult(state)?.rough === false);
+  const words = useWords();
   const rough = useApp((state) => currentPlan(state) !== null);
   const moving = useApp((state) => state.history.preview !== null);
   const working = useApp((state) => state.working);
@@ -67,21 +70,19 @@ function WorkLine({ hole }: { readonly hole: Hole }) {
   if (work?.status === 'failed') {
     return (
       <div class="fault-box" role="alert">
-        <strong>This hole cannot be planned.</strong>
+        <strong>{words.plan.holeCannotBePlanned}</strong>
         <p>{work.fault === null ? '' : `${work.fault.where}: ${work.fault.message}`}</p>
       </div>
     );
   }
   if (exact) return null;
-  if (moving) return <p class="work-line">Rough while it moves; worked out in full when you let go.</p>;
+  if (moving) return <p class="work-line">{words.plan.roughWhileMoving}</p>;
   if (!working) {
     return (
       <div class="work-line">
-        <span>
-          {rough ? 'Stopped: these numbers are rough.' : 'Stopped before this hole was worked out.'}
-        </span>
+        <span>{rough ? words.plan.stoppedRough : words.plan.stoppedBefore}</span>
         <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-resumed' })}>
-          Go on
+          {words.plan.goOn}
         </button>
       </div>
     );
@@ -90,12 +91,10 @@ function WorkLine({ hole }: { readonly hole: Hole }) {
   const share = progress === null ? null : progressShare(progress);
   return (
     <div class="work-line">
-      <span role="status">
-        {rough ? 'A rough answer for now; working out the full one' : 'Working out this hole'}
-      </span>
-      <progress class="fine-progress" max={1} value={share ?? 0} aria-label="Working out this hole" />
+      <span role="status">{rough ? words.plan.roughForNow : words.plan.workingOutHole}</span>
+      <progress class="fine-progress" max={1} value={share ?? 0} aria-label={words.plan.workingOutHole} />
       <button type="button" class="small-button" onClick={() => dispatch({ type: 'work-stopped' })}>
-        Stop
+        {words.plan.stop}
       </button>
     </div>
   );
@@ -107,36 +106,24 @@ function currentWork(state: AppState, hole: Hole): HoleWork | null {
   return work?.key === settledWorkKey(state, hole) ? work : null;
 }
 
-const EMPTY = {
-  course: {
-    title: 'No course is open',
-    text: 'Bring in a course: one GeoJSON file with the holes, greens, bunkers and water drawn. Or choose the demo course from the list at the top.',
-    button: 'Bring in a course file',
-  },
-  player: {
-    title: 'Whose shots?',
-    text: 'Planning needs a player: the clubs in the bag and how far they carry. Bring in a player file, or choose the sample player from the list at the top.',
-    button: 'Bring in a player file',
-  },
-} as const;
-
 function EmptyState({ kind }: { readonly kind: 'course' | 'player' }) {
   const { duties, store } = useTools();
-  const words = EMPTY[kind];
+  const told = words.plan.empty[kind];
+  const words = useWords();
   return (
     <section class="empty-state">
-      <h2>{words.title}</h2>
-      <p>{words.text}</p>
+      <h2>{told.title}</h2>
+      <p>{told.text}</p>
       <p>
         <button type="button" class="main-button" onClick={() => void duties.importFile(kind)}>
-          {words.button}
+          {told.button}
         </button>{' '}
         <button
           type="button"
           class="text-button"
           onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}
         >
-          How to make one
+          {words.plan.howToMakeOne}
         </button>
       </p>
     </section>

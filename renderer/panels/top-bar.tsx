@@ -1,12 +1,14 @@
 /** The bar at the top: what is open, undo and redo, units, light, help and print. */
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { LANGUAGE_NAMES, LANGUAGES } from '../../core/words/language.ts';
 import { RoomSwitch } from '../rooms/room-switch.tsx';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Choice } from './choice.tsx';
 import { FilePicker } from './file-picker.tsx';
 import { Field } from './field.tsx';
 import { Picture } from './pictograms.tsx';
+import { useWords } from '../state/use-words.ts';
 
 export function TopBar() {
   return (
@@ -19,12 +21,14 @@ export function TopBar() {
       <UndoButtons />
       <UnitsChoice />
       <ThemeChoice />
+      <LanguageChoice />
       <PrintAndHelp />
     </header>
   );
 }
 
 function UndoButtons() {
+  const words = useWords();
   const { undo: desk } = useTools();
   const room = useApp((state) => state.view.room);
   const [, redraw] = useState(0);
@@ -32,10 +36,10 @@ function UndoButtons() {
   const source = desk.of(room);
   const undo = source?.undoLabel() ?? null;
   const redo = source?.redoLabel() ?? null;
-  const undoTitle = undo === null ? 'Nothing to undo' : `Undo: ${undo} (Ctrl+Z)`;
-  const redoTitle = redo === null ? 'Nothing to redo' : `Redo: ${redo} (Ctrl+Shift+Z)`;
+  const undoTitle = undo === null ? words.bar.nothingToUndo : words.bar.undo({ step: undo });
+  const redoTitle = redo === null ? words.bar.nothingToRedo : words.bar.redo({ step: redo });
   return (
-    <div class="button-pair" role="group" aria-label="Undo and redo">
+    <div class="button-pair" role="group" aria-label={words.bar.undoAndRedo}>
       <button
         type="button"
         class="icon-button"
@@ -61,16 +65,17 @@ function UndoButtons() {
 }
 
 function UnitsChoice() {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const dispatch = useDispatch();
   return (
     <Choice
-      label="Units"
+      label={words.bar.units}
       name="units"
       value={units}
       entries={[
-        ['yards', 'Yards'],
-        ['metres', 'Metres'],
+        ['yards', words.bar.yards],
+        ['metres', words.bar.metres],
       ]}
       choose={(chosen) => dispatch({ type: 'units-set', units: chosen })}
     />
@@ -78,11 +83,12 @@ function UnitsChoice() {
 }
 
 function ThemeChoice() {
+  const words = useWords();
   const theme = useApp((state) => state.settings.theme);
   const dispatch = useDispatch();
   return (
     <Field
-      name="Theme"
+      name={words.bar.theme}
       control={(id) => (
         <select
           id={id}
@@ -93,9 +99,38 @@ function ThemeChoice() {
               dispatch({ type: 'theme-set', theme: chosen });
           }}
         >
-          <option value="system">As the system</option>
-          <option value="light">Light</option>
-          <option value="dark">Dark</option>
+          <option value="system">{words.bar.asTheSystem}</option>
+          <option value="light">{words.bar.light}</option>
+          <option value="dark">{words.bar.dark}</option>
+        </select>
+      )}
+    />
+  );
+}
+
+function LanguageChoice() {
+  const words = useWords();
+  const language = useApp((state) => state.settings.language ?? 'system');
+  const dispatch = useDispatch();
+  return (
+    <Field
+      name={words.bar.language}
+      control={(id) => (
+        <select
+          id={id}
+          value={language}
+          onChange={(event) => {
+            const chosen = event.currentTarget.value;
+            const known = LANGUAGES.find((each) => each === chosen);
+            dispatch({ type: 'language-set', language: known ?? 'system' });
+          }}
+        >
+          <option value="system">{words.bar.asTheSystem}</option>
+          {LANGUAGES.map((each) => (
+            <option key={each} value={each} lang={each}>
+              {LANGUAGE_NAMES[each]}
+            </option>
+          ))}
         </select>
       )}
     />
@@ -103,9 +138,10 @@ function ThemeChoice() {
 }
 
 function PrintAndHelp() {
+  const words = useWords();
   const { store, duties } = useTools();
   const canPrint = useApp((state) => state.view.hole !== null && state.course !== null);
-  const printTitle = canPrint ? 'Print this hole' : 'Choose a hole to print it';
+  const printTitle = canPrint ? words.bar.printThisHole : words.bar.chooseHoleToPrint;
   return (
     <>
       <button
@@ -124,7 +160,7 @@ function PrintAndHelp() {
         onClick={() => store.dispatch({ type: 'help-shown', page: 'guide' })}
       >
         <Picture of="help" />
-        Help
+        {words.bar.help}
       </button>
     </>
   );

@@ -16,8 +16,9 @@ import { optionOf, paintedShot, teeOf } from '../state/selectors.ts';
 import { useTools } from '../state/use-app.ts';
 import { plannedDay } from '../panels/recommendation.tsx';
 import { aimPhrase, planFrame } from '../panels/plan-frame.ts';
-import { lieWords, shotPhrase, troubleList } from '../panels/shot-words.ts';
+import { shotPhrase, troubleList } from '../panels/shot-words.ts';
 import { HoleDrawing } from './hole-drawing.tsx';
+import { useWords } from '../state/use-words.ts';
 
 /** Options that fit the page. */
 const MOST_OPTIONS = 12;
@@ -44,6 +45,7 @@ export function HoleSheet() {
 }
 
 function Page({ state }: { readonly state: AppState }) {
+  const words = useWords();
   const found = planFrame(state);
   const course = state.course?.value;
   if (found === null || course === undefined) {
@@ -85,12 +87,12 @@ function Page({ state }: { readonly state: AppState }) {
         />
         <div>
           <p>
-            Ball {lieWords(plan.lie)}, {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units)} to the
-            hole.
+            Ball {words.golf.whereItLies[plan.lie]},{' '}
+            {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units, words)} to the hole.
           </p>
           {recommended !== null && (
             <p>
-              <strong>Recommended: {shotPhrase(recommended)}</strong>, {aimPhrase(state, recommended)}.{' '}
+              <strong>Recommended: {shotPhrase(recommended, words)}</strong>, {aimPhrase(state, recommended)}.{' '}
               {plan.recommendation.reason}
             </p>
           )}
@@ -108,11 +110,11 @@ function Page({ state }: { readonly state: AppState }) {
               {plan.options.slice(0, MOST_OPTIONS).map((each) => (
                 <tr key={each.id}>
                   <th scope="row">
-                    {shotPhrase(each)}
+                    {shotPhrase(each, words)}
                     <small> {aimPhrase(state, each)}</small>
                   </th>
                   <td>
-                    {strokesText(each.meanStrokes)} ± {errorText(each.standardError)}
+                    {strokesText(each.meanStrokes, words)} ± {errorText(each.standardError, words)}
                     {each.tooCloseToCall ? ' (too close to call)' : ''}
                   </td>
                   <td>
@@ -123,11 +125,11 @@ function Page({ state }: { readonly state: AppState }) {
                     ]).join(' / ')}
                   </td>
                   <td>
-                    {troubleList(each.trouble, true)
+                    {troubleList(each.trouble, true, words)
                       .map((entry) => `${entry.words} ${chanceText(entry.chance)}`)
                       .join(', ')}
                   </td>
-                  <td>{toHoleText(each.leave.medianM, plan.lie === 'green', units)}</td>
+                  <td>{toHoleText(each.leave.medianM, plan.lie === 'green', units, words)}</td>
                 </tr>
               ))}
             </tbody>

@@ -4,6 +4,7 @@
  */
 
 import type { Spot } from '../../core/plan/model.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { Brush, Painter } from '../map/canvas-layer.ts';
 import type { MapLabel } from '../map/label-painter.ts';
 import type { Palette } from '../map/palette.ts';
@@ -99,8 +100,16 @@ function cased(
 }
 
 /** The gap's width, beside the wedge. */
-export function passageLabels({ gap, carryM }: TreePassage, ball: Spot): readonly MapLabel[] {
+export function passageLabels({ gap, carryM }: TreePassage, ball: Spot, words: Words): readonly MapLabel[] {
   if (gap === null || gap.widthDeg >= WIDEST_DEG) return [];
   const at = along(ball, gap.to, 0.6 * Math.min(LONGEST_M, carryM));
-  return [{ at, text: `gap ${degreesText(gap.widthDeg)}`, shift: [10, 0], tone: 'plain', dot: true }];
+  return [
+    {
+      at,
+      text: words.trees.gap({ degrees: degreesText(gap.widthDeg) }),
+      shift: [10, 0],
+      tone: 'plain',
+      dot: true,
+    },
+  ];
 }

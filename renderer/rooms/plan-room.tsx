@@ -5,7 +5,7 @@ import { HoleList } from '../panels/hole-list.tsx';
 import { SidePanel } from '../panels/side-panel.tsx';
 import type { Room } from './room.ts';
 
-export const planRoom: Room = { name: 'plan', words: 'Plan', View: PlanView };
+export const planRoom: Room = { name: 'plan', View: PlanView };
 
 function PlanView() {
   return (

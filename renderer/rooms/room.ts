@@ -6,7 +6,5 @@ export type RoomName = 'plan' | 'course' | 'player' | 'round';
 
 export interface Room {
   readonly name: RoomName;
-  /** On its button in the bar. */
-  readonly words: string;
   readonly View: ComponentType;
 }

@@ -19,7 +19,7 @@ import { TryPage } from './trying/try-page.tsx';
 import { chanceWords } from './target/odds-panel.tsx';
 import { TargetPage } from './target/target-page.tsx';
 
-export const roundRoom: Room | null = { name: 'round', words: 'Round', View: RoundView };
+export const roundRoom: Room | null = { name: 'round', View: RoundView };
 
 interface Page {
   readonly name: PageName;

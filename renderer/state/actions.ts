@@ -48,6 +48,7 @@ export type ViewAction =
   | { readonly type: 'hole-shown'; readonly hole: number | null }
   | { readonly type: 'units-set'; readonly units: Settings['units'] }
   | { readonly type: 'theme-set'; readonly theme: Settings['theme'] }
+  | { readonly type: 'language-set'; readonly language: NonNullable<Settings['language']> }
   | { readonly type: 'layer-set'; readonly layer: Layer; readonly on: boolean }
   | { readonly type: 'hole-up-set'; readonly on: boolean }
   | { readonly type: 'help-shown'; readonly page: HelpPage | null }

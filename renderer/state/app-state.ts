@@ -18,6 +18,8 @@ export interface AppState {
   readonly host: HostInfo | null;
   readonly files: readonly FileEntry[] | null;
   readonly settings: Settings;
+  /** Language tags that the person's system wishes for, most wanted first. */
+  readonly wishedLanguages: readonly string[];
   readonly course: OpenDocument<Course> | null;
   readonly player: OpenDocument<PlayerModel> | null;
   /** What the course's rules found in the open course: nothing keeps it from opening, some may keep a hole from being planned. */

@@ -17,11 +17,13 @@ export const NO_ANSWERS: AppState['answers'] = {
   treePassage: null,
 };
 
-export function initialState(): AppState {
+/** `wishedLanguages`: the system's, as BCP 47 tags. */
+export function initialState(wishedLanguages: readonly string[] = []): AppState {
   return {
     host: null,
     files: null,
     settings: { units: 'yards', theme: 'system', lastCourse: null, lastPlayer: null },
+    wishedLanguages,
     course: null,
     player: null,
     courseNotes: [],

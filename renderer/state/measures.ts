@@ -1,5 +1,7 @@
 /** Numbers as people read them: lengths in the chosen units, strokes, chances, directions. */
 
+import { MINUS, NARROW_GAP } from '../../core/words/figures.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { Settings } from '../../electron/contract/host.ts';
 
 export type Units = Settings['units'];
@@ -9,10 +11,6 @@ const M_PER_YARD = 0.9144;
 const M_PER_FOOT = 0.3048;
 /** Below this a length on the green is told in feet where yards are chosen, metres. */
 const PUTTING_LENGTH_M = 30;
-
-const MINUS = '−';
-/** Keeps a number and its unit on one line. */
-const NARROW_GAP = '\u202f';
 
 export function inUnits(metres: number, units: Units): number {
   return units === 'yards' ? metres / M_PER_YARD : metres;
@@ -33,27 +31,27 @@ export function lengthNumber(metres: number, units: Units): string {
 }
 
 /** A length to the hole: feet (or tenths of a metre) on the green, else whole yards or metres. */
-export function toHoleText(metres: number, onGreen: boolean, units: Units): string {
+export function toHoleText(metres: number, onGreen: boolean, units: Units, words: Words): string {
   if (!onGreen || metres > PUTTING_LENGTH_M) return lengthText(metres, units);
   if (units === 'yards') return `${Math.round(metres / M_PER_FOOT)}${NARROW_GAP}ft`;
-  return `${metres.toFixed(1)}${NARROW_GAP}m`;
+  return `${words.figures.fixed(metres, 1)}${NARROW_GAP}m`;
 }
 
 /** Strokes with two decimals. */
-export function strokesText(strokes: number): string {
-  return strokes.toFixed(2);
+export function strokesText(strokes: number, words: Words): string {
+  return words.figures.fixed(strokes, 2);
 }
 
 /** A standard error: two decimals, three where two would read as nothing. */
-export function errorText(error: number): string {
-  if (error < 0.0005) return '< 0.001';
-  return error < 0.005 ? error.toFixed(3) : error.toFixed(2);
+export function errorText(error: number, { figures }: Words): string {
+  if (error < 0.0005) return `< ${figures.fixed(0.001, 3)}`;
+  return figures.fixed(error, error < 0.005 ? 3 : 2);
 }
 
 /** `+0.12`, `−0.03`, `0.00`. */
-export function signedText(value: number, decimals = 2): string {
-  const size = Math.abs(value).toFixed(decimals);
-  if (Number(size) === 0) return size;
+export function signedText(value: number, { figures }: Words, decimals = 2): string {
+  const size = figures.fixed(Math.abs(value), decimals);
+  if (Number(Math.abs(value).toFixed(decimals)) === 0) return size;
   return `${value < 0 ? MINUS : '+'}${size}`;
 }
 
@@ -88,10 +86,12 @@ export function wholePercents(chances: readonly number[]): number[] {
 }
 
 /** `6 yd left`, `straight`: how far beside something a point lies. Positive metres are right. */
-export function asideText(metres: number, units: Units): string {
+export function asideText(metres: number, units: Units, words: Words): string {
+  const { aside } = words.golf;
   const whole = Math.round(Math.abs(inUnits(metres, units)));
-  if (whole === 0) return 'straight';
-  return `${whole}${NARROW_GAP}${unitShort(units)} ${metres < 0 ? 'left' : 'right'}`;
+  if (whole === 0) return aside.straight;
+  const length = `${whole}${NARROW_GAP}${unitShort(units)}`;
+  return metres < 0 ? aside.left({ length }) : aside.right({ length });
 }
 
 /** Thousands apart by a narrow gap: `6 412`. */

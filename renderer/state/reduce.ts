@@ -14,6 +14,7 @@ import {
 } from './history.ts';
 import { NO_ANSWERS } from './initial.ts';
 import { dayFor, keepingDay } from './kept-days.ts';
+import { unitsOfRegion } from '../../core/words/language.ts';
 import { currentHole, fileNotes, settledWorkKey, workKey } from './selectors.ts';
 
 export function reduce(state: AppState, action: Action): AppState {
@@ -34,6 +35,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'hole-shown':
     case 'units-set':
     case 'theme-set':
+    case 'language-set':
     case 'layer-set':
     case 'hole-up-set':
     case 'help-shown':
@@ -71,7 +73,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
     case 'host-connected':
       return { ...state, host: action.info };
     case 'settings-read':
-      return { ...state, settings: action.settings };
+      return { ...state, settings: begunWith(state, action.settings) };
     case 'files-listed':
       return { ...state, files: action.files };
     case 'course-opened': {
@@ -198,6 +200,11 @@ function forgetShots(view: View): View {
   return { ...view, chosen: null, compareA: null, compareB: null };
 }
 
+/** A new user's units are those of the region. */
+function begunWith(state: AppState, { isNew, ...settings }: AppState['settings']): AppState['settings'] {
+  return isNew === true ? { ...settings, units: unitsOfRegion(state.wishedLanguages[0] ?? '') } : settings;
+}
+
 function reduceView(state: AppState, action: ViewAction): AppState {
   const { view } = state;
   switch (action.type) {
@@ -215,6 +222,8 @@ function reduceView(state: AppState, action: ViewAction): AppState {
       return { ...state, settings: { ...state.settings, units: action.units } };
     case 'theme-set':
       return { ...state, settings: { ...state.settings, theme: action.theme } };
+    case 'language-set':
+      return { ...state, settings: { ...state.settings, language: action.language } };
     case 'layer-set':
       return { ...state, view: { ...view, [action.layer]: action.on } };
     case 'hole-up-set':

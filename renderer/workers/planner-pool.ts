@@ -36,14 +36,12 @@ export interface PlannerPool {
   deskOf(hole: number): Remote<RoundApi>;
 }
 
-/** Starts the workers; `broken` is told when one of them cannot go on. */
+/** Starts the workers; `broken` is told when one of them cannot go on, with an empty text where it did not start. */
 export function startPlanners(broken: (message: string) => void): PlannerPool {
   const count = Math.max(1, Math.min(MOST_WORKERS, navigator.hardwareConcurrency));
   const desks: Remote<RoundApi>[] = Array.from({ length: count }, () => {
     const worker = new Worker(new URL('./planner-worker.ts', import.meta.url), { type: 'module' });
-    worker.addEventListener('error', (event) =>
-      broken(event.message || 'A calculation could not be started.'),
-    );
+    worker.addEventListener('error', (event) => broken(event.message));
     return wrap<RoundApi>(worker);
   });
   const deskOf = (hole: number): Remote<RoundApi> => desks[hole % count]!;

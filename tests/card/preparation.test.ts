@@ -4,6 +4,7 @@ import { clock } from '../../core/card/clock.ts';
 import { greenSpeedToday, levelRoll } from '../../core/card/green-speed.ts';
 import { type PreparationWishes, preparationSheet } from '../../core/card/preparation.ts';
 import { windOnHole } from '../../core/card/wind-words.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const wishes: PreparationWishes = {
   teeOffMin: 8 * 60 + 40,
@@ -135,6 +136,6 @@ describe('wind on a hole', () => {
     [180, 300, 'behind, from the right'],
     [350, 5, 'into'],
   ])('towards %i°, wind from %i°: %s', (bearing, from, words) => {
-    expect(windOnHole((bearing * Math.PI) / 180, from)).toBe(words);
+    expect(windOnHole((bearing * Math.PI) / 180, from, english)).toBe(words);
   });
 });

@@ -24,6 +24,7 @@ import {
   statedPlayer,
   wood,
 } from './synthetic.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const player = statedPlayer({
   spreads: [
@@ -144,7 +145,7 @@ describe('a plan', () => {
     expect(recommended.parOdds.doubleOrWorse).toBeLessThanOrEqual(safest + 0.01 + 1e-12);
     // The reason names what it is compared with: the best, the next equal, or the next best.
     const other = recommended === best ? options[1] : best;
-    if (other !== undefined) expect(plan.recommendation.reason).toContain(nameOf(other));
+    if (other !== undefined) expect(plan.recommendation.reason).toContain(nameOf(other, english));
   });
 
   it('takes the safer of two that are equal, and says so', () => {

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Option } from '../../core/plan/model.ts';
 import { nameOf, recommend } from '../../core/plan/recommend.ts';
+import { english } from '../../core/words/english/english.ts';
 
 interface Sketch {
   readonly club: string;
@@ -101,12 +102,12 @@ describe('the recommendation', () => {
 
 describe('the name of an option in a sentence', () => {
   it('is the club, its swing where not full, or the drop', () => {
-    expect(nameOf(driver)).toBe('the Driver');
-    expect(nameOf(option({ club: 'Iron', mean: 4, double: 0, swing: 'punch' }))).toBe('the Iron punch');
-    expect(nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'penalty-lateral' }))).toBe(
+    expect(nameOf(driver, english)).toBe('the Driver');
+    expect(nameOf(option({ club: 'Iron', mean: 4, double: 0, swing: 'punch' }), english)).toBe('the Iron punch');
+    expect(nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'penalty-lateral' }), english)).toBe(
       'a lateral drop',
     );
-    expect(nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'unplayable-back-on-line' }))).toBe(
+    expect(nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'unplayable-back-on-line' }), english)).toBe(
       'a drop back on the line',
     );
   });

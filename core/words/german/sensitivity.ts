@@ -5,7 +5,7 @@ import type { sensitivity as english } from '../english/sensitivity.ts';
 export const sensitivity: typeof english = {
   title: 'Wie weit sich der Tag ändern darf',
   intro:
-    'Eine Bedingung nach der anderen, für diesen Schlag; spätere Schläge zählen wie heute. Eine Änderung zählt, wo sie mehr spart, als Zufall und dein Spielraum erklären.',
+    'Eine Bedingung nach der anderen, für diesen Schlag; spätere Schläge zählen wie heute. Eine Änderung zählt, wo sie mehr spart, als Zufall und eigener Spielraum erklären.',
   workingOut: 'Andere Tage werden durchgerechnet',
   stop: 'Anhalten',
   stopped: 'Angehalten.',

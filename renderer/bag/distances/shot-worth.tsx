@@ -10,6 +10,7 @@ import { useBag } from '../state/use-bag.ts';
 import { clubSwing } from '../words.ts';
 import { askWorth, type WorthHole, type WorthResult, type WorthRun } from './worth-run.ts';
 import { WorkNote } from '../work-note.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 const SHOTS = 10;
 /** A gain below this is nothing that a round shows, strokes. */
@@ -95,6 +96,7 @@ export function ShotWorth() {
 }
 
 function WorthTable({ result }: { readonly result: WorthResult }) {
+  const words = useWords();
   const best = result.clubs[0];
   const worthwhile = result.clubs.filter(({ gainStrokes }) => gainStrokes >= LEAST_GAIN);
   if (best === undefined || worthwhile.length === 0)
@@ -127,7 +129,7 @@ function WorthTable({ result }: { readonly result: WorthResult }) {
             <tr key={`${club}/${swing}`}>
               <th scope="row">{clubSwing(club, swing)}</th>
               <td>{gainStrokes.toFixed(3)}</td>
-              <td>{errorText(standardError)}</td>
+              <td>{errorText(standardError, words)}</td>
             </tr>
           ))}
         </tbody>

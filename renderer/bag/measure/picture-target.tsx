@@ -17,6 +17,7 @@ import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
 import { today } from '../short-game/short-page.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const MOST_BYTES = 60_000_000;
 /** A click is a few points off on a photo of usual size. */
@@ -30,6 +31,7 @@ interface Photo {
 }
 
 export function PictureTarget() {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const bag = useBag((state) => state.file?.history.present.bag ?? null);
@@ -213,7 +215,7 @@ export function PictureTarget() {
               {read.map((place, i) => (
                 <li key={i} class={place.ok ? undefined : 'warning'}>
                   {place.ok
-                    ? `${lengthText(place.value.distanceM, units)}, ${asideText(place.value.distanceM * Math.sin(place.value.direction), units)}${clickDoubt(scale, place.value.distanceM, units)}`
+                    ? `${lengthText(place.value.distanceM, units)}, ${asideText(place.value.distanceM * Math.sin(place.value.direction), units, words)}${clickDoubt(scale, place.value.distanceM, units)}`
                     : place.error}
                 </li>
               ))}

@@ -14,6 +14,7 @@ import { useApp } from '../../state/use-app.ts';
 import { type Compared, comparePlayers, type CompareRun } from './compare-run.ts';
 import type { Pupil } from './pupil-list.ts';
 import { WorkNote } from '../work-note.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Answer {
   readonly names: readonly [string, string];
@@ -152,6 +153,7 @@ export function ComparePlayers({
 }
 
 function ComparedTable({ answer }: { readonly answer: Answer }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const { names, compared, hole } = answer;
   const [planA, planB] = compared.plans;
@@ -160,13 +162,13 @@ function ComparedTable({ answer }: { readonly answer: Answer }) {
   const difference = b.meanStrokes - a.meanStrokes;
   const error = Math.hypot(a.standardError, b.standardError);
   const rows: readonly (readonly [string, (option: Option) => ComponentChildren])[] = [
-    ['From the tee', (option) => shotPhrase(option)],
+    ['From the tee', (option) => shotPhrase(option, words)],
     ['Carry', (option) => lengthText(option.carryM, units)],
     [
       'Strokes to hole out',
-      (option) => `${strokesText(option.meanStrokes)} ± ${errorText(option.standardError)}`,
+      (option) => `${strokesText(option.meanStrokes, words)} ± ${errorText(option.standardError, words)}`,
     ],
-    ['Score', (option) => <OddsBar odds={option.parOdds} words />],
+    ['Score', (option) => <OddsBar odds={option.parOdds} named />],
     ['In trouble', (option) => chanceText(troubleOf(option))],
   ];
   return (
@@ -175,7 +177,7 @@ function ComparedTable({ answer }: { readonly answer: Answer }) {
         Hole {hole}, {lengthText(compared.lengthM, units)}:{' '}
         {Math.abs(difference) < 2 * error
           ? `${names[0]} and ${names[1]} cannot be told apart here.`
-          : `${names[difference > 0 ? 1 : 0]} needs ${signedText(Math.abs(difference)).replace('+', '')} strokes more, give or take ${errorText(error)}.`}
+          : `${names[difference > 0 ? 1 : 0]} needs ${signedText(Math.abs(difference), words).replace('+', '')} strokes more, give or take ${errorText(error, words)}.`}
       </p>
       <table class="bag-table compared">
         <thead>

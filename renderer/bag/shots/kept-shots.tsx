@@ -12,11 +12,13 @@ import { useBag, useDesk } from '../state/use-bag.ts';
 import { MarkedConditions } from './marked-conditions.tsx';
 import { ShotForm } from './shot-form.tsx';
 import { ShotsAsTable } from './shots-as-table.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 const ON_A_PAGE = 50;
 const NO_SHOTS: readonly RecordedShot[] = [];
 
 export function KeptShots() {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const shots = useBag((state) => state.file?.history.present.shots ?? NO_SHOTS);
@@ -137,7 +139,7 @@ export function KeptShots() {
                   <th scope="row">{shot.club}</th>
                   <td>{shot.swing ?? 'full'}</td>
                   <td>{lengthText(shot.carryM, units)}</td>
-                  <td>{asideText(offlineM, units)}</td>
+                  <td>{asideText(offlineM, units, words)}</td>
                   <td>{shot.totalM === undefined ? '' : lengthText(shot.totalM, units)}</td>
                   <td>{shot.lie ?? ''}</td>
                   <td>{shot.at?.replace('T', ' ') ?? ''}</td>

@@ -21,6 +21,8 @@ import { unknownNames } from '../work/read-table.ts';
 import { clubSwing } from '../words.ts';
 import { TableConditions } from './table-conditions.tsx';
 import { closeIntake, readIntake, setMapping } from './intake-steps.ts';
+import type { Words } from '../../../core/words/words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const FIELD_WORDS: Readonly<Record<ColumnField, string>> = {
   club: 'Club',
@@ -236,6 +238,7 @@ interface PreviewProps {
 }
 
 function PreviewTable({ intake, mapping, change }: PreviewProps) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const { shape } = intake.table!;
   const width = Math.max(shape.header.length, ...intake.preview.map(({ cells }) => cells.length));
@@ -279,7 +282,7 @@ function PreviewTable({ intake, mapping, change }: PreviewProps) {
           {intake.preview.map((row) => (
             <tr key={row.line}>
               <th scope="row" class={row.shot === null ? 'warning' : undefined}>
-                {previewText(row, units)}
+                {previewText(row, units, words)}
               </th>
               {Array.from({ length: width }, (_, index) => (
                 <td key={index} class={row.column === index ? 'at-fault' : undefined}>
@@ -340,24 +343,24 @@ function RuleSigns({
   );
 }
 
-function previewText(row: PreviewRow, units: Units): string {
-  return row.shot === null ? (row.fault ?? '') : shotText(row.shot, units);
+function previewText(row: PreviewRow, units: Units, words: Words): string {
+  return row.shot === null ? (row.fault ?? '') : shotText(row.shot, units, words);
 }
 
 /** `7-iron 137 yd, 4 yd right`, and what it was hit in where that is said. */
-export function shotText(shot: RecordedShot, units: Units): string {
+export function shotText(shot: RecordedShot, units: Units, words: Words): string {
   const offlineM = shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
   const { lie, windMps, windFromDeg, temperatureC } = shot;
   const more = [
     ...(lie === undefined ? [] : [lie]),
     ...(windMps === undefined || windMps === 0
       ? []
-      : [`${speedText(windMps, units)}${sideSaid(windFromDeg)}`]),
+      : [`${speedText(windMps, units, words)}${sideSaid(windFromDeg)}`]),
     ...(temperatureC === undefined ? [] : [`${Math.round(temperatureC)} °C`]),
   ];
   return [
     `${clubSwing(shot.club, shot.swing ?? 'full')} ${lengthText(shot.carryM, units)}`,
-    asideText(offlineM, units),
+    asideText(offlineM, units, words),
     ...more,
   ].join(', ');
 }

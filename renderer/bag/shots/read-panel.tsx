@@ -9,11 +9,13 @@ import type { Intake } from '../state/bag-state.ts';
 import { useDesk } from '../state/use-bag.ts';
 import { closeIntake, mendIntake, setMapping, shotsToTake, takeIntake } from './intake-steps.ts';
 import { shotText } from './mapping-panel.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 /** Rows that are shown at a time; the reasons of the rest are counted. */
 const SHOWN_ROWS = 40;
 
 export function ReadPanel({ intake, table }: { readonly intake: Intake; readonly table: ShotTable }) {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const { mapping } = intake;
@@ -29,7 +31,8 @@ export function ReadPanel({ intake, table }: { readonly intake: Intake; readonly
         <ul class="bag-tally">
           <li>
             <strong>{countText(table.accepted.length, 'shot', 'shots')}</strong> to add
-            {table.accepted[0] !== undefined && `, the first one: ${shotText(table.accepted[0].shot, units)}`}
+            {table.accepted[0] !== undefined &&
+              `, the first one: ${shotText(table.accepted[0].shot, units, words)}`}
           </li>
           <li class={rejected > 0 ? 'warning' : undefined}>
             <strong>{countText(rejected, 'row', 'rows')}</strong> could not be read

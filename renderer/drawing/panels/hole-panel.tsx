@@ -22,6 +22,7 @@ import { holesShown, lineOfHole, settledDocument } from '../selectors.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { MissingList } from './missing-list.tsx';
 import { ValueField } from './value-field.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function HolePanel() {
   const hole = useDrawing((state) => (state.file === null ? null : state.hole));
@@ -158,6 +159,7 @@ const teesOf = remember((document: EditableDocument, hole: number): readonly Tee
 });
 
 function Tees({ hole }: { readonly hole: number }) {
+  const words = useWords();
   const desk = useDesk();
   const document = useDrawing(({ history }) => settledDocument(history));
   const units = useApp((state) => state.settings.units);
@@ -203,7 +205,7 @@ function Tees({ hole }: { readonly hole: number }) {
               <td class="number">
                 {differenceM === undefined
                   ? ''
-                  : `${signedText(inUnits(differenceM, units), 0)} ${unitShort(units)}`}
+                  : `${signedText(inUnits(differenceM, units), words, 0)} ${unitShort(units)}`}
               </td>
             </tr>
           ))}

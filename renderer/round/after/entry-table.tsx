@@ -11,6 +11,7 @@ import type { PlayedHoleRecord, RoundDocument } from '../../../core/round/format
 import { plannedHole } from '../../../core/round/review.ts';
 import { totalsOf, withHole, withoutHole } from '../../../core/round/record.ts';
 import { countText, signedText } from '../../state/measures.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly course: Course;
@@ -36,6 +37,7 @@ export const ENDS: readonly (readonly [LieName, string])[] = [
 ];
 
 export function EntryTable({ course, player, round, isFixed, marked, mark, change }: Props) {
+  const words = useWords();
   const table = useRef<HTMLTableElement>(null);
   const clubs = [
     ...new Set([...(player?.spreads ?? []).map(({ club }) => club.name), ...clubsIn(round), 'Putter']),
@@ -90,7 +92,7 @@ export function EntryTable({ course, player, round, isFixed, marked, mark, chang
             {totals.holes} of {course.holes.length} holes
           </td>
           <td>{totals.holes === 0 ? '' : (totals.penalties ?? '')}</td>
-          <td class="number">{totals.holes === 0 ? '' : signedText(totals.score - totals.par, 0)}</td>
+          <td class="number">{totals.holes === 0 ? '' : signedText(totals.score - totals.par, words, 0)}</td>
           <td />
         </tr>
       </tfoot>
@@ -124,6 +126,7 @@ interface RowProps {
 }
 
 function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change }: RowProps) {
+  const words = useWords();
   const played = round.played.find((one) => one.hole === hole.number);
   const planned = plannedHole(round, hole.number);
   const chosen = planned?.options.find(({ id }) => id === planned.chosen);
@@ -227,7 +230,7 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
           change={(penalties) => put('penalties', { penalties: penalties ?? undefined })}
         />
       </td>
-      <td class="number">{played === undefined ? '' : signedText(played.score - hole.par, 0)}</td>
+      <td class="number">{played === undefined ? '' : signedText(played.score - hole.par, words, 0)}</td>
       <td>
         <button type="button" class="small-button" disabled={isOff} aria-pressed={isMarked} onClick={mark}>
           {(played?.shots ?? []).length === 0

@@ -7,8 +7,10 @@ import { signedText, strokesText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { useOutlook, useRound, useRoundHoles } from '../state/use-round.ts';
 import { chanceWords } from '../target/odds-panel.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function NextPlan() {
+  const words = useWords();
   const before = useRound((state) => state.before);
   const player = useApp((app) => app.player?.value ?? null);
   const units = useApp((app) => app.settings.units);
@@ -21,7 +23,7 @@ export function NextPlan() {
     const was = before.holes.find((one) => one.hole === hole.hole);
     return was === undefined ? [] : [{ hole: hole.hole, was, now: recommendedOf(hole.plan) }];
   });
-  const others = changes.filter(({ was, now }) => shotPhrase(was.option) !== shotPhrase(now));
+  const others = changes.filter(({ was, now }) => shotPhrase(was.option, words) !== shotPhrase(now, words));
   return (
     <section class="table-box" aria-label="The next plan">
       <h3>The next plan changes</h3>
@@ -36,7 +38,7 @@ export function NextPlan() {
       )}
       <p role="status">
         {isWhole && outlook !== null && before.expected !== null
-          ? `Expected score ${before.expected.toFixed(1)} → ${outlook.odds.expected.toFixed(1)} (${signedText(outlook.odds.expected - before.expected)}); chance to ${outlook.words} ${chanceWords(before.chance ?? 0)} → ${chanceWords(outlook.odds.target?.chance ?? 0)}.`
+          ? `Expected score ${before.expected.toFixed(1)} → ${outlook.odds.expected.toFixed(1)} (${signedText(outlook.odds.expected - before.expected, words)}); chance to ${outlook.words} ${chanceWords(before.chance ?? 0)} → ${chanceWords(outlook.odds.target?.chance ?? 0)}.`
           : `${holes.ready.length} of ${holes.all.length} holes are planned anew; odds and choices follow.`}
       </p>
       {isWhole && (
@@ -46,7 +48,7 @@ export function NextPlan() {
             : `Another club from ${others.length === 1 ? 'one tee' : `${others.length} tees`}: ${others
                 .map(
                   ({ hole, was, now }) =>
-                    `hole ${hole} ${shotPhrase(was.option)} → ${shotPhrase(now)} (${strokesText(was.expected)} → ${strokesText(now.meanStrokes)})`,
+                    `hole ${hole} ${shotPhrase(was.option, words)} → ${shotPhrase(now, words)} (${strokesText(was.expected, words)} → ${strokesText(now.meanStrokes, words)})`,
                 )
                 .join('; ')}.`}
         </p>

@@ -8,6 +8,7 @@ import { signedText } from '../../state/measures.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { HoleReviews } from '../effects/review-holes.ts';
 import { useRound, useRoundHoles } from '../state/use-round.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const CLASS_WORDS: Readonly<Record<ShotClass, string>> = {
   tee: 'tee shots',
@@ -44,6 +45,7 @@ interface Props {
 }
 
 export function ReviewPanel({ review, isOtherPlan }: Props) {
+  const words = useWords();
   if (review.holes.length === 0)
     return <p class="faint">The comparison with the plan begins with the first score.</p>;
   const classes = Object.entries(review.byClass) as [ShotClass, number][];
@@ -57,7 +59,7 @@ export function ReviewPanel({ review, isOtherPlan }: Props) {
         {classes.length > 0 && (
           <li>
             Of the shots whose places are known:{' '}
-            {classes.map(([kind, gained]) => `${CLASS_WORDS[kind]} ${signedText(gained)}`).join(', ')}.
+            {classes.map(([kind, gained]) => `${CLASS_WORDS[kind]} ${signedText(gained, words)}`).join(', ')}.
           </li>
         )}
       </ul>

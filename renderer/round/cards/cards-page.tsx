@@ -18,8 +18,11 @@ import { chanceWords } from '../target/odds-panel.tsx';
 import { layoutOf, PAPER_WORDS } from './paper.ts';
 import { PrintButtons } from './print-buttons.tsx';
 import { Sheets } from './sheets.tsx';
+import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export function CardsPage() {
+  const words = useWords();
   const { paper: wished, day } = useRound((state) => state.wishes);
   const holes = useRoundHoles();
   const all = useCards();
@@ -41,12 +44,12 @@ export function CardsPage() {
       <Sheets
         cards={cards}
         overview={paper.hole === null ? { course: course.name, player, tee, lines } : null}
-        notesOf={notesOf(day, preparation, course)}
+        notesOf={notesOf(day, preparation, course, words)}
         layout={layout}
         hasGreens={paper.hasGreens}
       />
     );
-  }, [cards, course, player, lines, day, preparation, layout, paper]);
+  }, [cards, course, player, lines, day, preparation, layout, paper, words]);
   if (course === null) return null;
   return (
     <>
@@ -146,6 +149,7 @@ function PaperForm({ holes, paper }: { readonly holes: RoundHoles; readonly pape
 
 /** What the card of the round says of the odds, and the departures worth carrying. */
 function useOverviewLines(holes: RoundHoles): readonly string[] {
+  const words = useWords();
   const outlook = useOutlook();
   const state = useRound((round) => round);
   const playing = useApp((app) => playingNow(app, state));
@@ -153,10 +157,10 @@ function useOverviewLines(holes: RoundHoles): readonly string[] {
     if (outlook === null || holes.ready.length < holes.all.length) return [];
     return [
       oddsLine(outlook),
-      ...departureLines(playing, holes),
+      ...departureLines(playing, holes, words),
       'Odds are estimates. Check distances on the course; local rules come first.',
     ];
-  }, [outlook, playing, holes]);
+  }, [outlook, playing, holes, words]);
 }
 
 function oddsLine({ odds, target, scores }: Outlook): string {
@@ -167,11 +171,11 @@ function oddsLine({ odds, target, scores }: Outlook): string {
 
 const MOST_DEPARTURES = 3;
 
-function departureLines(playing: PlayingAnswer | null, holes: RoundHoles): readonly string[] {
+function departureLines(playing: PlayingAnswer | null, holes: RoundHoles, words: Words): readonly string[] {
   return (playing?.departures ?? []).slice(0, MOST_DEPARTURES).map((departure) => {
     const planned = holes.ready.find(({ hole }) => hole === departure.hole);
     return departureWords(departure, playing!.plan.aim, (id) =>
-      planned === undefined ? id : optionWords(planned.plan, id),
+      planned === undefined ? id : optionWords(planned.plan, id, words),
     );
   });
 }

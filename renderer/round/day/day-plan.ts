@@ -10,6 +10,7 @@ import type { PlayerModel } from '../../../core/player/model.ts';
 import type { AppState } from '../../state/app-state.ts';
 import { remember } from '../../state/remember.ts';
 import type { DayWishes } from '../state/round-state.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 /** Minutes after midnight; null for what is no time of day. */
 export function minutesOf(clock: string): number | null {
@@ -35,6 +36,7 @@ export const preparationOf = remember(
     player: PlayerModel,
     cards: readonly CardHole[],
     penaltyBalls: number | null,
+    words: Words,
   ): PreparationSheet | null => {
     const teeOffMin = minutesOf(day.teeOff);
     if (teeOffMin === null) return null;
@@ -44,7 +46,7 @@ export const preparationOf = remember(
       food: { items: listOf(day.food), allergies: listOf(day.allergies) },
       lastLook: cards.map(({ hole, green }) => ({
         hole,
-        words: [green?.words, windWords(course, hole, day.windFromDeg)].filter(Boolean).join('; '),
+        words: [green?.words, windWords(course, hole, day.windFromDeg, words)].filter(Boolean).join('; '),
       })),
       ...(day.temperatureC === null ? {} : { temperatureC: day.temperatureC }),
       ...(penaltyBalls === null ? {} : { penaltyBalls }),
@@ -56,20 +58,21 @@ export function notesOf(
   day: DayWishes,
   sheet: PreparationSheet | null,
   course: Course,
+  words: Words,
 ): (hole: number) => CardNotes {
   return (hole) => ({
     reminder: sheet?.food.reminders.find((reminder) => reminder.hole === hole)?.words ?? null,
-    wind: windWords(course, hole, day.windFromDeg),
+    wind: windWords(course, hole, day.windFromDeg, words),
   });
 }
 
 /** The straight line from tee to hole stands for all of it. */
-function windWords(course: Course, number: number, fromDeg: number | null): string | null {
+function windWords(course: Course, number: number, fromDeg: number | null, words: Words): string | null {
   const hole = course.holes.find((candidate) => candidate.number === number);
   const start = hole?.line[0];
   const end = hole?.line.at(-1);
   if (fromDeg === null || start === undefined || end === undefined) return null;
-  return `wind ${windOnHole(bearingRad(start, end), fromDeg)}`;
+  return `wind ${windOnHole(bearingRad(start, end), fromDeg, words)}`;
 }
 
 /** The names of the bag, longest first, the putter last. */

@@ -9,6 +9,7 @@ import type { RoundHoles } from '../state/planned-holes.ts';
 import type { RoundState } from '../state/round-state.ts';
 import { useOutlook, useRound, useRoundHoles } from '../state/use-round.ts';
 import { preparationOf } from './day-plan.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** Cards that are made, with the budgets of the target; identical for equal questions. */
 const cardsOf = remember(
@@ -44,6 +45,7 @@ const penaltiesOf = remember((ledgers: RoundState['ledgers'], count: number): nu
 });
 
 export function usePreparation(): PreparationSheet | null {
+  const words = useWords();
   const cards = useCards();
   const day = useRound((state) => state.wishes.day);
   const ledgers = useRound((state) => state.ledgers);
@@ -51,5 +53,6 @@ export function usePreparation(): PreparationSheet | null {
   const player = useApp((app) => app.player?.value ?? null);
   const units = useApp((app) => app.settings.units);
   if (course === null || player === null) return null;
-  return preparationOf(day, units, course, player, cards, penaltiesOf(ledgers, course.holes.length));
+  const balls = penaltiesOf(ledgers, course.holes.length);
+  return preparationOf(day, units, course, player, cards, balls, words);
 }

@@ -19,6 +19,7 @@ import type { ImprovedTask } from '../../workers/round-api.ts';
 import { parOf, roundHoles, targetOf } from '../state/planned-holes.ts';
 import type { HelpWork, Wishes } from '../state/round-state.ts';
 import type { RoundStore } from '../state/use-round.ts';
+import { wordsOf } from '../../state/use-words.ts';
 
 /** Names what the help is for. */
 export function helpKey(app: AppState, wishes: Wishes): string {
@@ -100,7 +101,11 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
   } catch (reason) {
     change({ status: 'stopped' });
     if (!(reason instanceof Stopped))
-      store.dispatch({ type: 'trouble-met', title: 'The comparison stopped', message: reasonText(reason) });
+      store.dispatch({
+        type: 'trouble-met',
+        title: 'The comparison stopped',
+        message: reasonText(reason, wordsOf(store.state())),
+      });
   }
 }
 

@@ -5,6 +5,7 @@ import { afterChanges, reasonText } from '../../state/effects/follow.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
 import type { RoundStore } from '../state/use-round.ts';
+import { wordsOf } from '../../state/use-words.ts';
 
 const RETRY_MS = 1000;
 
@@ -28,7 +29,11 @@ export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, r
         look();
       }
     } catch (reason) {
-      store.dispatch({ type: 'trouble-met', title: 'A card could not be made', message: reasonText(reason) });
+      store.dispatch({
+        type: 'trouble-met',
+        title: 'A card could not be made',
+        message: reasonText(reason, wordsOf(store.state())),
+      });
     }
   };
 

@@ -7,6 +7,7 @@ import type { AppTools } from '../../state/use-app.ts';
 import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
 import { peerLevel, type RoundState } from '../state/round-state.ts';
 import type { RoundStore } from '../state/use-round.ts';
+import { wordsOf } from '../../state/use-words.ts';
 
 /** Plays of each hole: means of a round are good to about 0.1 strokes. */
 const PLAYS = 1500;
@@ -45,7 +46,11 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
       }
     } catch (reason) {
       round.dispatch({ type: 'ledgers-stopped', stopped: true });
-      store.dispatch({ type: 'trouble-met', title: 'The ledger stopped', message: reasonText(reason) });
+      store.dispatch({
+        type: 'trouble-met',
+        title: 'The ledger stopped',
+        message: reasonText(reason, wordsOf(store.state())),
+      });
     }
     if (given.get(hole.hole) === key) given.delete(hole.hole);
     look();

@@ -12,6 +12,7 @@ import type { AppTools } from '../../state/use-app.ts';
 import { parOf, ratingOf, roundHoles, targetOf, tryableChoices } from '../state/planned-holes.ts';
 import type { RoundState } from '../state/round-state.ts';
 import type { RoundStore } from '../state/use-round.ts';
+import { wordsOf } from '../../state/use-words.ts';
 
 /** What is played for, or why it cannot be told yet. */
 export type AimNow =
@@ -92,7 +93,11 @@ export function followPlaying({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
     },
     (reason) => {
       asked = null;
-      store.dispatch({ type: 'trouble-met', title: 'A calculation stopped', message: reasonText(reason) });
+      store.dispatch({
+        type: 'trouble-met',
+        title: 'A calculation stopped',
+        message: reasonText(reason, wordsOf(store.state())),
+      });
     },
   );
   const look = (): void => {

@@ -15,6 +15,7 @@ import { useRound, useRoundDispatch } from '../state/use-round.ts';
 import { useRoundFiles } from '../after/use-round-file.ts';
 import { readRounds, type RoundInShort, type RoundsRead } from './rounds.ts';
 import { TrendPicture } from './trend-picture.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function OverPage() {
   const { host } = useTools();
@@ -60,6 +61,7 @@ export function OverPage() {
 }
 
 function RoundsTable({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
+  const words = useWords();
   return (
     <section class="table-box" aria-label="Rounds">
       <table class="plain-table">
@@ -96,7 +98,7 @@ function RoundsTable({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
               <td class="number">{round.holes}</td>
               <td class="number">{round.score}</td>
               <td class="number">{round.expected === null ? '–' : round.expected.toFixed(1)}</td>
-              <td class="number">{round.gained === null ? '–' : signedText(round.gained, 1)}</td>
+              <td class="number">{round.gained === null ? '–' : signedText(round.gained, words, 1)}</td>
               <td class="number">{round.putts ?? '–'}</td>
               <td class="number">{round.penalties ?? '–'}</td>
               <td class="number">
@@ -132,6 +134,7 @@ function per18(of: (round: RoundInShort) => number | null): Figure['of'] {
 }
 
 function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
+  const words = useWords();
   return (
     <section class="table-box" aria-label="Trends">
       <h3>Trends, per 18 holes</h3>
@@ -170,11 +173,12 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
                   )}
                 </td>
                 <td class="number">
-                  {trend.slope === null ? '–' : signedText(trend.slope)}
+                  {trend.slope === null ? '–' : signedText(trend.slope, words)}
                   {trend.slopeInterval !== null && (
                     <small>
                       {' '}
-                      {signedText(trend.slopeInterval.low)} to {signedText(trend.slopeInterval.high)}
+                      {signedText(trend.slopeInterval.low, words)} to{' '}
+                      {signedText(trend.slopeInterval.high, words)}
                     </small>
                   )}
                 </td>

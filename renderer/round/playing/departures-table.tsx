@@ -7,6 +7,7 @@ import { signedText } from '../../state/measures.ts';
 import { chanceWords } from '../target/odds-panel.tsx';
 import type { RoundHoles } from '../state/planned-holes.ts';
 import { optionWords } from './option-words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const MOST_LINES = 14;
 
@@ -17,10 +18,11 @@ export function DeparturesTable({
   readonly answer: PlayingAnswer;
   readonly holes: RoundHoles;
 }) {
+  const words = useWords();
   const { plan, departures } = answer;
   const wordsOf = ({ hole }: Departure) => {
     const planned = holes.ready.find((one) => one.hole === hole);
-    return (id: string): string => (planned === undefined ? id : optionWords(planned.plan, id));
+    return (id: string): string => (planned === undefined ? id : optionWords(planned.plan, id, words));
   };
   if (departures.length === 0)
     return (
@@ -51,8 +53,8 @@ export function DeparturesTable({
           {shown.map((departure) => (
             <tr key={`${departure.hole} ${departure.count}`}>
               <th scope="row">{departureWords(departure, plan.aim, wordsOf(departure))}</th>
-              <td class="number">{signedText(100 * departure.gain, 1)} % points</td>
-              <td class="number">{signedText(departure.cost)}</td>
+              <td class="number">{signedText(100 * departure.gain, words, 1)} % points</td>
+              <td class="number">{signedText(departure.cost, words)}</td>
               <td class="number">{chanceWords(departure.reach)} of rounds</td>
             </tr>
           ))}

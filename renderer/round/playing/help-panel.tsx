@@ -5,8 +5,10 @@ import { useApp, useTools } from '../../state/use-app.ts';
 import { findHelp, helpKey, stopHelp } from '../effects/find-help.ts';
 import { roundStoreOf, useRound, useRoundHoles } from '../state/use-round.ts';
 import { chanceWords } from '../target/odds-panel.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function HelpPanel() {
+  const words = useWords();
   const tools = useTools();
   const round = roundStoreOf(tools);
   const holes = useRoundHoles();
@@ -68,12 +70,12 @@ export function HelpPanel() {
               <td />
               <td />
             </tr>
-            {help.lines.map(({ id, words, chance, gain, saved }) => (
+            {help.lines.map(({ id, words: told, chance, gain, saved }) => (
               <tr key={id}>
-                <th scope="row">{words}</th>
+                <th scope="row">{told}</th>
                 <td class="number">{chanceWords(chance)}</td>
-                <td class="number">{signedText(100 * gain, 1)} % points</td>
-                <td class="number">{signedText(saved)}</td>
+                <td class="number">{signedText(100 * gain, words, 1)} % points</td>
+                <td class="number">{signedText(saved, words)}</td>
               </tr>
             ))}
           </tbody>

@@ -1,9 +1,10 @@
 /** An option of a tee by its id, in words. */
 
 import type { SpotPlan } from '../../../core/plan/model.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { shotPhrase } from '../../panels/shot-words.ts';
 
-export function optionWords(plan: SpotPlan, id: string): string {
+export function optionWords(plan: SpotPlan, id: string, words: Words): string {
   const option = plan.options.find((candidate) => candidate.id === id);
   if (option === undefined) return id;
   // A second aim of the same swing is told from the first by its place among the tee's options.
@@ -11,5 +12,5 @@ export function optionWords(plan: SpotPlan, id: string): string {
     ({ kind, club, swing }) => kind === 'shot' && club === option.club && swing === option.swing,
   );
   const rank = alike.indexOf(option);
-  return rank > 0 ? `${shotPhrase(option)} (aim ${rank + 1})` : shotPhrase(option);
+  return rank > 0 ? `${shotPhrase(option, words)} (aim ${rank + 1})` : shotPhrase(option, words);
 }

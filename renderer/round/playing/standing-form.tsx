@@ -8,6 +8,7 @@ import { Field } from '../../panels/field.tsx';
 import { NumberField } from '../number-field.tsx';
 import type { RoundHoles } from '../state/planned-holes.ts';
 import { optionWords } from './option-words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly answer: PlayingAnswer;
@@ -15,6 +16,7 @@ interface Props {
 }
 
 export function StandingForm({ answer, holes }: Props) {
+  const words = useWords();
   const { aim } = answer.plan;
   const [index, setIndex] = useState(Math.min(holes.ready.length - 1, 16));
   const [typed, setTyped] = useState<number | null>(null);
@@ -67,11 +69,11 @@ export function StandingForm({ answer, holes }: Props) {
         </p>
       ) : (
         <p>
-          <strong>{optionWords(hole.plan, indexed(hole, standing.option))}</strong>,{' '}
+          <strong>{optionWords(hole.plan, indexed(hole, standing.option), words)}</strong>,{' '}
           {tenthText(standing.chance)}
           {standing.option === at.lowestMean
             ? '. It is the choice with the lowest mean too.'
-            : ` instead of ${tenthText(standing.chanceByLowestMean)} with ${optionWords(hole.plan, indexed(hole, at.lowestMean))}, the choice with the lowest mean.`}
+            : ` instead of ${tenthText(standing.chanceByLowestMean)} with ${optionWords(hole.plan, indexed(hole, at.lowestMean), words)}, the choice with the lowest mean.`}
         </p>
       )}
     </section>

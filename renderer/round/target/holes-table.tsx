@@ -7,6 +7,7 @@ import { shotPhrase } from '../../panels/shot-words.ts';
 import { lengthNumber, lengthText, strokesText, unitShort } from '../../state/measures.ts';
 import { useApp, useDispatch } from '../../state/use-app.ts';
 import { type Outlook, parOf, type RoundHoles } from '../state/planned-holes.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly outlook: Outlook;
@@ -14,6 +15,7 @@ interface Props {
 }
 
 export function HolesTable({ outlook, holes }: Props) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const dispatch = useDispatch();
   const isWhole = holes.ready.length === holes.all.length;
@@ -75,12 +77,12 @@ export function HolesTable({ outlook, holes }: Props) {
                 <td class="number">{hole.strokeIndex ?? '–'}</td>
                 <td class="number">{lengthNumber(hole.result.lengthM, units)}</td>
                 <td>
-                  {shotPhrase(option)} <span class="faint">{lengthText(option.carryM, units)}</span>
+                  {shotPhrase(option, words)} <span class="faint">{lengthText(option.carryM, units)}</span>
                 </td>
                 <td class="number">
                   <strong>{isWhole ? budget.budget : '…'}</strong>
                 </td>
-                <td class="number">{strokesText(meanOf(scores))}</td>
+                <td class="number">{strokesText(meanOf(scores), words)}</td>
                 <td class="number">
                   {isWhole ? `${Math.round(100 * chanceOfAtMost(scores, budget.budget))} %` : '…'}
                 </td>

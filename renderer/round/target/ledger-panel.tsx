@@ -8,6 +8,7 @@ import { ledgerKey, stopLedgers } from '../effects/follow-ledgers.ts';
 import type { RoundHoles } from '../state/planned-holes.ts';
 import { peerLevel } from '../state/round-state.ts';
 import { roundStoreOf, useRound, useRoundDispatch } from '../state/use-round.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function LedgerPanel({ holes }: { readonly holes: RoundHoles }) {
   const tools = useTools();
@@ -64,6 +65,7 @@ function LedgerTable({
   readonly ledger: ReturnType<typeof roundLedger>;
   readonly count: number;
 }) {
+  const words = useWords();
   const lines = ledger.lines.filter(({ strokes }) => strokes.mean > 0);
   return (
     <>
@@ -90,7 +92,8 @@ function LedgerTable({
                   <span class="faint">with its stroke</span>
                 ) : (
                   <>
-                    {signedText(gainedOnPeer.mean)} <small>± {gainedOnPeer.standardError.toFixed(2)}</small>
+                    {signedText(gainedOnPeer.mean, words)}{' '}
+                    <small>± {gainedOnPeer.standardError.toFixed(2)}</small>
                   </>
                 )}
               </td>
@@ -119,6 +122,7 @@ function LedgerTable({
 
 /** Strokes per kind on each hole, and what the peer does better or worse there. */
 function HoleLedgers({ ledger }: { readonly ledger: ReturnType<typeof roundLedger> }) {
+  const words = useWords();
   return (
     <table class="plain-table">
       <thead>
@@ -150,7 +154,10 @@ function HoleLedgers({ ledger }: { readonly ledger: ReturnType<typeof roundLedge
             <td class="number">
               {gainedOnPeer === null
                 ? '–'
-                : signedText(Object.values(gainedOnPeer).reduce((sum, { mean }) => sum + mean, 0))}
+                : signedText(
+                    Object.values(gainedOnPeer).reduce((sum, { mean }) => sum + mean, 0),
+                    words,
+                  )}
             </td>
           </tr>
         ))}

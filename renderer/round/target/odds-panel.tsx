@@ -5,8 +5,10 @@ import { FORM_SD_STROKES } from '../../../core/round/score-distribution.ts';
 import { countText, signedText } from '../../state/measures.ts';
 import { type Outlook, parOf, type RoundHoles } from '../state/planned-holes.ts';
 import { DistributionPicture } from './distribution-picture.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; readonly holes: RoundHoles }) {
+  const words = useWords();
   const { odds, target } = outlook;
   const isWhole = holes.ready.length === holes.all.length;
   const par = parOf(holes.ready);
@@ -24,7 +26,7 @@ export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; reado
               <div>
                 <dt>Expected score</dt>
                 <dd>
-                  {odds.expected.toFixed(1)} <small>{signedText(odds.expected - par, 1)} to par</small>
+                  {odds.expected.toFixed(1)} <small>{signedText(odds.expected - par, words, 1)} to par</small>
                 </dd>
               </div>
               <div>

@@ -3,8 +3,11 @@
 import { signedText } from '../../state/measures.ts';
 import { costOf, type TryHole, type TriedStroke } from './try-state.ts';
 import { type Trying, wordsOf } from './use-trying.ts';
+import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export function StrokesList({ state, trying }: { readonly state: TryHole; readonly trying: Trying }) {
+  const words = useWords();
   const { attempt, others } = state;
   return (
     <>
@@ -31,8 +34,8 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
                   {endWords(stroke)}
                   {stroke.shot.wasPoor ? ', poor strike' : ''}
                 </td>
-                <td class="number">{costCell(stroke)}</td>
-                <td class="number">{signedText(stroke.shot.gained)}</td>
+                <td class="number">{costCell(stroke, words)}</td>
+                <td class="number">{signedText(stroke.shot.gained, words)}</td>
                 <td>
                   <button
                     type="button"
@@ -51,8 +54,8 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
       )}
       {attempt.strokes.length > 0 && (
         <p>
-          Your choices cost {signedText(costOf(attempt))} strokes on average against the plan’s; what else was
-          gained or lost was the strike and luck.
+          Your choices cost {signedText(costOf(attempt), words)} strokes on average against the plan’s; what
+          else was gained or lost was the strike and luck.
         </p>
       )}
       <div class="form-line print-line">
@@ -101,7 +104,9 @@ const END_WORDS = {
   ...{ penaltyRed: 'red penalty area', outOfBounds: 'out of bounds' },
 } as const;
 
-function costCell({ cost, shot }: TriedStroke): string {
+function costCell({ cost, shot }: TriedStroke, words: Words): string {
   if (cost === null) return shot.kind === 'swing' ? 'not told' : '–';
-  return cost.tooCloseToCall ? `${signedText(cost.cost)}, too close to call` : signedText(cost.cost);
+  return cost.tooCloseToCall
+    ? `${signedText(cost.cost, words)}, too close to call`
+    : signedText(cost.cost, words);
 }

@@ -5,7 +5,6 @@ import { makeLocalFrame } from '../../../core/course/local-frame.ts';
 import { LIE_NAMES, Lie } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
 import type { Decision } from '../../../core/round/own-policy.ts';
-import { SWING_WORDS } from '../../panels/shot-words.ts';
 import { Field } from '../../panels/field.tsx';
 import { lengthText, strokesText, toHoleText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
@@ -14,6 +13,7 @@ import { useRoundHoles } from '../state/use-round.ts';
 import { StrokesList } from './strokes-list.tsx';
 import { choiceTowards, type TryHole } from './try-state.ts';
 import { type Trying, useTrying } from './use-trying.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function TryPage() {
   const holes = useRoundHoles();
@@ -57,6 +57,7 @@ export function TryPage() {
 }
 
 function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying: Trying }) {
+  const words = useWords();
   const course = useApp((app) => app.course?.value ?? null);
   const spreads = useApp((app) => app.player?.value.spreads ?? null);
   const origin = useApp((app) => app.work[state.hole]?.result?.origin ?? null);
@@ -127,13 +128,14 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
         {ball === null ? (
           <p role="status">
             <strong>Holed out in {state.attempt.score}.</strong> Par {hole.par}; the plan expects{' '}
-            {strokesText(state.attempt.strokes[0]?.shot.expectedBefore ?? NaN)}.
+            {strokesText(state.attempt.strokes[0]?.shot.expectedBefore ?? NaN, words)}.
           </p>
         ) : (
           <>
             <p role="status">
               Stroke {ball.taken + 1}: {LIE_WORDS[LIE_NAMES[ball.lie]!]},{' '}
-              {toHoleText(Math.hypot(pin.x - ball.spot.x, pin.y - ball.spot.y), isPutt, units)} to the hole.
+              {toHoleText(Math.hypot(pin.x - ball.spot.x, pin.y - ball.spot.y), isPutt, units, words)} to the
+              hole.
             </p>
             <div class="form-line">
               {isPutt ? (
@@ -158,7 +160,8 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
                         {spreads.map(({ club, swing, carryMean }, i) => (
                           <option key={`${club.name} ${swing}`} value={i}>
                             {club.name}
-                            {swing === 'full' ? '' : `, ${SWING_WORDS[swing]}`} {lengthText(carryMean, units)}
+                            {swing === 'full' ? '' : `, ${words.golf.swings[swing]}`}{' '}
+                            {lengthText(carryMean, units)}
                           </option>
                         ))}
                       </select>

@@ -7,6 +7,7 @@ import { reasonText } from '../../state/effects/follow.ts';
 import { useTools } from '../../state/use-app.ts';
 import type { PlannedHole } from '../state/planned-holes.ts';
 import { type Attempt, emptyAttempt, type TryHole, withStroke } from './try-state.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export interface Trying {
   readonly state: TryHole | null;
@@ -23,6 +24,7 @@ export interface Trying {
 const SEED = 'desk';
 
 export function useTrying(hole: PlannedHole | null): Trying {
+  const words = useWords();
   const { pool, store } = useTools();
   const [state, setState] = useState<TryHole | null>(null);
   const [isBusy, setBusy] = useState(false);
@@ -36,7 +38,7 @@ export function useTrying(hole: PlannedHole | null): Trying {
       store.dispatch({
         type: 'trouble-met',
         title: 'The stroke was not played',
-        message: reasonText(reason),
+        message: reasonText(reason, words),
       });
     }
     setBusy(false);

@@ -2,6 +2,8 @@
 
 import { latestWins } from '../../workers/latest-wins.ts';
 import type { AppState } from '../app-state.ts';
+import type { Words } from '../../../core/words/words.ts';
+import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
 
 /** Runs `look` once per turn after changes, never inside a dispatch. Returns how to stop. */
@@ -39,7 +41,12 @@ export function follow<Q>(store: Store, errand: Errand<Q>): () => void {
   const asking = latestWins<Q>(errand.answer, (reason) => {
     // A later change of the state may ask the same again.
     asked = null;
-    store.dispatch({ type: 'trouble-met', title: 'A calculation stopped', message: reasonText(reason) });
+    const words = wordsOf(store.state());
+    store.dispatch({
+      type: 'trouble-met',
+      title: words.bar.calculationStopped,
+      message: reasonText(reason, words),
+    });
   });
   return afterChanges(store, (state) => {
     const question = errand.question(state);
@@ -56,7 +63,7 @@ export function follow<Q>(store: Store, errand: Errand<Q>): () => void {
   });
 }
 
-export function reasonText(reason: unknown): string {
+export function reasonText(reason: unknown, words: Words): string {
   const said = reason instanceof Error ? reason.message : String(reason);
-  return `${said} Choose the hole again; if it happens twice, close the window and start the program anew.`;
+  return words.bar.chooseAgain({ said });
 }

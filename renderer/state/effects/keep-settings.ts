@@ -1,7 +1,8 @@
-/** Writes settings back to the host when they change, and paints the theme. */
+/** Writes settings back to the host when they change, paints the theme, and tells the page its language. */
 
 import type { Host, Settings } from '../../../electron/contract/host.ts';
 import type { Store } from '../store.ts';
+import { shownLanguage, wordsOf } from '../use-words.ts';
 import { follow } from './follow.ts';
 
 export function keepSettings(store: Store, host: Host): () => void {
@@ -16,7 +17,8 @@ export function keepSettings(store: Store, host: Host): () => void {
       written = text;
       const answer = await host.writeSettings(settings);
       if (!answer.ok) {
-        store.dispatch({ type: 'trouble-met', title: 'Settings were not kept', message: answer.message });
+        const title = wordsOf(store.state()).bar.settingsNotKept;
+        store.dispatch({ type: 'trouble-met', title, message: answer.message });
       }
     },
   });
@@ -36,4 +38,14 @@ export function paintTheme(store: Store, page: HTMLElement, dark: MediaQueryList
     dark.removeEventListener('change', paint);
     unsubscribe();
   };
+}
+
+/** The page's language follows the words on it, for those who hear it and for hyphens. */
+export function tellLanguage(store: Store, page: HTMLElement): () => void {
+  const tell = (): void => {
+    const language = shownLanguage(store.state());
+    if (page.lang !== language) page.lang = language;
+  };
+  tell();
+  return store.subscribe(tell);
 }

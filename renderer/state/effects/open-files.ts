@@ -5,6 +5,7 @@ import { parsePlayerText } from '../../../core/player/parse.ts';
 import type { Fault, Result } from '../../../core/result.ts';
 import type { FileEntry, FileKind, Host, HostAnswer, OpenedFile } from '../../../electron/contract/host.ts';
 import type { Duties } from '../duties.ts';
+import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
 
 type Known = 'course' | 'player';
@@ -14,7 +15,7 @@ export async function readSettings(store: Store, host: Host): Promise<void> {
   const { dispatch } = store;
   const info = await host.info();
   if (info.ok) dispatch({ type: 'host-connected', info: info.value });
-  else tellTrouble(store, 'The program does not answer', info.message);
+  else tellTrouble(store, wordsOf(store.state()).bar.noAnswer, info.message);
   const settings = await host.readSettings();
   if (settings.ok) dispatch({ type: 'settings-read', settings: settings.value });
 }
@@ -50,7 +51,7 @@ async function openFirst(
 async function openEntry(store: Store, host: Host, kind: Known, entry: FileEntry): Promise<boolean> {
   const answer = await host.open(entry.token);
   if (answer.ok) return take(store, kind, answer.value);
-  tellTrouble(store, `${entry.name} could not be opened`, answer.message);
+  tellTrouble(store, wordsOf(store.state()).bar.couldNotBeOpened({ name: entry.name }), answer.message);
   return false;
 }
 
@@ -87,7 +88,7 @@ async function listFiles(store: Store, host: Host): Promise<readonly FileEntry[]
     return files.value;
   }
   store.dispatch({ type: 'files-listed', files: [] });
-  tellTrouble(store, 'The list of files could not be read', files.message);
+  tellTrouble(store, wordsOf(store.state()).bar.noFileList, files.message);
   return [];
 }
 
@@ -100,8 +101,8 @@ function followDisk(store: Store, host: Host): void {
     if (open !== undefined && change.change === 'removed') {
       tellTrouble(
         store,
-        `${open.name} is no longer in the folder`,
-        'What you see stays until this window is closed. Put the file back to keep working with it.',
+        wordsOf(store.state()).bar.noLongerThere({ name: open.name }),
+        wordsOf(store.state()).bar.staysTillClosed,
       );
     }
     if (change.change !== 'changed') void listFiles(store, host);
@@ -134,7 +135,7 @@ export function fileDuties(store: Store, host: Host): Duties {
       if (!known(kind)) return;
       if (!answer.ok) {
         if (answer.failure !== 'cancelled')
-          tellTrouble(store, 'The file could not be brought in', answer.message);
+          tellTrouble(store, wordsOf(store.state()).bar.notBroughtIn, answer.message);
         return;
       }
       await listFiles(store, host);
@@ -146,5 +147,5 @@ export function fileDuties(store: Store, host: Host): Duties {
 
 function report(store: Store, answer: HostAnswer<unknown>): void {
   if (!answer.ok && answer.failure !== 'cancelled')
-    tellTrouble(store, 'Printing did not work', answer.message);
+    tellTrouble(store, wordsOf(store.state()).bar.printingFailed, answer.message);
 }

@@ -6,6 +6,7 @@ import type { AppState } from '../app-state.ts';
 import type { Hole } from '../../../core/course/model.ts';
 import type { PlannerPool } from '../../workers/planner-pool.ts';
 import type { HoleTask } from '../../workers/planner-api.ts';
+import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
 import { afterChanges, reasonText } from './follow.ts';
 
@@ -50,11 +51,11 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
         store.dispatch({ type: 'work-failed', hole, key, fault: answer.error.fault });
       }
     } catch (reason) {
-      const message = reasonText(reason);
+      const message = reasonText(reason, wordsOf(store.state()));
       const fault = {
         severity: 'error',
         code: 'calculation-stopped',
-        where: `hole ${hole}`,
+        where: wordsOf(store.state()).bar.holeTitle({ number: hole }).toLowerCase(),
         message,
       } as const;
       store.dispatch({ type: 'work-failed', hole, key, fault });

@@ -18,7 +18,7 @@ const chosen: Settings = {
 describe('settings', () => {
   it('are the first ones until some are saved, and come back after a restart', async () => {
     const folder = join(await temporaryFolder(), 'config', 'holewright');
-    expect(valueOf(await settingsStore(folder).read())).toEqual(firstSettings);
+    expect(valueOf(await settingsStore(folder).read())).toEqual({ ...firstSettings, isNew: true });
     valueOf(await settingsStore(folder).write(chosen));
     expect(valueOf(await settingsStore(folder).read())).toEqual(chosen);
   });

@@ -9,6 +9,7 @@ import {
   sourceWords,
   troubleList,
 } from '../../../renderer/panels/shot-words.ts';
+import { english } from '../../../core/words/english/english.ts';
 
 const frame = makeLocalFrame([4, 52]);
 const place = (x: number, y: number): readonly [number, number] => frame.toLonLat({ x, y });
@@ -29,7 +30,7 @@ function shotTo(x: number, y: number, from: Spot): Option {
 }
 
 function words(x: number, y: number, from: Spot): string {
-  return aimWords(shotTo(x, y, from), { hole, frame, from, pin }, 'metres').replaceAll('\u202f', ' ');
+  return aimWords(shotTo(x, y, from), { hole, frame, from, pin }, 'metres', english).replaceAll('\u202f', ' ');
 }
 
 describe('an aim in words', () => {
@@ -47,7 +48,7 @@ describe('an aim in words', () => {
   it('keeps left and right when play goes south', () => {
     const south: Hole = { ...hole, line: [place(0, 350), place(0, 0)] };
     const from = { x: 0, y: 350 };
-    const said = aimWords(shotTo(9, 150, from), { hole: south, frame, from, pin: { x: 0, y: 0 } }, 'metres');
+    const said = aimWords(shotTo(9, 150, from), { hole: south, frame, from, pin: { x: 0, y: 0 } }, 'metres', english);
     expect(said).toContain('left');
   });
 });
@@ -57,16 +58,16 @@ describe('a shot in words', () => {
     ({ kind: 'shot', club: '7-iron', clubKind: 'iron', swing: 'full', ...change }) as unknown as Option;
 
   it('names a swing other than the full one', () => {
-    expect(shotPhrase(option({}))).toBe('7-iron');
-    expect(shotPhrase(option({ swing: 'three-quarter' }))).toBe('7-iron, three-quarter');
+    expect(shotPhrase(option({}), english)).toBe('7-iron');
+    expect(shotPhrase(option({ swing: 'three-quarter' }), english)).toBe('7-iron, three-quarter');
   });
 
   it('tells of a drop what it costs, and of a putt where it goes', () => {
     const drop = option({ kind: 'relief', relief: 'unplayable-lateral', club: 'Drop', clubKind: 'putter' });
-    expect(shotPhrase(drop)).toBe('Drop to the side');
-    expect(noAimWords(drop)).toContain('one penalty stroke');
-    expect(noAimWords(option({ club: 'Putter', clubKind: 'putter' }))).toBe('at the hole');
-    expect(noAimWords(option({}))).toBeNull();
+    expect(shotPhrase(drop, english)).toBe('Drop to the side');
+    expect(noAimWords(drop, english)).toContain('one penalty stroke');
+    expect(noAimWords(option({ club: 'Putter', clubKind: 'putter' }), english)).toBe('at the hole');
+    expect(noAimWords(option({}), english)).toBeNull();
   });
 });
 
@@ -80,7 +81,7 @@ describe('trouble and source in words', () => {
       trees: 0.1,
       longRough: 0,
     };
-    expect(troubleList(trouble, false).map((entry) => entry.words)).toEqual([
+    expect(troubleList(trouble, false, english).map((entry) => entry.words)).toEqual([
       'red penalty area',
       'trees',
       'out of bounds',
@@ -88,9 +89,9 @@ describe('trouble and source in words', () => {
   });
 
   it('says whose shots a spread comes from', () => {
-    expect(sourceWords({ from: 'measured', shots: 34, poorShots: 3 })).toBe(
+    expect(sourceWords({ from: 'measured', shots: 34, poorShots: 3 }, english)).toBe(
       'your own 34 measured shots, 3 of them poor strikes',
     );
-    expect(sourceWords(null)).toBeNull();
+    expect(sourceWords(null, english)).toBeNull();
   });
 });

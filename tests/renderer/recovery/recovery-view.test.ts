@@ -11,6 +11,7 @@ import { workKey } from '../../../renderer/state/selectors.ts';
 import type { TreePassage } from '../../../renderer/workers/ways-out.ts';
 import { at, mustParse } from '../../course/builders.ts';
 import { smallCourse } from '../small-course.ts';
+import { english } from '../../../core/words/english/english.ts';
 
 const DEGREE = Math.PI / 180;
 const course = mustParse(smallCourse());
@@ -66,19 +67,19 @@ describe('the ways out on screen', () => {
 
 describe('how a shot passes the trees', () => {
   it('is told by gap, spread and height', () => {
-    expect(gapWords(passage)).toBe(
+    expect(gapWords(passage, english)).toBe(
       'A gap of 14°; two of three of your strikes stay within 9°. 83\u202f% of solid strikes get through.',
     );
-    expect(heightLines(passage, 'metres')).toEqual(['Needs 14 m at 35 m; your 9-iron has 17 ± 3']);
-    expect(heightLines(passage, 'yards')).toEqual(['Needs 46 ft at 38 yd; your 9-iron has 56 ± 10']);
-    expect(gapWords({ ...passage, gap: null })).toMatch(/^No opening there for this club/);
+    expect(heightLines(passage, 'metres', english)).toEqual(['Needs 14 m at 35 m; your 9-iron has 17 ± 3']);
+    expect(heightLines(passage, 'yards', english)).toEqual(['Needs 46 ft at 38 yd; your 9-iron has 56 ± 10']);
+    expect(gapWords({ ...passage, gap: null }, english)).toMatch(/^No opening there for this club/);
     const open = { from: -Math.PI / 2, to: Math.PI / 2, widthDeg: 180.5 };
-    expect(gapWords({ ...passage, gap: open })).toMatch(/^Open to both sides/);
-    expect(passageLabels({ ...passage, gap: open }, { x: 0, y: 0 })).toEqual([]);
+    expect(gapWords({ ...passage, gap: open }, english)).toMatch(/^Open to both sides/);
+    expect(passageLabels({ ...passage, gap: open }, { x: 0, y: 0 }, english)).toEqual([]);
   });
 
   it('has its width written beside the wedge, within the carry', () => {
-    const [label] = passageLabels({ ...passage, carryM: 20 }, { x: 5, y: 5 });
+    const [label] = passageLabels({ ...passage, carryM: 20 }, { x: 5, y: 5 }, english);
     expect(label?.text).toBe('gap 14°');
     const { x, y } = label!.at;
     expect(Math.hypot(x - 5, y - 5)).toBeCloseTo(12, 9);

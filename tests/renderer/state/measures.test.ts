@@ -10,6 +10,7 @@ import {
   toHoleText,
   wholePercents,
 } from '../../../renderer/state/measures.ts';
+import { english } from '../../../core/words/english/english.ts';
 
 /** The narrow gap reads as a plain one here. */
 const plain = (text: string): string => text.replaceAll('\u202f', ' ');
@@ -23,15 +24,15 @@ describe('lengths', () => {
   });
 
   it('are feet for a putt where yards are chosen', () => {
-    expect(plain(toHoleText(3.048, true, 'yards'))).toBe('10 ft');
-    expect(plain(toHoleText(3.048, true, 'metres'))).toBe('3.0 m');
-    expect(plain(toHoleText(91.44, false, 'yards'))).toBe('100 yd');
+    expect(plain(toHoleText(3.048, true, 'yards', english))).toBe('10 ft');
+    expect(plain(toHoleText(3.048, true, 'metres', english))).toBe('3.0 m');
+    expect(plain(toHoleText(91.44, false, 'yards', english))).toBe('100 yd');
   });
 
   it('tell the side', () => {
-    expect(plain(asideText(-7.3152, 'yards'))).toBe('8 yd left');
-    expect(plain(asideText(4, 'metres'))).toBe('4 m right');
-    expect(asideText(0.2, 'yards')).toBe('straight');
+    expect(plain(asideText(-7.3152, 'yards', english))).toBe('8 yd left');
+    expect(plain(asideText(4, 'metres', english))).toBe('4 m right');
+    expect(asideText(0.2, 'yards', english)).toBe('straight');
   });
 });
 
@@ -44,12 +45,12 @@ describe('chances and strokes', () => {
   });
 
   it('keep the sign of a difference and drop it from nothing', () => {
-    expect(signedText(0.123)).toBe('+0.12');
-    expect(signedText(-0.5)).toBe('−0.50');
-    expect(signedText(-0.001)).toBe('0.00');
-    expect(errorText(0.0123)).toBe('0.01');
-    expect(errorText(0.0023)).toBe('0.002');
-    expect(errorText(0)).toBe('< 0.001');
+    expect(signedText(0.123, english)).toBe('+0.12');
+    expect(signedText(-0.5, english)).toBe('−0.50');
+    expect(signedText(-0.001, english)).toBe('0.00');
+    expect(errorText(0.0123, english)).toBe('0.01');
+    expect(errorText(0.0023, english)).toBe('0.002');
+    expect(errorText(0, english)).toBe('< 0.001');
   });
 
   it('add up to a hundred', () => {

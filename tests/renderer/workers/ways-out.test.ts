@@ -10,6 +10,7 @@ import { PlannerDesk } from '../../../renderer/workers/planner-desk.ts';
 import type { WayOutOfTrees } from '../../../renderer/workers/ways-out.ts';
 import { area, at } from '../../course/builders.ts';
 import { smallCourse, smallPlayerText } from '../small-course.ts';
+import { english } from '../../../core/words/english/english.ts';
 
 /** Metres in a unit of `at`, at the place of the test courses. */
 const EAST_M = 0.6859;
@@ -108,7 +109,7 @@ describe('a ball in the wood', () => {
     const drawn = seen(GAP.east, GAP.far) - seen(GAP.west, GAP.near);
     expect(Math.abs(passage!.gap!.widthDeg - drawn)).toBeLessThan(2.6);
     expect(passage!.passage).toBe('under');
-    expect(gapWords(passage!)).toMatch(/^A gap of \d+°; two of three of your strikes stay within \d+°\. \d+/);
+    expect(gapWords(passage!, english)).toMatch(/^A gap of \d+°; two of three of your strikes stay within \d+°\. \d+/);
     // The player scatters more widely than the gap: a part of the strikes only gets through.
     expect(passage!.throughChance).toBeLessThan(0.9);
   });
@@ -117,8 +118,8 @@ describe('a ball in the wood', () => {
     const passage = await punchTowards(-10, 105);
     expect(passage?.gap).toBeNull();
     expect(passage?.passage).toBe('through');
-    expect(gapWords(passage!)).toMatch(/^No opening there for this club/);
-    expect(heightLines(passage!, 'metres')).toEqual([
+    expect(gapWords(passage!, english)).toMatch(/^No opening there for this club/);
+    expect(heightLines(passage!, 'metres', english)).toEqual([
       expect.stringMatching(/^Stay below 0\.1 m at 2\d m; your punch 7-iron has \d/),
     ]);
     expect(passage!.throughChance).toBeLessThan(0.3);

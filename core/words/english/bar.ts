@@ -1,0 +1,76 @@
+/** The bar at the top: rooms, files, undo, settings, print and help; and the notices. */
+
+import { figures } from './figures.ts';
+
+const { counted } = figures;
+
+export const bar = {
+  rooms: {
+    plan: 'Plan',
+    course: 'Course',
+    player: 'Player',
+    round: 'Round',
+  },
+  roomsOfProgram: 'Rooms of the program',
+  nothingToUndo: 'Nothing to undo',
+  undo: ({ step }: { readonly step: string }) => `Undo: ${step} (Ctrl+Z)`,
+  nothingToRedo: 'Nothing to redo',
+  redo: ({ step }: { readonly step: string }) => `Redo: ${step} (Ctrl+Shift+Z)`,
+  undoAndRedo: 'Undo and redo',
+  units: 'Units',
+  yards: 'Yards',
+  metres: 'Metres',
+  theme: 'Theme',
+  asTheSystem: 'As the system',
+  light: 'Light',
+  dark: 'Dark',
+  language: 'Language',
+  printThisHole: 'Print this hole',
+  chooseHoleToPrint: 'Choose a hole to print it',
+  help: 'Help',
+  files: {
+    course: {
+      name: 'Course',
+      bring: 'Bring in a course file',
+      none: 'No course yet',
+    },
+    player: {
+      name: 'Player',
+      bring: 'Bring in a player file',
+      none: 'No player yet',
+    },
+  },
+  readingFiles: 'Reading files …',
+  inventedDemoMark: '(invented demo)',
+  noteCount: ({ count }: { readonly count: number }) => counted(count, { one: 'note', other: 'notes' }),
+  notesOn: ({ notes, kind }: { readonly notes: string; readonly kind: 'course' | 'player' }) =>
+    `${notes} on the ${kind} file`,
+  closeNotice: 'Close this notice',
+  couldNotBeOpened: ({ name }: { readonly name: string }) => `${name} could not be opened`,
+  changedByOther: ({ name }: { readonly name: string }) => `${name} was changed by another program`,
+  notesOnFile: ({ name }: { readonly name: string }) => `Notes on ${name}`,
+  toPutRight: ({ count }: { readonly count: number }) =>
+    `${counted(count, { one: 'thing is', other: 'things are' })} to be put right in it.`,
+  chooseOrMend: 'Choose another file, or mend this one and bring it in again.',
+  staysOpen: ({ name }: { readonly name: string }) => `${name} stays open.`,
+  worthALook: 'The file is open; these things in it are worth a look.',
+  asItWasBefore: 'What you see is as it was before.',
+  readAgain: 'Read it again',
+  warning: 'warning',
+  holeTitle: ({ number }: { readonly number: number }) => `Hole ${number}`,
+  calculationFailed: 'A calculation could not go on',
+  startAgain: ({ message }: { readonly message: string }) =>
+    `${message} Close the window and start the program again.`,
+  calculationStopped: 'A calculation stopped',
+  chooseAgain: ({ said }: { readonly said: string }) =>
+    `${said} Choose the hole again; if it happens twice, close the window and start the program anew.`,
+  calculationNotStarted: 'A calculation could not be started.',
+  settingsNotKept: 'Settings were not kept',
+  noAnswer: 'The program does not answer',
+  noFileList: 'The list of files could not be read',
+  noLongerThere: ({ name }: { readonly name: string }) => `${name} is no longer in the folder`,
+  staysTillClosed:
+    'What you see stays until this window is closed. Put the file back to keep working with it.',
+  notBroughtIn: 'The file could not be brought in',
+  printingFailed: 'Printing did not work',
+};

@@ -1,0 +1,5 @@
+/** Numbers, plurals, lists and dates in English. */
+
+import { figuresOf } from '../figures.ts';
+
+export const figures = figuresOf('en');

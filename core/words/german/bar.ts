@@ -1,0 +1,75 @@
+/** The bar at the top: rooms, files, undo, settings, print and help; and the notices. In German. */
+
+import type { bar as english } from '../english/bar.ts';
+import { figures } from './figures.ts';
+
+const { counted } = figures;
+
+export const bar: typeof english = {
+  rooms: {
+    plan: 'Planung',
+    course: 'Platz',
+    player: 'Spieler',
+    round: 'Runde',
+  },
+  roomsOfProgram: 'Bereiche des Programms',
+  nothingToUndo: 'Nichts rückgängig zu machen',
+  undo: ({ step }) => `Rückgängig: ${step} (Strg+Z)`,
+  nothingToRedo: 'Nichts zu wiederholen',
+  redo: ({ step }) => `Wiederholen: ${step} (Strg+Umschalt+Z)`,
+  undoAndRedo: 'Rückgängig und Wiederholen',
+  units: 'Einheiten',
+  yards: 'Yards',
+  metres: 'Meter',
+  theme: 'Farben',
+  asTheSystem: 'Wie System',
+  light: 'Hell',
+  dark: 'Dunkel',
+  language: 'Sprache',
+  printThisHole: 'Dieses Loch drucken',
+  chooseHoleToPrint: 'Zum Drucken ein Loch wählen',
+  help: 'Hilfe',
+  files: {
+    course: {
+      name: 'Platz',
+      bring: 'Platzdatei einlesen',
+      none: 'Noch kein Platz',
+    },
+    player: {
+      name: 'Spieler',
+      bring: 'Spielerdatei einlesen',
+      none: 'Noch kein Spieler',
+    },
+  },
+  readingFiles: 'Dateien werden gelesen …',
+  inventedDemoMark: '(erfundene Demo)',
+  noteCount: ({ count }) => counted(count, { one: 'Hinweis', other: 'Hinweise' }),
+  notesOn: ({ notes, kind }) => `${notes} zur ${kind === 'course' ? 'Platzdatei' : 'Spielerdatei'}`,
+  closeNotice: 'Diese Meldung schließen',
+  couldNotBeOpened: ({ name }) => `${name} ließ sich nicht öffnen`,
+  changedByOther: ({ name }) => `${name} wurde von einem anderen Programm geändert`,
+  notesOnFile: ({ name }) => `Hinweise zu ${name}`,
+  toPutRight: ({ count }) =>
+    `${counted(count, { one: 'Stelle ist', other: 'Stellen sind' })} darin zu berichtigen.`,
+  chooseOrMend: 'Eine andere Datei wählen, oder diese berichtigen und neu einlesen.',
+  staysOpen: ({ name }) => `${name} bleibt geöffnet.`,
+  worthALook: 'Die Datei ist geöffnet; diese Stellen sind einen Blick wert.',
+  asItWasBefore: 'Zu sehen ist der Stand von vorher.',
+  readAgain: 'Neu lesen',
+  warning: 'Hinweis',
+  holeTitle: ({ number }) => `Loch ${number}`,
+  calculationFailed: 'Eine Berechnung konnte nicht weiterlaufen',
+  startAgain: ({ message }) => `${message} Das Fenster schließen und das Programm neu starten.`,
+  calculationStopped: 'Eine Berechnung ist abgebrochen',
+  chooseAgain: ({ said }) =>
+    `${said} Das Loch noch einmal wählen; geschieht es wieder, das Fenster schließen und das Programm neu starten.`,
+  calculationNotStarted: 'Eine Berechnung ließ sich nicht starten.',
+  settingsNotKept: 'Einstellungen wurden nicht gespeichert',
+  noAnswer: 'Das Programm antwortet nicht',
+  noFileList: 'Die Liste der Dateien ließ sich nicht lesen',
+  noLongerThere: ({ name }) => `${name} liegt nicht mehr im Ordner`,
+  staysTillClosed:
+    'Was zu sehen ist, bleibt bis zum Schließen des Fensters. Zum Weiterarbeiten die Datei zurücklegen.',
+  notBroughtIn: 'Die Datei ließ sich nicht einlesen',
+  printingFailed: 'Drucken ist fehlgeschlagen',
+};

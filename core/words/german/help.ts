@@ -1,0 +1,13 @@
+/** The help drawer. In German. */
+
+import type { help as english } from '../english/help.ts';
+
+export const help: typeof english = {
+  name: 'Hilfe',
+  pages: 'Hilfeseiten',
+  guide: 'Anleitung',
+  numbers: 'Die Zahlen',
+  limits: 'Grenzen',
+  close: 'Hilfe schließen',
+  closeEsc: 'Hilfe schließen (Esc)',
+};
