@@ -23,6 +23,8 @@ export const LOADED_PARTS = [
   'sqlite-wasm/jswasm/sqlite3-node.mjs',
   'sqlite-wasm/jswasm/sqlite3.wasm',
 ] as const;
+/** The texts of all licences, in the archive and beside it. */
+export const LICENCES_FILE = 'LICENCES.txt';
 /** Beside the archive, since files in it cannot be told from links and opened as plain ones. */
 export const DEMO_FILES = ['demo-course.geojson', 'demo-player.json', 'scratch-player.json'] as const;
 
@@ -47,7 +49,10 @@ export const packagingPlan = {
   copyright: 'MIT licence',
   directories: { output: PACKAGES, buildResources: ICONS },
   files: ['**/*'],
-  extraResources: [{ from: STAGED_DEMO, to: 'maps' }],
+  extraResources: [
+    { from: STAGED_DEMO, to: 'maps' },
+    { from: `${STAGE}/${LICENCES_FILE}`, to: LICENCES_FILE },
+  ],
   asar: true,
   npmRebuild: false,
   // No update is ever looked for, so nothing is published from here either.

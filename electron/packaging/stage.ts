@@ -1,8 +1,17 @@
 /** Puts together what is to be packed: the built program with a package list of its own, and the demo files beside it. */
 
-import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { DEMO_FILES, LOADED_PACKAGE, LOADED_PARTS, PROGRAM_PARTS, STAGE, STAGED_DEMO } from './plan.ts';
+import { licenceTexts, type Lock, packagesUsed } from './licences.ts';
+import {
+  DEMO_FILES,
+  LICENCES_FILE,
+  LOADED_PACKAGE,
+  LOADED_PARTS,
+  PROGRAM_PARTS,
+  STAGE,
+  STAGED_DEMO,
+} from './plan.ts';
 
 interface ProgramFacts {
   readonly name: string;
@@ -28,6 +37,12 @@ export function stageProgram(root: string): string {
   const loaded = join('node_modules', LOADED_PACKAGE);
   for (const part of LOADED_PARTS) cpSync(join(root, loaded, part), join(app, loaded, part));
   for (const file of DEMO_FILES) cpSync(join(root, 'maps', file), join(demo, file));
+  const lock = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')) as Lock;
+  const texts = licenceTexts(packagesUsed(lock), {
+    names: (folder) => (existsSync(join(root, folder)) ? readdirSync(join(root, folder)) : []),
+    text: (path) => readFileSync(join(root, path), 'utf8'),
+  });
+  writeFileSync(join(app, LICENCES_FILE), texts);
   const { name, version, description, license, main, dependencies } = JSON.parse(
     readFileSync(join(root, 'package.json'), 'utf8'),
   ) as ProgramFacts;

@@ -11,6 +11,7 @@ import { icnsOf, icoOf } from '../../../electron/packaging/icon-files.ts';
 import {
   DEMO_FILES,
   ICON_SIZES,
+  LICENCES_FILE,
   LOADED_PACKAGE,
   LOADED_PARTS,
   packagingPlan,
@@ -94,12 +95,13 @@ describe('what is packed', () => {
     await writeFile(join(root, 'LICENSE'), '');
     for (const file of DEMO_FILES) await writeFile(join(root, 'maps', file), '');
     await writeFile(join(root, 'maps', 'another.geojson'), '');
-    await cp(join(ROOT, 'package.json'), join(root, 'package.json'));
+    for (const file of ['package.json', 'package-lock.json']) await cp(join(ROOT, file), join(root, file));
     const version = stageProgram(root);
     const staged = readdirSync(join(root, STAGE), { recursive: true }).map((path) =>
       String(path).replaceAll('\\', '/'),
     );
     expect(staged.filter((path) => /\.\w+$/u.test(path) && !path.endsWith('@sqlite.org')).sort()).toEqual([
+      LICENCES_FILE,
       'dist/electron/main.cjs',
       'dist/renderer/assets/a.js',
       ...LOADED_PARTS.map((part) => `node_modules/${LOADED_PACKAGE}/${part}`).sort(),
