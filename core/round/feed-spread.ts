@@ -5,13 +5,15 @@
  */
 
 import type { LocalFrame } from '../course/local-frame.ts';
-import { DEFAULT_CONDITIONS } from '../conditions/conditions.ts';
+import { type Conditions, DEFAULT_CONDITIONS } from '../conditions/conditions.ts';
+import { aimedShot } from '../flight/aimed-shot.ts';
 import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
-import { runShare, shotLaw } from '../flight/shot-law.ts';
+import { shotLaw } from '../flight/shot-law.ts';
 import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import type { RecordedShot } from '../player/format.ts';
 import type { PlayerModel } from '../player/model.ts';
 import type { RecordedStroke, RoundDocument } from './format.ts';
+import { dayOfRound } from './round-day.ts';
 
 const YARD_M = 0.9144;
 
@@ -31,17 +33,18 @@ export interface ShotsForSpread {
 
 const GOOD_LIES: ReadonlySet<string> = new Set(['tee', 'fairway']);
 
-/** `frameOf`: the flat frame of a hole. Carry is worked back from the total by the run that the flight model gives. */
+/**
+ * `frameOf`: the flat frame of a hole. Carry is worked back from the total by the run that the flight model gives on the day of
+ * the round. Where the round keeps its day, each shot goes with its weather, which the estimate takes off again.
+ */
 export function shotsForSpread(
   round: RoundDocument,
   player: PlayerModel,
   frameOf: (hole: number) => LocalFrame | null,
 ): ShotsForSpread {
   if (round.feedsSpread !== true) return { shots: [], leftOut: [], consented: false };
-  const bag = bagFlights(player.spreads, {
-    ...DEFAULT_CONDITIONS,
-    firmness: round.conditions?.firmness ?? DEFAULT_CONDITIONS.firmness,
-  });
+  const day = dayOfRound(round);
+  const bag = bagFlights(player.spreads, day ?? DEFAULT_CONDITIONS);
   const shots: RecordedShot[] = [];
   const leftOut: LeftOut[] = [];
   for (const { hole, shots: strokes = [] } of round.played) {
@@ -62,8 +65,9 @@ function readStroke(
   bag: BagFlights,
   frame: LocalFrame | null,
   fromTee: boolean,
-  { playedAt }: RoundDocument,
+  round: RoundDocument,
 ): RecordedShot | string {
+  const { playedAt } = round;
   const { club, from, aim, to, toLie } = stroke;
   if (club === 'Putter') return 'putts are kept apart';
   const swing = stroke.swing ?? 'full';
@@ -89,25 +93,45 @@ function readStroke(
     club,
     swing,
     carryM: round1(
-      totalM / (1 + runShareTo(player, spreadIndex, bag, fromLie === 'tee' ? Lie.tee : Lie.fairway, end)),
+      totalM /
+        (1 + runShareTo(player, spreadIndex, bag, fromLie === 'tee' ? Lie.tee : Lie.fairway, end, bearing)),
     ),
     totalM: round1(totalM),
     directionDeg: Math.round((direction * 18000) / Math.PI) / 100,
     lie: fromLie,
     ...(playedAt === undefined ? {} : { at: playedAt }),
+    ...weatherAt(dayOfRound(round), bearing),
   };
 }
 
-/** Mean run as a share of carry, for a ball that comes down and ends in `end`. */
+/** Mean run as a share of the day's carry, for a ball at `bearing` that comes down and ends in `end`. */
 function runShareTo(
   player: PlayerModel,
   spreadIndex: number,
   bag: BagFlights,
   from: LieCode,
   end: LieCode,
+  bearing: number,
 ): number {
   const law = shotLaw(player, spreadIndex, from, player.spreads[spreadIndex]!.carryMean, bag);
-  return law === null ? 0 : runShare(law, end);
+  if (law === null) return 0;
+  const { run, runCarryM } = aimedShot(law, bearing);
+  return Math.max(-0.5, (law.runFactor * run.totalM[end]!) / runCarryM);
+}
+
+/** The day as a shot says its weather, where the wind comes from as seen along its aim; nothing of an ordinary day. */
+function weatherAt(
+  day: Conditions | null,
+  bearing: number,
+): Pick<RecordedShot, 'windMps' | 'windFromDeg' | 'temperatureC' | 'altitudeM'> {
+  if (day === null) return {};
+  const { wind, temperatureC, altitudeM } = day;
+  const from = Math.round(wind.fromDeg - (bearing * 180) / Math.PI);
+  return {
+    ...(wind.speedMps === 0 ? {} : { windMps: wind.speedMps, windFromDeg: ((from % 360) + 360) % 360 }),
+    ...(temperatureC === DEFAULT_CONDITIONS.temperatureC ? {} : { temperatureC }),
+    ...(altitudeM === DEFAULT_CONDITIONS.altitudeM ? {} : { altitudeM }),
+  };
 }
 
 function round1(value: number): number {

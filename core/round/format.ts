@@ -5,6 +5,7 @@
  */
 
 import * as v from 'valibot';
+import { ConditionsSchema } from '../conditions/conditions.ts';
 import { LIE_NAMES } from '../ground/lies.ts';
 import { type Fault, refuse, type Result, succeed } from '../result.ts';
 
@@ -44,7 +45,8 @@ const TargetSchema = v.variant('kind', [
   v.looseObject({ kind: v.literal('handicap'), aim: number(-10, 54), tees: v.optional(TeesSchema) }),
 ]);
 
-const ConditionsSchema = v.looseObject({
+/** What was noted of the weather before rounds kept a whole day; still read (see `dayOfRound`). */
+const NotedWeatherSchema = v.looseObject({
   windMps: v.optional(number(0, 40)),
   /** Where it blows from, degrees clockwise from north. */
   windFromDeg: v.optional(number(0, 360)),
@@ -137,7 +139,9 @@ export const RoundDocumentSchema = v.looseObject({
     sha256: v.optional(text(64)),
     handicap: v.optional(number(-10, 54)),
   }),
-  conditions: v.optional(ConditionsSchema),
+  conditions: v.optional(NotedWeatherSchema),
+  /** The day that the round was played under, as plans know it. */
+  day: v.optional(v.looseObject(ConditionsSchema.entries)),
   target: v.optional(TargetSchema),
   plan: v.optional(PlanSchema),
   played: v.pipe(v.array(PlayedHoleSchema), v.maxLength(MOST_HOLES)),

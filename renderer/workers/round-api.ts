@@ -85,12 +85,18 @@ export interface RoundApi extends PlannerApi {
   playTo(question: PlayingQuestion): Promise<PlayingAnswer>;
   /** The card of a worked-out hole; `chosen` is an option's id, the recommendation by default. */
   card(resultKey: string, units: CardUnits, chosen: string | null): Promise<CardHole | null>;
+  /**
+   * Held against the hole as it plays on `day`; another one than the hole is worked out for takes a moment, on a coarser grid.
+   * Null too where that was stopped.
+   */
   reviewHole(
     resultKey: string,
     played: PlayedHoleRecord,
     planned: PlannedHoleRecord | null,
     seed: string,
+    day: Conditions,
   ): Promise<HoleReview | null>;
+  cancelReviews(): Promise<void>;
   /** The ball on the tee. */
   startBall(resultKey: string): Promise<Ball | null>;
   tryChoices(resultKey: string, ball: Ball): Promise<TryChoices | null>;

@@ -1,6 +1,6 @@
 /** A planner's desk that also serves a round: ledgers and improvements in slices, cards and play at once. */
 
-import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
+import { type Conditions, DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { dayKey } from '../../core/conditions/day-words.ts';
 import { cardHole } from '../../core/card/card-hole.ts';
 import type { CardUnits } from '../../core/card/lengths.ts';
@@ -44,13 +44,15 @@ import type {
 } from './round-api.ts';
 import { type QueueMeans, SolveQueue } from './solve-queue.ts';
 
-/** Enough for averages over whole rounds. */
+/** Enough for averages over whole rounds, and for what strokes were worth on another day. */
 const PEER_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [20, 10], draws: 32 };
 /** For differences between two players, both worked out alike with the same luck. */
 const COMPARING_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [24], draws: 16, mostSweeps: 4 };
 const COMPARING_SAMPLES = 1024;
 /** Samples behind the cost of a choice while trying out: an answer at once. */
 const TRYING_SAMPLES = 1024;
+/** Holes on other days that are kept: two rounds' worth for each worker. */
+const MOST_DAY_PLAYS = 36;
 /** Share of a ledger's work that goes into the peer's plan. */
 const PEER_SHARE = 0.9;
 
@@ -72,11 +74,15 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
   private readonly improvements: SolveQueue<number, ImprovedEnd>;
   private readonly plays = new Map<Solved, Played>();
   private readonly peers = new Map<string, Peer>();
+  private readonly otherDays: SolveQueue<number, HolePlay | null>;
+  /** Holes as they play on the days of played rounds. */
+  private readonly dayPlays = new Map<string, Promise<HolePlay | null>>();
 
   constructor(means: QueueMeans) {
     super(means);
     this.ledgers = new SolveQueue(means);
     this.improvements = new SolveQueue(means);
+    this.otherDays = new SolveQueue(means);
   }
 
   override open(courseText: string, playerText: string): Promise<Result<null, readonly Fault[]>> {
@@ -84,6 +90,8 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
     this.improvements.cancelAll();
     this.plays.clear();
     this.peers.clear();
+    this.otherDays.cancelAll();
+    this.dayPlays.clear();
     return super.open(courseText, playerText);
   }
 
@@ -187,13 +195,49 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
     );
   }
 
-  reviewHole(
+  async reviewHole(
     resultKey: string,
     played: PlayedHoleRecord,
     planned: PlannedHoleRecord | null,
     seed: string,
+    day: Conditions,
   ): Promise<HoleReview | null> {
-    return this.with(resultKey, ({ play }) => reviewHole(played, planned ?? undefined, play, seed));
+    const solved = this.solvedOf(resultKey);
+    if (solved === null) return null;
+    const play = await this.playUnder(solved, day);
+    return play === null ? null : reviewHole(played, planned ?? undefined, play, seed);
+  }
+
+  cancelReviews(): Promise<void> {
+    this.otherDays.cancelAll();
+    return Promise.resolve();
+  }
+
+  private playUnder(solved: Solved, day: Conditions): Promise<HolePlay | null> {
+    if (dayKey(solved.prepared.conditions) === dayKey(day)) return Promise.resolve(this.playOf(solved).play);
+    const { prepared, hole, content } = solved;
+    const key = `${content}/${hole}/${prepared.teeName}/${prepared.pin.x},${prepared.pin.y}/${prepared.seed}/${dayKey(day)}`;
+    const known = this.dayPlays.get(key);
+    if (known !== undefined) return known;
+    const { opened } = this;
+    const asked =
+      opened === null ? Promise.resolve(null) : this.playOnDay(key, playOnDay(opened, prepared, day), hole);
+    this.dayPlays.set(key, asked);
+    const [oldest] = this.dayPlays.keys();
+    if (this.dayPlays.size > MOST_DAY_PLAYS && oldest !== undefined) this.dayPlays.delete(oldest);
+    return asked;
+  }
+
+  private async playOnDay(
+    key: string,
+    steps: Generator<number, HolePlay | null, void>,
+    group: number,
+  ): Promise<HolePlay | null> {
+    const ended = await this.otherDays.add({ key, group, quick: false, report: () => undefined, steps });
+    if (ended.finished) return ended.value;
+    // Stopped: it may be asked again.
+    this.dayPlays.delete(key);
+    return null;
   }
 
   startBall(resultKey: string): Promise<Ball | null> {
@@ -251,6 +295,23 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
 function endOf<T>(end: Result<T, Fault> | null): Result<T, Unfinished> {
   if (end === null) return refuse({ why: 'cancelled' });
   return end.ok ? end : refuse({ why: 'fault', fault: end.error });
+}
+
+/** The hole as it plays on another day; null where it cannot be prepared. */
+function* playOnDay(
+  { course, player }: Opened,
+  { hole, teeName, seed, frame, pin }: PreparedHole,
+  conditions: Conditions,
+): Generator<number, HolePlay | null, void> {
+  yield 0;
+  const prepared = prepareHole({
+    ...{ course, player, holeNumber: hole.number, teeName, seed, conditions },
+    holePosition: frame.toLonLat(pin),
+  });
+  if (!prepared.ok) return null;
+  const field = yield* shares(solveStrokes(prepared.value, PEER_SETTINGS), 1);
+  const plan = planFromSpot(prepared.value, field, prepared.value.tee);
+  return new HolePlay(prepared.value, field, teePlanOf(prepared.value, plan));
 }
 
 function* improvedWork(

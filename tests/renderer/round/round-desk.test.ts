@@ -1,6 +1,7 @@
 /** What a worker does for a round, on a short par 3 worked out roughly. */
 
 import { beforeAll, describe, expect, it } from 'vitest';
+import { type Conditions, DEFAULT_CONDITIONS } from '../../../core/conditions/conditions.ts';
 import { meanOf } from '../../../core/round/distribution.ts';
 import type { RoundApi } from '../../../renderer/workers/round-api.ts';
 import { RoundDesk } from '../../../renderer/workers/round-desk.ts';
@@ -91,11 +92,26 @@ describe('a desk that serves a round', () => {
     ))!;
     expect(again.record).toEqual(once.record);
     expect(once.record.score).toBe(once.played.score);
-    const review = await desk.reviewHole('pond', once.record, null, 'look');
+    const review = await desk.reviewHole('pond', once.record, null, 'look', DEFAULT_CONDITIONS);
     expect(review?.gained).toBeCloseTo(review!.expected! - once.played.score, 9);
     const { choice, execution, luck: fortune, putting, unexplained } = review!.parts!;
     expect(choice + execution + fortune + putting + unexplained).toBeCloseTo(review!.gained!, 9);
   });
+
+  it('holds a played hole against the day it was played under, and stops working that out', async () => {
+    const { record } = (await desk.replay('pond', [], { seed: 'try', round: 3 }))!;
+    const look = (day: Conditions) => desk.reviewHole('pond', record, null, 'look', day);
+    const ordinary = await look(DEFAULT_CONDITIONS);
+    const against = { ...DEFAULT_CONDITIONS, wind: { speedMps: 12, fromDeg: 0, gustSdMps: 3 } };
+    const stopped = look(against);
+    await desk.cancelReviews();
+    expect(await stopped).toBeNull();
+    const windy = await look(against);
+    // North, into the wind: the hole costs more, so the same score gained more.
+    expect(windy!.expected!).toBeGreaterThan(ordinary!.expected! + 0.1);
+    expect(windy!.gained! - ordinary!.gained!).toBeCloseTo(windy!.expected! - ordinary!.expected!, 9);
+    expect(await look(against)).toEqual(windy);
+  }, 60_000);
 
   it('knows nothing of a hole that it was not given', async () => {
     expect(await desk.card('elsewhere', 'yards', null)).toBeNull();
