@@ -52,17 +52,18 @@ export interface FieldLayer {
 export class StrokesField {
   readonly columns: number;
   readonly rows: number;
-  layers: readonly FieldLayer[];
+  readonly layers: readonly FieldLayer[];
   private readonly perM: number;
   private readonly lastU: number;
   private readonly lastV: number;
   /** Fields with the same choices, each valued on draws of its own; empty before the last spacing is done. */
   replicas: readonly StrokesField[] = [];
   /** The field whose odds these are, where a coarser one was asked for them. */
-  oddsFrom: StrokesField | null = null;
+  oddsFrom: StrokesField | null;
   private readonly green: GreenValues;
   convergence: Convergence = { spacingsM: [], rmsChange: [], maxChange: [], sweeps: [] };
 
+  /** `like`: choices and odds are its own, values start as its. */
   constructor(
     readonly ground: HoleGround,
     readonly pin: Spot,
@@ -87,13 +88,12 @@ export class StrokesField {
         odds: new Float32Array(withOdds ? nodes * SCORE_COLUMNS : 0),
       }));
     this.green = greenValues(putts);
+    this.oddsFrom = like?.oddsFrom ?? null;
   }
 
   /** The same choices and odds with values of its own, which start as these. */
   makeReplica(): StrokesField {
-    const replica = new StrokesField(this.ground, this.pin, this.putts, this.spacingM, false, this);
-    replica.oddsFrom = this.oddsFrom;
-    return replica;
+    return new StrokesField(this.ground, this.pin, this.putts, this.spacingM, false, this);
   }
 
   /** Adds to each node by how much `one` differs from `other` there, two fields of one spacing. */

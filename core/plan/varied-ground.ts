@@ -23,11 +23,8 @@ function seenWith(
   ground: HoleGround,
   putts: PuttsAround,
 ): readonly ChoiceEvaluator[] {
-  const view = (from: StrokesField): StrokesField => {
-    const seen = new StrokesField(ground, from.pin, putts, from.spacingM);
-    seen.layers = from.layers;
-    return seen;
-  };
+  const view = (from: StrokesField): StrokesField =>
+    new StrokesField(ground, from.pin, putts, from.spacingM, false, from);
   const whole = view(field);
   whole.replicas = field.replicas.map(view);
   return measuringEvaluators(whole, book);
