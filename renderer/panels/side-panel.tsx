@@ -2,6 +2,7 @@
 
 import type { Hole } from '../../core/course/model.ts';
 import { DayControl } from '../conditions/day-control.tsx';
+import { DaySpansPanel } from '../conditions/spans/spans-panel.tsx';
 import type { AppState, HoleWork } from '../state/app-state.ts';
 import { currentHole, currentPlan, currentResult, settledWorkKey, workOf } from '../state/selectors.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
@@ -15,11 +16,11 @@ import { HoleHeading } from './hole-heading.tsx';
 import { OptionsTable } from './options-table.tsx';
 import { RecommendationCard } from './recommendation.tsx';
 import { ShotDetail } from './shot-detail.tsx';
-
 import { useWords } from '../state/use-words.ts';
+
 export function SidePanel() {
-  const hasCourse = useApp((state) => state.course !== null);
   const words = useWords();
+  const hasCourse = useApp((state) => state.course !== null);
   const hasPlayer = useApp((state) => state.player !== null);
   const hole = useApp(currentHole);
   const filesKnown = useApp((state) => state.files !== null);
@@ -47,6 +48,7 @@ function HolePlan({ hole }: { readonly hole: Hole }) {
         <>
           <RecommendationCard />
           <BallLine />
+          <DaySpansPanel />
           <WaysOutPanel />
           <ComparisonPanel />
           <OptionsTable />
@@ -60,9 +62,9 @@ function HolePlan({ hole }: { readonly hole: Hole }) {
 
 /** While there is no full answer for the hole on screen: what is going on, and what to do. */
 function WorkLine({ hole }: { readonly hole: Hole }) {
+  const words = useWords();
   const work = useApp((state) => currentWork(state, hole));
   const exact = useApp((state) => currentResult(state)?.rough === false);
-  const words = useWords();
   const rough = useApp((state) => currentPlan(state) !== null);
   const moving = useApp((state) => state.history.preview !== null);
   const working = useApp((state) => state.working);
@@ -107,9 +109,9 @@ function currentWork(state: AppState, hole: Hole): HoleWork | null {
 }
 
 function EmptyState({ kind }: { readonly kind: 'course' | 'player' }) {
+  const words = useWords();
   const { duties, store } = useTools();
   const told = words.plan.empty[kind];
-  const words = useWords();
   return (
     <section class="empty-state">
       <h2>{told.title}</h2>

@@ -11,7 +11,7 @@ import { ShotCounter } from '../../core/player/count-shot.ts';
 import type { RecordedShot } from '../../core/player/format.ts';
 import { StillAir } from '../../core/player/still-air.ts';
 import { shotsForSpread } from '../../core/round/feed-spread.ts';
-import { type RoundDocument, roundText } from '../../core/round/format.ts';
+import { type RecordedStroke, type RoundDocument, roundText } from '../../core/round/format.ts';
 import { newRound, parseRoundText } from '../../core/round/record.ts';
 import { dayOfRound } from '../../core/round/round-day.ts';
 import { fourClubs, statedPlayer } from '../plan/synthetic.ts';
@@ -61,7 +61,7 @@ describe('shots that are fed in from a windy round', () => {
   const carryAt = (bearing: number): number => 140 * aimedShot(law, bearing).carryFactor;
 
   /** Irons from the tee, struck as their law's middle, that end where flight and run of the day take them. */
-  const strokes = bearings.map((bearing) => {
+  const strokes = bearings.map((bearing): RecordedStroke => {
     const { turn, run, runCarryM } = aimedShot(law, bearing);
     const total = carryAt(bearing) * (1 + (law.runFactor * run.totalM[Lie.fairway]!) / runCarryM);
     const place = (metres: number, at: number): [number, number] => {
@@ -71,9 +71,9 @@ describe('shots that are fed in from a windy round', () => {
     return {
       ...{ club: 'Iron', from: place(0, 0), aim: place(140, bearing), to: place(total, bearing + turn) },
       ...{ fromLie: 'tee', toLie: 'fairway' },
-    } as const;
+    };
   });
-  const played = [{ hole: 1, par: 4, score: 4, shots: strokes }];
+  const played = [{ hole: 1, par: 4, score: 4, shots: [...strokes] }];
   const given = shotsForSpread(round({ day: WINDY, played }), PLAYER, () => FRAME);
 
   const counter = new ShotCounter(16, new StillAir());
