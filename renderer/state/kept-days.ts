@@ -26,7 +26,8 @@ export function keepingDay(
   kept: readonly KeptDay[],
 ): readonly KeptDay[] {
   const others = kept.filter((day) => day.course !== course);
-  if (isOrdinaryDay(conditions)) return others;
+  // A wind whose speed is not known yet has its direction all the same.
+  if (isOrdinaryDay(conditions) && conditions.wind.fromDeg === DEFAULT_CONDITIONS.wind.fromDeg) return others;
   const text = JSON.stringify(conditions);
   // More digits than any field or dial gives: kept for the window's life only.
   if (text.length > LONGEST_DAY) return others;

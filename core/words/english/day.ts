@@ -90,6 +90,19 @@ export const day = {
   },
   ordinary: ({ temperature, feet }: { readonly temperature: string; readonly feet: string }) =>
     `An ordinary day: still air, ${temperature}, medium ground, greens ${feet} ft`,
+  /** Rounds once kept weather of their own beside the plan's day. */
+  oneDay: {
+    step: 'the round’s own weather',
+    title: 'The round’s own weather has joined the day',
+    temperature: ({ own, plan }: { readonly own: number; readonly plan: number }) =>
+      `The round had ${own} °C, the day has ${plan} °C: the day’s stays.`,
+    greenSpeed: ({ own, plan }: { readonly own: number; readonly plan: number }) =>
+      `The round had greens of ${own} ft, the day has ${plan} ft: the day’s stays.`,
+    wind: ({ point }: { readonly point: string }) =>
+      `The round had a wind from the ${point}, the day has another: the day’s stays.`,
+    windWithoutSpeed: ({ point }: { readonly point: string }) =>
+      `The round had a wind from the ${point} without a speed: give one, and plan and cards reckon with it.`,
+  },
   windOn: {
     into: 'into',
     behind: 'behind',

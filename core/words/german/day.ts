@@ -83,6 +83,18 @@ export const day: typeof english = {
   },
   ordinary: ({ temperature, feet }) =>
     `Ein gewöhnlicher Tag: windstill, ${temperature}, mittlerer Boden, Grüns ${feet} ft`,
+  oneDay: {
+    step: 'das eigene Wetter der Runde',
+    title: 'Das eigene Wetter der Runde gehört nun zum Tag',
+    temperature: ({ own, plan }) =>
+      `Die Runde hatte ${own} °C, der Tag hat ${plan} °C: Es bleibt bei dem des Tages.`,
+    greenSpeed: ({ own, plan }) =>
+      `Die Runde hatte Grüns von ${own} ft, der Tag hat ${plan} ft: Es bleibt bei dem des Tages.`,
+    wind: ({ point }) =>
+      `Die Runde hatte Wind aus ${point}, der Tag hat anderen: Es bleibt bei dem des Tages.`,
+    windWithoutSpeed: ({ point }) =>
+      `Die Runde hatte Wind aus ${point} ohne Stärke: Mit einer Stärke rechnen Planung und Karten damit.`,
+  },
   windOn: {
     into: 'von vorn',
     behind: 'von hinten',

@@ -40,7 +40,7 @@ export function roundToEnter(
       ...(player === null ? {} : { sha256: player.revision }),
       ...(handicap === undefined ? {} : { handicap }),
     },
-    conditions: conditionsOf(wishes),
+    day: { ...app.history.present.conditions },
     target: recordedTarget(wishes, course.value, player?.value ?? null),
     plan: { seed: app.seed, holes: planned },
   });
@@ -59,12 +59,4 @@ function recordedTarget(
         ...(target.tees === undefined ? {} : { tees: { ...target.tees } }),
       }
     : target;
-}
-
-function conditionsOf({ day }: Wishes): NonNullable<RoundDocument['conditions']> {
-  return {
-    ...(day.temperatureC === null ? {} : { temperatureC: day.temperatureC }),
-    ...(day.windFromDeg === null ? {} : { windFromDeg: day.windFromDeg }),
-    ...(day.greenSpeedFt === null ? {} : { greenSpeedFt: day.greenSpeedFt }),
-  };
 }

@@ -3,9 +3,11 @@
 import { useMemo } from 'preact/hooks';
 import { meanOf } from '../../../core/round/distribution.ts';
 import { departureWords } from '../../../core/round/departures.ts';
+import type { CardHole } from '../../../core/card/model.ts';
 import type { PlayingAnswer } from '../../workers/round-api.ts';
 import { Choice } from '../../panels/choice.tsx';
 import { Field } from '../../panels/field.tsx';
+import { currentDay } from '../../state/selectors.ts';
 import { useApp } from '../../state/use-app.ts';
 import { notesOf } from '../day/day-plan.ts';
 import { useCards, usePreparation } from '../day/use-day.ts';
@@ -23,19 +25,22 @@ import type { Words } from '../../../core/words/words.ts';
 
 export function CardsPage() {
   const words = useWords();
-  const { paper: wished, day } = useRound((state) => state.wishes);
+  const wished = useRound((state) => state.wishes.paper);
+  const conditions = useApp(currentDay);
+  const units = useApp((app) => app.settings.units);
   const holes = useRoundHoles();
   const all = useCards();
   const paper = useMemo(() => onCourse(wished, holes), [wished, holes]);
   const course = useApp((app) => app.course?.value ?? null);
   const player = useApp((app) => app.player?.value.name ?? '');
   const preparation = usePreparation();
-  const lines = useOverviewLines(holes);
+  const odds = useOverviewLines(holes);
   const layout = useMemo(() => layoutOf(paper), [paper]);
   const cards = useMemo(
     () => (paper.hole === null ? all : all.filter(({ hole }) => hole === paper.hole)),
     [all, paper.hole],
   );
+  const lines = useMemo(() => [...dayLines(cards), ...odds], [cards, odds]);
   // Drawn anew only when something on it changes: eighteen drawings take a moment.
   const sheets = useMemo(() => {
     if (course === null || cards.length === 0) return null;
@@ -44,12 +49,12 @@ export function CardsPage() {
       <Sheets
         cards={cards}
         overview={paper.hole === null ? { course: course.name, player, tee, lines } : null}
-        notesOf={notesOf(day, preparation, course, words)}
+        notesOf={notesOf(conditions, units, preparation, course, words)}
         layout={layout}
         hasGreens={paper.hasGreens}
       />
     );
-  }, [cards, course, player, lines, day, preparation, layout, paper, words]);
+  }, [cards, course, player, lines, conditions, units, preparation, layout, paper, words]);
   if (course === null) return null;
   return (
     <>
@@ -145,6 +150,12 @@ function PaperForm({ holes, paper }: { readonly holes: RoundHoles; readonly pape
       </div>
     </section>
   );
+}
+
+/** The day that the cards are made for, as on each of them; none for an ordinary one. */
+function dayLines(cards: readonly CardHole[]): readonly string[] {
+  const day = cards[0]?.day ?? null;
+  return day === null ? [] : [`${day}.`];
 }
 
 /** What the card of the round says of the odds, and the departures worth carrying. */

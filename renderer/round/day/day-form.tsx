@@ -1,21 +1,11 @@
-/** When play begins, how long it lasts, what to eat, the weather. */
+/** When play begins, how long it lasts, what to eat; and the day of the course, the same as in the plan. */
 
+import { DayControl } from '../../conditions/day-control.tsx';
 import { Field } from '../../panels/field.tsx';
 import { NumberField } from '../number-field.tsx';
 import type { DayWishes } from '../state/round-state.ts';
 import { useRound, useRoundDispatch } from '../state/use-round.ts';
 import { minutesOf } from './day-plan.ts';
-
-const WINDS: readonly (readonly [number, string])[] = [
-  [0, 'north'],
-  [45, 'north-east'],
-  [90, 'east'],
-  [135, 'south-east'],
-  [180, 'south'],
-  [225, 'south-west'],
-  [270, 'west'],
-  [315, 'north-west'],
-];
 
 export function DayForm() {
   const day = useRound((state) => state.wishes.day);
@@ -45,34 +35,6 @@ export function DayForm() {
           most={600}
           change={(durationMin) => wish({ durationMin: durationMin ?? 255 })}
         />
-        <NumberField
-          name="Temperature, °C"
-          value={day.temperatureC}
-          usual="–"
-          least={-20}
-          most={55}
-          change={(temperatureC) => wish({ temperatureC })}
-        />
-        <Field
-          name="Wind from"
-          control={(id) => (
-            <select
-              id={id}
-              value={day.windFromDeg ?? ''}
-              onChange={(event) => {
-                const { value } = event.currentTarget;
-                wish({ windFromDeg: value === '' ? null : Number(value) });
-              }}
-            >
-              <option value="">none to speak of</option>
-              {WINDS.map(([degrees, words]) => (
-                <option key={degrees} value={degrees}>
-                  {words}
-                </option>
-              ))}
-            </select>
-          )}
-        />
         <Tick name="rain likely" checked={day.hasRain} change={(hasRain) => wish({ hasRain })} />
         <Tick name="strong sun" checked={day.hasSun} change={(hasSun) => wish({ hasSun })} />
       </div>
@@ -90,6 +52,7 @@ export function DayForm() {
           hint="e.g. nut, gluten"
         />
       </div>
+      <DayControl />
       <p class="faint">
         Small portions at even distances, common practice; no medical advice. With an illness or a diet ask
         somebody who knows it.

@@ -1,7 +1,9 @@
 /** The day around the round: what to do when, and the sheet to print. */
 
+import { DEFAULT_CONDITIONS } from '../../../core/conditions/conditions.ts';
 import { PrintButtons } from '../cards/print-buttons.tsx';
 import { layoutOf } from '../cards/paper.ts';
+import { currentDay } from '../../state/selectors.ts';
 import { useApp } from '../../state/use-app.ts';
 import { useRound } from '../state/use-round.ts';
 import { DayForm } from './day-form.tsx';
@@ -11,7 +13,8 @@ import { usePreparation } from './use-day.ts';
 
 export function DayPage() {
   const sheet = usePreparation();
-  const { paper, day } = useRound((state) => state.wishes);
+  const paper = useRound((state) => state.wishes.paper);
+  const { greenSpeedFt } = useApp(currentDay);
   const course = useApp((app) => app.course?.value.name ?? '');
   const layout = layoutOf(paper);
   return (
@@ -29,7 +32,9 @@ export function DayPage() {
           sheet={sheet}
           title={`Preparation, ${course}`}
           greenSpeed={
-            day.greenSpeedFt === null ? null : `Green speed today: ${day.greenSpeedFt.toFixed(1)} feet.`
+            greenSpeedFt === DEFAULT_CONDITIONS.greenSpeedFt
+              ? null
+              : `Green speed today: ${greenSpeedFt.toFixed(1)} feet.`
           }
           page={layout.page}
           isLarge={paper.style === 'large-print'}

@@ -4,6 +4,8 @@ import type { CardNotes } from '../../../core/card/paragraphs.ts';
 import { preparationSheet, type PreparationSheet } from '../../../core/card/preparation.ts';
 import type { CardHole } from '../../../core/card/model.ts';
 import { windOnHole } from '../../../core/card/wind-words.ts';
+import type { Conditions } from '../../../core/conditions/conditions.ts';
+import { type DayUnits, speedText } from '../../../core/conditions/day-words.ts';
 import { bearingRad } from '../../../core/course/ellipsoid.ts';
 import type { Course } from '../../../core/course/model.ts';
 import type { PlayerModel } from '../../../core/player/model.ts';
@@ -31,6 +33,7 @@ export function listOf(text: string): readonly string[] {
 export const preparationOf = remember(
   (
     day: DayWishes,
+    conditions: Conditions,
     units: AppState['settings']['units'],
     course: Course,
     player: PlayerModel,
@@ -46,33 +49,40 @@ export const preparationOf = remember(
       food: { items: listOf(day.food), allergies: listOf(day.allergies) },
       lastLook: cards.map(({ hole, green }) => ({
         hole,
-        words: [green?.words, windWords(course, hole, day.windFromDeg, words)].filter(Boolean).join('; '),
+        words: [green?.words, windWords(course, hole, conditions, units, words)].filter(Boolean).join('; '),
       })),
-      ...(day.temperatureC === null ? {} : { temperatureC: day.temperatureC }),
+      temperatureC: conditions.temperatureC,
       ...(penaltyBalls === null ? {} : { penaltyBalls }),
     });
   },
 );
 
 export function notesOf(
-  day: DayWishes,
+  conditions: Conditions,
+  units: DayUnits,
   sheet: PreparationSheet | null,
   course: Course,
   words: Words,
 ): (hole: number) => CardNotes {
   return (hole) => ({
     reminder: sheet?.food.reminders.find((reminder) => reminder.hole === hole)?.words ?? null,
-    wind: windWords(course, hole, day.windFromDeg, words),
+    wind: windWords(course, hole, conditions, units, words),
   });
 }
 
 /** The straight line from tee to hole stands for all of it. */
-function windWords(course: Course, number: number, fromDeg: number | null, words: Words): string | null {
+function windWords(
+  course: Course,
+  number: number,
+  { wind: { speedMps, fromDeg } }: Conditions,
+  units: DayUnits,
+  words: Words,
+): string | null {
   const hole = course.holes.find((candidate) => candidate.number === number);
   const start = hole?.line[0];
   const end = hole?.line.at(-1);
-  if (fromDeg === null || start === undefined || end === undefined) return null;
-  return `wind ${windOnHole(bearingRad(start, end), fromDeg, words)}`;
+  if (speedMps === 0 || start === undefined || end === undefined) return null;
+  return `wind ${speedText(speedMps, units, words)} ${windOnHole(bearingRad(start, end), fromDeg, words)}`;
 }
 
 /** The names of the bag, longest first, the putter last. */

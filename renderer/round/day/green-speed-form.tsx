@@ -1,10 +1,12 @@
-/** The green speed of the day from how far one stroke rolls up and down the same flat stretch. */
+/** The green speed of the day from how far one stroke rolls up and down the same flat stretch; it goes into the day. */
 
 import { useState } from 'preact/hooks';
 import { greenSpeedToday } from '../../../core/card/green-speed.ts';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
-import { useRound, useRoundDispatch } from '../state/use-round.ts';
+import { DAY_RANGES } from '../../../core/conditions/ranges.ts';
+import { useDay } from '../../conditions/use-day.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const YARD_M = 0.9144;
 const LEAST_FT = 3;
@@ -12,8 +14,8 @@ const MOST_FT = 18;
 
 export function GreenSpeedForm() {
   const isYards = useApp((app) => app.settings.units === 'yards');
-  const speed = useRound((state) => state.wishes.day.greenSpeedFt);
-  const dispatch = useRoundDispatch();
+  const words = useWords();
+  const { day, take } = useDay();
   const [known, setKnown] = useState<number | null>(null);
   const [knownSpeed, setKnownSpeed] = useState<number | null>(null);
   const [up, setUp] = useState<number | null>(null);
@@ -23,7 +25,10 @@ export function GreenSpeedForm() {
   const found = given
     ? greenSpeedToday(up * pace, down * pace, { rollM: known * pace, greenSpeedFt: knownSpeed })
     : null;
-  const isLikely = found !== null && found >= LEAST_FT && found <= MOST_FT;
+  // To the tenth that is shown: that is what is written down.
+  const reading = found === null ? null : Math.round(10 * found) / 10;
+  const { least, most } = DAY_RANGES.greenSpeedFt;
+  const isLikely = reading !== null && reading >= least && reading <= most;
   const roll = { least: 1, most: 60, step: 0.5 } as const;
   return (
     <section class="round-form" aria-label="Green speed today">
@@ -44,22 +49,25 @@ export function GreenSpeedForm() {
         />
         <NumberField name="Today up, paces" value={up} {...roll} change={setUp} />
         <NumberField name="down, paces" value={down} {...roll} change={setDown} />
-        {found !== null && (
+        {reading !== null && (
           <>
-            <output>{isLikely ? `${found.toFixed(1)} feet` : 'not a likely speed: pace again'}</output>
+            <output>{isLikely ? `${reading.toFixed(1)} feet` : 'not a likely speed: pace again'}</output>
             <button
               type="button"
               class="small-button"
-              disabled={!isLikely}
+              disabled={!isLikely || reading === day.greenSpeedFt}
               onClick={() =>
-                dispatch({ type: 'day-wished', change: { greenSpeedFt: Math.round(10 * found) / 10 } })
+                take(
+                  { greenSpeedFt: reading },
+                  words.day.steps.greenSpeed({ feet: words.figures.short(reading, 1) }),
+                )
               }
             >
               Use it today
             </button>
           </>
         )}
-        {speed !== null && <span class="faint">Written down for today: {speed.toFixed(1)} feet.</span>}
+        <span class="faint">Planned with today: {day.greenSpeedFt.toFixed(1)} feet.</span>
       </div>
     </section>
   );

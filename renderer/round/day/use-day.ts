@@ -3,6 +3,7 @@
 import type { CardHole } from '../../../core/card/model.ts';
 import type { PreparationSheet } from '../../../core/card/preparation.ts';
 import { remember } from '../../state/remember.ts';
+import { currentDay } from '../../state/selectors.ts';
 import { useApp } from '../../state/use-app.ts';
 import { cardKey } from '../effects/follow-cards.ts';
 import type { RoundHoles } from '../state/planned-holes.ts';
@@ -52,7 +53,8 @@ export function usePreparation(): PreparationSheet | null {
   const course = useApp((app) => app.course?.value ?? null);
   const player = useApp((app) => app.player?.value ?? null);
   const units = useApp((app) => app.settings.units);
+  const conditions = useApp(currentDay);
   if (course === null || player === null) return null;
   const balls = penaltiesOf(ledgers, course.holes.length);
-  return preparationOf(day, units, course, player, cards, balls, words);
+  return preparationOf(day, conditions, units, course, player, cards, balls, words);
 }

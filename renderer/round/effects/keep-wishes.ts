@@ -3,7 +3,9 @@
 import type { AppState } from '../../state/app-state.ts';
 import { afterChanges } from '../../state/effects/follow.ts';
 import type { AppTools } from '../../state/use-app.ts';
-import { keeping, type RoundFiles, wishesFor } from '../state/kept-wishes.ts';
+import { wordsOf } from '../../state/use-words.ts';
+import { keeping, ownWeatherFor, type RoundFiles, wishesFor } from '../state/kept-wishes.ts';
+import { oneDay } from '../state/one-day.ts';
 import type { Wishes } from '../state/round-state.ts';
 import type { RoundStore } from '../state/use-round.ts';
 
@@ -27,11 +29,30 @@ export function keepWishes({ store }: Pick<AppTools, 'store'>, round: RoundStore
     known = wishesFor(open, store.state().settings.rounds ?? []);
     round.dispatch({ type: 'wished', change: known });
     known = round.state().wishes;
+    queueMicrotask(() => joinDays(store, open, known));
   };
   // At once, before the room is drawn for the first time.
   look();
   afterChanges(store, look);
   round.subscribe(() => queueMicrotask(look));
+}
+
+/** A round of earlier days that kept weather of its own: it joins the course's day, in one step that undo takes back. */
+function joinDays(store: AppStore, files: RoundFiles, wishes: Wishes): void {
+  const state = store.state();
+  const own = ownWeatherFor(files, state.settings.rounds ?? []);
+  const open = openFiles(state);
+  if (own === null || open?.course !== files.course || open.player !== files.player) return;
+  const words = wordsOf(state);
+  const { present } = state.history;
+  const { conditions, notes } = oneDay(present.conditions, own, words);
+  const label = words.day.oneDay.step;
+  if (conditions !== present.conditions)
+    store.dispatch({ type: 'situation-taken', situation: { ...present, conditions }, label });
+  if (notes.length > 0)
+    store.dispatch({ type: 'trouble-met', title: words.day.oneDay.title, message: notes.join(' ') });
+  // Written without it from now on, so that it joins once.
+  keepFor(store, files, wishes);
 }
 
 function openFiles({ course, player }: AppState): RoundFiles | null {

@@ -33,11 +33,8 @@ const daySchema = v.object({
   durationMin: v.fallback(within(30, 600), firstDay.durationMin),
   food: words,
   allergies: words,
-  temperatureC: orNull(-20, 55),
-  windFromDeg: orNull(0, 360),
   hasRain: yesNo(false),
   hasSun: yesNo(false),
-  greenSpeedFt: orNull(0, 30),
 });
 
 const wishesSchema = v.object({
@@ -71,6 +68,34 @@ function habitsOf({ formSd, peerHandicap, peerGroup, paper, day }: Wishes): Wish
     paper: { ...paper, hole: null },
     day: { ...firstDay, teeOff, durationMin, food, allergies },
   };
+}
+
+/** The weather that rounds kept beside the plan's day before both were one; null where none was said. */
+export interface OwnWeather {
+  readonly temperatureC: number | null;
+  readonly windFromDeg: number | null;
+  readonly greenSpeedFt: number | null;
+}
+
+const ownWeatherSchema = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.object({
+    day: v.object({
+      temperatureC: orNull(-20, 55),
+      windFromDeg: orNull(0, 360),
+      greenSpeedFt: orNull(0, 30),
+    }),
+  }),
+);
+
+/** Null where the round of these files keeps none of its own (any more). */
+export function ownWeatherFor(files: RoundFiles, kept: readonly KeptRound[]): OwnWeather | null {
+  const text = kept.find(({ course, player }) => course === files.course && player === files.player)?.wishes;
+  const read = v.safeParse(ownWeatherSchema, text);
+  if (!read.success) return null;
+  const { day } = read.output;
+  return Object.values(day).every((value) => value === null) ? null : day;
 }
 
 export function wishesFor(files: RoundFiles, kept: readonly KeptRound[]): Wishes {

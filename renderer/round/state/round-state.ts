@@ -45,19 +45,15 @@ export interface PaperWishes {
   readonly hole: number | null;
 }
 
+/** What the day brings beside the conditions that the plan goes by, which are the course's. */
 export interface DayWishes {
   /** `08:40`. */
   readonly teeOff: string;
   readonly durationMin: number;
   readonly food: string;
   readonly allergies: string;
-  readonly temperatureC: number | null;
-  /** Degrees clockwise from north; null: no wind to speak of. */
-  readonly windFromDeg: number | null;
   readonly hasRain: boolean;
   readonly hasSun: boolean;
-  /** Stimpmeter reading, feet, as measured today. */
-  readonly greenSpeedFt: number | null;
 }
 
 export const FIRST_WISHES: Wishes = {
@@ -67,7 +63,7 @@ export const FIRST_WISHES: Wishes = {
   paper: { kind: 'a4', style: 'plain', hasGreens: true, hole: null },
   day: {
     ...{ teeOff: '08:40', durationMin: 255, food: '', allergies: '' },
-    ...{ temperatureC: null, windFromDeg: null, hasRain: false, hasSun: false, greenSpeedFt: null },
+    ...{ hasRain: false, hasSun: false },
   },
 };
 

@@ -3,8 +3,10 @@
 import { describe, expect, it } from 'vitest';
 import { LONGEST_WISHES, MOST_KEPT_ROUNDS, settingsSchema } from '../../../electron/contract/wire.ts';
 import * as v from 'valibot';
+import { type Conditions, DEFAULT_CONDITIONS } from '../../../core/conditions/conditions.ts';
 import { parseCourseText } from '../../../core/course/parse.ts';
 import { parsePlayerText } from '../../../core/player/parse.ts';
+import { dayFor } from '../../../renderer/state/kept-days.ts';
 import { initialState } from '../../../renderer/state/initial.ts';
 import { reduce } from '../../../renderer/state/reduce.ts';
 import { makeStore, type Store } from '../../../renderer/state/store.ts';
@@ -24,7 +26,7 @@ const WISHED: Wishes = {
   ...FIRST_WISHES,
   ...{ score: 90, courseRating: 71.2 },
   paper: { kind: 'booklet-letter', style: 'large-print', hasGreens: false, hole: 3 },
-  day: { ...FIRST_WISHES.day, teeOff: '07:10', allergies: 'nut', hasRain: true, windFromDeg: 225 },
+  day: { ...FIRST_WISHES.day, teeOff: '07:10', allergies: 'nut', hasRain: true },
 };
 
 function open(store: Store, { course, player }: typeof HERE): void {
@@ -76,12 +78,7 @@ describe('wishes for a round', () => {
     const { wishes } = round.state();
     expect(wishes.score).toBeNull();
     expect(wishes.courseRating).toBeNull();
-    expect(wishes.day).toMatchObject({
-      teeOff: '07:10',
-      allergies: 'nut',
-      hasRain: false,
-      windFromDeg: null,
-    });
+    expect(wishes.day).toMatchObject({ teeOff: '07:10', allergies: 'nut', hasRain: false });
     expect(wishes.paper).toMatchObject({ kind: 'booklet-letter', hole: null });
     open(store, HERE);
     await turn();
@@ -127,5 +124,67 @@ describe('wishes for a round', () => {
     expect(rounds).toHaveLength(MOST_KEPT_ROUNDS);
     expect(rounds[0]!.course).toBe('course-no-29');
     expect(v.is(settingsSchema, { ...initialState().settings, rounds })).toBe(true);
+  });
+});
+
+describe('weather that a round kept of its own', () => {
+  /** As settings of earlier versions hold it. */
+  function earlier(weather: object): ReturnType<typeof keeping> {
+    const [kept] = keeping(HERE, WISHED, []);
+    const wishes = JSON.parse(kept!.wishes) as { readonly day: object };
+    return [{ ...kept!, wishes: JSON.stringify({ ...wishes, day: { ...wishes.day, ...weather } }) }];
+  }
+
+  async function opened(weather: object, before: Partial<Conditions> = {}) {
+    const { store, round } = window(earlier(weather));
+    open(store, HERE);
+    const { present } = store.state().history;
+    const situation = { ...present, conditions: { ...present.conditions, ...before } };
+    if (Object.keys(before).length > 0) store.dispatch({ type: 'situation-taken', situation, label: 'x' });
+    keepWishes({ store }, round);
+    await turn();
+    const said = store.state().notices.map((notice) => (notice.kind === 'trouble' ? notice.message : ''));
+    return { store, round, day: store.state().history.present.conditions, said: said.join(' ') };
+  }
+
+  it('joins the day of the course, is kept there, once, and can be taken back', async () => {
+    const { store, round, day, said } = await opened({
+      temperatureC: 24,
+      windFromDeg: null,
+      greenSpeedFt: 9.3,
+    });
+    expect(day).toEqual({ ...DEFAULT_CONDITIONS, temperatureC: 24, greenSpeedFt: 9.3 });
+    expect(said).toBe('');
+    expect(round.state().wishes).toEqual(WISHED);
+    const { days = [], rounds = [] } = store.state().settings;
+    expect(dayFor(HERE.course, days)).toEqual(day);
+    expect(rounds[0]!.wishes).not.toContain('greenSpeedFt');
+    store.dispatch({ type: 'undone' });
+    await turn();
+    expect(store.state().history.present.conditions).toEqual(DEFAULT_CONDITIONS);
+  });
+
+  it('leaves what the day says already, and tells what the round had', async () => {
+    const { day, said } = await opened({ temperatureC: 24, greenSpeedFt: 9.3 }, { greenSpeedFt: 11 });
+    expect(day).toMatchObject({ temperatureC: 24, greenSpeedFt: 11 });
+    expect(said).toContain('9.3 ft');
+    expect(said).not.toContain('24');
+  });
+
+  it('keeps the direction of a wind that had no speed, also over the night, and asks for one', async () => {
+    const { store, day, said } = await opened({ windFromDeg: 225 });
+    expect(day.wind).toEqual({ speedMps: 0, fromDeg: 225, gustSdMps: 0 });
+    expect(said).toMatch(/south-west without a speed/);
+    expect(dayFor(HERE.course, store.state().settings.days ?? []).wind.fromDeg).toBe(225);
+  });
+
+  it('is not sought in other rounds, nor in damaged ones', async () => {
+    expect((await opened({})).said).toBe('');
+    expect((await opened({ temperatureC: 'warm' })).day).toEqual(DEFAULT_CONDITIONS);
+    const { store, round } = window([{ ...HERE, wishes: '{"day":' }]);
+    open(store, HERE);
+    keepWishes({ store }, round);
+    await turn();
+    expect(store.state().history.present.conditions).toEqual(DEFAULT_CONDITIONS);
   });
 });
