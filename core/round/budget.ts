@@ -4,6 +4,8 @@
  * common rate until their means sum to it. A hole on which scores vary more gives or takes more.
  */
 
+import { english } from '../words/english/english.ts';
+import type { Words } from '../words/words.ts';
 import { meanOf, rateForTotal, type ScoreDistribution, tilted } from './distribution.ts';
 import { holeRanks, strokesReceived } from './handicap.ts';
 
@@ -25,6 +27,7 @@ export interface HoleBudget {
   readonly pace: number | null;
   /** What to play for: the pace in whole strokes, so that the holes add up to the target. */
   readonly budget: number;
+  /** In English: another language has `budgetWords`. */
   readonly words: string;
 }
 
@@ -75,7 +78,7 @@ function holeBudget(
   pace: number | null,
   budget: number,
 ): HoleBudget {
-  return { hole, par, byStrokeIndex, expected, pace, budget, words: budgetWords(budget, par) };
+  return { hole, par, byStrokeIndex, expected, pace, budget, words: budgetWords(budget, par, english) };
 }
 
 /** Whole numbers that sum to `total`: each rounded down, then one more where most was cut off (largest remainder). */
@@ -93,18 +96,18 @@ function wholeStrokes(pace: readonly number[], total: number, ranks: readonly nu
 }
 
 /** `Bogey is your par here.` where that is so. */
-export function budgetWords(budget: number, par: number): string {
-  const name = scoreName(budget - par);
-  if (budget === par) return 'Par is the score here.';
-  if (budget > par) return `${name} is your par here.`;
-  return `${name} is called for here.`;
+export function budgetWords(budget: number, par: number, words: Words): string {
+  const { budgets } = words.round;
+  if (budget === par) return budgets.par;
+  const name = scoreName(budget - par, words);
+  return budget > par ? budgets.yourPar({ name }) : budgets.calledFor({ name });
 }
 
 /** A score against par by its usual name. */
-export function scoreName(overPar: number): string {
-  const names = ['Par', 'Bogey', 'Double bogey', 'Triple bogey'];
-  if (overPar >= 0) return names[overPar] ?? `${overPar} over par`;
-  return overPar === -1 ? 'Birdie' : overPar === -2 ? 'Eagle' : `${-overPar} under par`;
+export function scoreName(overPar: number, { round }: Words): string {
+  const { par, bogey, double, triple, over, under, birdie, eagle } = round.scores;
+  if (overPar >= 0) return [par, bogey, double, triple][overPar] ?? over({ count: overPar });
+  return overPar === -1 ? birdie : overPar === -2 ? eagle : under({ count: -overPar });
 }
 
 function sumOf(values: readonly number[]): number {

@@ -1,5 +1,6 @@
 /** Where playing to an aim departs from the lowest mean, in words: “two strokes in hand on 17”. */
 
+import type { Words } from '../words/words.ts';
 import type { Aim } from './aim.ts';
 import { meanOf } from './distribution.ts';
 import type { HoleChoices, Standing, TargetPlan } from './play-to-target.ts';
@@ -69,36 +70,40 @@ function isDeparture(
 }
 
 /** `nameOf` gives an option's name by its id. */
-export function departureWords(departure: Departure, aim: Aim, nameOf: (id: string) => string): string {
-  const { hole, take, insteadOf, chance, chanceByLowestMean } = departure;
-  return (
-    `${standingWords(departure, aim)} on ${hole}${leftWords(departure, aim)}: ${nameOf(take)} instead of ${nameOf(insteadOf)}, ` +
-    `${percent(chance)} instead of ${percent(chanceByLowestMean)}.`
-  );
+export function departureWords(
+  departure: Departure,
+  aim: Aim,
+  words: Words,
+  nameOf: (id: string) => string,
+): string {
+  const { hole, take, insteadOf, chance, chanceByLowestMean, count } = departure;
+  const told = words.round.departure;
+  return told.line({
+    standing: standingWords(departure, aim, words),
+    hole,
+    // The count itself, which needs no rounding.
+    left: aim.kind === 'score' ? ` ${told.left({ count })}` : '',
+    take: nameOf(take),
+    insteadOf: nameOf(insteadOf),
+    chance: percent(chance, words),
+    lowest: percent(chanceByLowestMean, words),
+  });
 }
 
-function standingWords({ inHand }: Departure, aim: Aim): string {
+function standingWords({ inHand }: Departure, aim: Aim, words: Words): string {
+  const told = words.round.departure;
   switch (aim.kind) {
     case 'score':
-      if (inHand === 0) return 'Level with the target';
-      return inHand > 0 ? `${counted(inHand, 'stroke')} in hand` : `${counted(-inHand, 'stroke')} to make up`;
+      if (inHand === 0) return told.level;
+      return inHand > 0 ? told.inHand({ count: inHand }) : told.toMakeUp({ count: -inHand });
     case 'stableford':
-      return `${counted(inHand, 'point')} so far`;
+      return told.points({ count: inHand });
     case 'match':
-      if (inHand === 0) return 'All square';
-      return inHand > 0 ? `${inHand} up` : `${-inHand} down`;
+      if (inHand === 0) return told.allSquare;
+      return inHand > 0 ? told.up({ count: inHand }) : told.down({ count: -inHand });
   }
 }
 
-/** The count itself, which needs no rounding. */
-function leftWords({ count }: Departure, aim: Aim): string {
-  return aim.kind === 'score' ? ` (${count} left to spend)` : '';
-}
-
-function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`;
-}
-
-function percent(chance: number): string {
-  return `${(100 * chance).toFixed(1)} %`;
+function percent(chance: number, { figures }: Words): string {
+  return `${figures.fixed(100 * chance, 1)} %`;
 }

@@ -4,6 +4,7 @@
  * that is left out is listed with the reason.
  */
 
+import type { Words } from '../words/words.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import { type Conditions, DEFAULT_CONDITIONS } from '../conditions/conditions.ts';
 import { aimedShot } from '../flight/aimed-shot.ts';
@@ -41,6 +42,7 @@ export function shotsForSpread(
   round: RoundDocument,
   player: PlayerModel,
   frameOf: (hole: number) => LocalFrame | null,
+  words: Words,
 ): ShotsForSpread {
   if (round.feedsSpread !== true) return { shots: [], leftOut: [], consented: false };
   const day = dayOfRound(round);
@@ -50,7 +52,7 @@ export function shotsForSpread(
   for (const { hole, shots: strokes = [] } of round.played) {
     const frame = frameOf(hole);
     strokes.forEach((stroke, i) => {
-      const read = readStroke(stroke, player, bag, frame, i === 0, round);
+      const read = readStroke(stroke, player, bag, frame, i === 0, round, words);
       if (typeof read === 'string') leftOut.push({ hole, shot: i + 1, reason: read });
       else shots.push(read);
     });
@@ -66,28 +68,30 @@ function readStroke(
   frame: LocalFrame | null,
   fromTee: boolean,
   round: RoundDocument,
+  words: Words,
 ): RecordedShot | string {
+  const { left } = words.round;
   const { playedAt } = round;
   const { club, from, aim, to, toLie } = stroke;
-  if (club === 'Putter') return 'putts are kept apart';
+  if (club === 'Putter') return left.putts;
   const swing = stroke.swing ?? 'full';
   const fromLie = stroke.fromLie ?? (fromTee ? 'tee' : undefined);
-  if (fromLie === undefined || !GOOD_LIES.has(fromLie)) return 'not from a tee or fairway';
-  if (swing === 'part' || swing === 'punch') return 'not a swing at the club’s own distance';
-  if (stroke.hitTree === true) return 'stopped by a tree';
-  if (frame === null) return 'its hole is not in the course that is open';
-  if (from === undefined || to === undefined) return 'start or end not entered';
-  if (aim === undefined) return 'aim not entered';
+  if (fromLie === undefined || !GOOD_LIES.has(fromLie)) return left.lie;
+  if (swing === 'part' || swing === 'punch') return left.swing;
+  if (stroke.hitTree === true) return left.tree;
+  if (frame === null) return left.otherHole;
+  if (from === undefined || to === undefined) return left.ends;
+  if (aim === undefined) return left.aim;
   const spreadIndex = player.spreads.findIndex(
     (candidate) => candidate.club.name === club && candidate.swing === swing,
   );
-  if (spreadIndex < 0) return `the bag has no ${club} with that swing`;
+  if (spreadIndex < 0) return left.noClub({ club });
   const [a, b, target] = [frame.toSpot(from), frame.toSpot(to), frame.toSpot(aim)];
   const totalM = Math.hypot(b.x - a.x, b.y - a.y);
   const bearing = Math.atan2(target.x - a.x, target.y - a.y);
   const turned = Math.atan2(b.x - a.x, b.y - a.y) - bearing;
   const direction = Math.atan2(Math.sin(turned), Math.cos(turned));
-  if (totalM < 1 || Math.abs(direction) > Math.PI / 2) return 'it did not go forward';
+  if (totalM < 1 || Math.abs(direction) > Math.PI / 2) return left.backwards;
   const end = toLie === undefined ? Lie.fairway : (LIE_NAMES.indexOf(toLie) as LieCode);
   return {
     club,
@@ -149,7 +153,9 @@ export function spreadChanges(
   before: PlayerModel,
   after: PlayerModel,
   units: 'yards' | 'metres',
+  words: Words,
 ): readonly SpreadChange[] {
+  const told = words.round.laws;
   const unit = units === 'yards' ? 'yd' : 'm';
   const length = (metres: number): number => (units === 'yards' ? metres / YARD_M : metres);
   return after.spreads.flatMap((now) => {
@@ -159,18 +165,21 @@ export function spreadChanges(
     const shotsWas = was?.source.from === 'measured' ? was.source.shots : 0;
     if (was === undefined || shotsNow === shotsWas) return [];
     const parts = [
-      changed('carry', length(was.carryMean), length(now.carryMean), unit),
-      changed('carry spread', length(was.carrySd), length(now.carrySd), unit),
-      changed('direction', degrees(was.directionMean), degrees(now.directionMean), '°'),
-      changed('direction spread', degrees(was.directionSd), degrees(now.directionSd), '°'),
+      changed(told.carry, length(was.carryMean), length(now.carryMean), unit, words),
+      changed(told.carrySpread, length(was.carrySd), length(now.carrySd), unit, words),
+      changed(told.direction, degrees(was.directionMean), degrees(now.directionMean), '°', words),
+      changed(told.directionSpread, degrees(was.directionSd), degrees(now.directionSd), '°', words),
     ];
-    const words = `${club.name} ${swing}: ${shotsNow - shotsWas} more ${shotsNow - shotsWas === 1 ? 'shot' : 'shots'} (${shotsNow} in all); ${parts.join(', ')}.`;
-    return [{ club: club.name, swing, words }];
+    const line = told.line({
+      ...{ club: club.name, swing: words.golf.shortSwings[swing] },
+      ...{ more: shotsNow - shotsWas, all: shotsNow, parts: parts.join(', ') },
+    });
+    return [{ club: club.name, swing, words: line }];
   });
 }
 
-function changed(name: string, from: number, to: number, unit: string): string {
-  return `${name} ${from.toFixed(1)} → ${to.toFixed(1)}${unit === '°' ? '' : ' '}${unit}`;
+function changed(name: string, from: number, to: number, unit: string, { figures }: Words): string {
+  return `${name} ${figures.fixed(from, 1)} → ${figures.fixed(to, 1)}${unit === '°' ? '' : ' '}${unit}`;
 }
 
 function degrees(radians: number): number {

@@ -12,14 +12,6 @@ import { type HolePlay, type PlayedHole, playHole, SHOT_CLASSES, type ShotClass 
 export type LedgerKind = ShotClass | 'penalty';
 export const LEDGER_KINDS: readonly LedgerKind[] = [...SHOT_CLASSES, 'penalty'];
 
-export const LEDGER_WORDS: Readonly<Record<LedgerKind, string>> = {
-  tee: 'tee shots (par 4 and 5)',
-  approach: 'approach shots',
-  short: 'short game (within 100 yards)',
-  putt: 'putts',
-  penalty: 'penalty strokes',
-};
-
 /** Somebody's expected strokes to hole out on one hole. */
 export interface Expectation {
   /** From the tee used. */

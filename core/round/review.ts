@@ -1,5 +1,6 @@
 /** A played round against its plan: totals, how usual such a round is, and what it is put down to. */
 
+import type { Words } from '../words/words.ts';
 import { chanceOfAtMost } from './distribution.ts';
 import type { PlannedHoleRecord, RoundDocument } from './format.ts';
 import type { HolePlay, ShotClass } from './play-hole.ts';
@@ -103,34 +104,23 @@ function sumOf(values: readonly number[]): number {
 }
 
 /** What a person reads after a round, most telling first. */
-export function reviewWords(review: RoundReview): readonly string[] {
-  const words: string[] = [];
+export function reviewWords(review: RoundReview, words: Words): readonly string[] {
+  const told = words.round.review;
   const { gained, expected, parts, shareAsLow: share, followed } = review;
-  if (gained === null || expected === null)
-    return [
-      'There is no plan for these holes, so there is nothing to compare. Plan the next round before it.',
-    ];
-  words.push(
-    `${review.score} against ${expected.toFixed(1)} expected: ${Math.abs(gained).toFixed(1)} strokes ${gained >= 0 ? 'gained' : 'lost'}.`,
-  );
+  if (gained === null || expected === null) return [told.noPlan];
+  const tenth = (value: number): string => words.figures.fixed(Math.abs(value), 1);
+  const against = { score: review.score, expected: tenth(expected), strokes: tenth(gained) };
+  const said = [gained >= 0 ? told.scoreGained(against) : told.scoreLost(against)];
   if (share !== null) {
     const per10 = Math.round(10 * share);
-    words.push(
-      `About ${per10 === 0 ? 'fewer than 1' : per10} of 10 rounds by this plan are as low or lower.`,
-    );
+    said.push(told.asLow({ count: per10 === 0 ? told.fewerThanOne : String(per10) }));
   }
-  if (followed.of > 0)
-    words.push(`The club on the card was played from ${followed.count} of ${followed.of} tees.`);
-  if (parts !== null) {
-    const line = (value: number, what: string): void => {
-      if (Math.abs(value) >= 0.05)
-        words.push(`${Math.abs(value).toFixed(1)} ${value >= 0 ? 'gained' : 'lost'} by ${what}.`);
-    };
-    line(parts.choice, 'other clubs and aims than the plan’s');
-    line(parts.execution, 'how far shots strayed (skill)');
-    line(parts.luck, 'where they strayed to (luck)');
-    line(parts.putting, 'putting (skill and luck)');
-    line(parts.unexplained, 'strokes whose places were not entered');
-  }
-  return words;
+  if (followed.of > 0) said.push(told.followed(followed));
+  if (parts !== null)
+    for (const part of ['choice', 'execution', 'luck', 'putting', 'unexplained'] as const) {
+      const line = { strokes: tenth(parts[part]), what: told.parts[part] };
+      if (Math.abs(parts[part]) >= 0.05)
+        said.push(parts[part] >= 0 ? told.gainedBy(line) : told.lostBy(line));
+    }
+  return said;
 }

@@ -1,24 +1,20 @@
 /** Where handicap strokes fall, in one sentence. */
 
+import type { Words } from '../words/words.ts';
+
 /** `received` per hole, all of one sign (negative: given); `numbers` are the holes' numbers in the same order. */
-export function strokesWords(received: readonly number[], numbers: readonly number[]): string {
+export function strokesWords(received: readonly number[], numbers: readonly number[], words: Words): string {
+  const told = words.round.strokes;
   const sizes = received.map(Math.abs);
   const total = sizes.reduce((sum, size) => sum + size, 0);
-  if (total === 0) return 'No handicap strokes are received.';
+  if (total === 0) return told.none;
   const everywhere = Math.min(...sizes);
   const more = numbers.filter((_, i) => sizes[i]! > everywhere);
-  const verb = received.some((strokes) => strokes < 0) ? 'given' : 'received';
-  const parts = [
-    ...(everywhere === 0 ? [] : [`${everywhere} on every hole`]),
-    ...(more.length === 0
-      ? []
-      : [`one${everywhere === 0 ? '' : ' more'} on ${more.length === 1 ? 'hole' : 'holes'} ${list(more)}`]),
-  ];
-  return `${total === 1 ? 'One handicap stroke is' : `${total} handicap strokes are`} ${verb}: ${parts.join(', ')}.`;
-}
-
-function list(numbers: readonly number[]): string {
-  return numbers.length === 1
-    ? String(numbers[0])
-    : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)!}`;
+  const holes = { holes: more.length, list: words.figures.list(more.map(String)) };
+  const where = [
+    ...(everywhere === 0 ? [] : [told.everywhere({ count: everywhere })]),
+    ...(more.length === 0 ? [] : [everywhere === 0 ? told.one(holes) : told.oneMore(holes)]),
+  ].join(', ');
+  const isGiven = received.some((strokes) => strokes < 0);
+  return isGiven ? told.given({ count: total, where }) : told.received({ count: total, where });
 }

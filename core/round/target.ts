@@ -1,5 +1,6 @@
 /** What a player sets out to do, as the highest score that still does it. */
 
+import type { Words } from '../words/words.ts';
 import { scoreForDifferential, type TeeRating } from './handicap.ts';
 
 export type Target =
@@ -29,15 +30,16 @@ export function scoreToMeet(target: Target, par: number): number {
   }
 }
 
-export function targetWords(target: Target): string {
+export function targetWords(target: Target, { round }: Words): string {
+  const { says } = round.target;
   switch (target.kind) {
     case 'score':
-      return `${target.score} or fewer`;
+      return says.orFewer({ score: target.score });
     case 'beat':
-      return `beat ${target.score}`;
+      return says.beat({ score: target.score });
     case 'net-par':
-      return 'make net par or better';
+      return says.netPar;
     case 'handicap':
-      return `play to ${target.aim < 0 ? `+${-target.aim}` : target.aim}`;
+      return says.playTo({ handicap: target.aim < 0 ? `+${-target.aim}` : String(target.aim) });
   }
 }

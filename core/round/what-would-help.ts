@@ -4,6 +4,7 @@
  * With the same seed both are solved with the same luck, so that small differences are not drowned in it.
  */
 
+import { english } from '../words/english/english.ts';
 import type { Course } from '../course/model.ts';
 import type { ClubKind, PlayerModel, ShotSpread } from '../player/model.ts';
 import { chanceOfAtMost, meanOf, type ScoreDistribution } from './distribution.ts';
@@ -30,37 +31,40 @@ export interface Improvement {
   readonly change: (setup: Setup) => Setup;
 }
 
+/** In English: another language has `round.help.wishes` of its words. */
+const WISHES: Readonly<Record<ImprovementId, string>> = english.round.help.wishes;
+
 export const IMPROVEMENTS: readonly Improvement[] = [
   {
     id: 'tighter-driver',
-    words: 'driver 10 % tighter, in length and direction',
+    words: WISHES['tighter-driver'],
     change: withSpreads((spread) => (spread.club.kind === 'driver' ? tighter(spread, 0.9) : spread)),
   },
   {
     id: 'longer-driver',
-    words: 'driver 10 m longer, as wide in degrees',
+    words: WISHES['longer-driver'],
     change: withSpreads((spread) => (spread.club.kind === 'driver' ? longer(spread, 10) : spread)),
   },
   {
     id: 'tighter-irons',
-    words: 'irons and hybrids 10 % tighter',
+    words: WISHES['tighter-irons'],
     change: withSpreads((spread) => (IRONS.has(spread.club.kind) ? tighter(spread, 0.9) : spread)),
   },
   {
     id: 'tighter-wedges',
-    words: 'wedges and part swings 10 % tighter',
+    words: WISHES['tighter-wedges'],
     change: withSpreads((spread) =>
       spread.club.kind === 'wedge' || spread.swing === 'part' ? tighter(spread, 0.9) : spread,
     ),
   },
   {
     id: 'fewer-poor-strikes',
-    words: 'half as many poor strikes',
+    words: WISHES['fewer-poor-strikes'],
     change: withSpreads((spread) => ({ ...spread, poorShare: spread.poorShare / 2 })),
   },
   {
     id: 'better-pace',
-    words: 'pace of putts 20 % closer: fewer three-putts from beyond 10 m',
+    words: WISHES['better-pace'],
     change: ({ player, course }) => ({
       course,
       player: {
@@ -71,7 +75,7 @@ export const IMPROVEMENTS: readonly Improvement[] = [
   },
   {
     id: 'straighter-putts',
-    words: 'putts started 10 % straighter',
+    words: WISHES['straighter-putts'],
     change: ({ player, course }) => ({
       course,
       player: { ...player, putting: { ...player.putting, directionSd: player.putting.directionSd * 0.9 } },
@@ -79,7 +83,7 @@ export const IMPROVEMENTS: readonly Improvement[] = [
   },
   {
     id: 'no-penalty-balls',
-    words: 'no penalty strokes: water and out of bounds played as rough',
+    words: WISHES['no-penalty-balls'],
     change: ({ player, course }) => ({ player, course: withoutPenalties(course) }),
   },
 ];

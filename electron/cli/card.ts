@@ -165,7 +165,9 @@ function overviewLines(figures: RoundFigures | null): string[] {
   const departures = departuresOf(choices, playing).slice(0, 2);
   return [
     `${target} or fewer: ${percent(odds.target?.chance ?? 0)}. Expected ${odds.expected.toFixed(1)}; 8 of 10 rounds from ${low} to ${high}.`,
-    ...departures.map((departure) => departureWords(departure, playing.aim, (id) => id.split('/')[0] ?? id)),
+    ...departures.map((departure) =>
+      departureWords(departure, playing.aim, english, (id) => id.split('/')[0] ?? id),
+    ),
     care,
   ];
 }

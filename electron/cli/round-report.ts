@@ -3,10 +3,11 @@
 import { departuresOf, departureWords } from '../../core/round/departures.ts';
 import { meanOf, type ScoreDistribution, varianceOf } from '../../core/round/distribution.ts';
 import type { RoundFigures } from '../../core/round/figures.ts';
-import { LEDGER_WORDS, type RoundLedger } from '../../core/round/ledger.ts';
+import { type RoundLedger } from '../../core/round/ledger.ts';
 import { recommendedOf, type RoundHole } from '../../core/round/round-hole.ts';
 import { columns, percent } from './plan-report.ts';
 import { lengthWords, type LengthUnit } from './units.ts';
+import { english } from '../../core/words/english/english.ts';
 
 /** Departures that a terminal shows. */
 const MOST_DEPARTURES = 8;
@@ -123,7 +124,7 @@ function ledgerLines(ledger: RoundLedger, peer: string | null): string[] {
   const rows = ledger.lines
     .filter(({ strokes }) => strokes.mean > 0)
     .map(({ kind, strokes, gainedOnPeer, shareOfSpread }) => [
-      LEDGER_WORDS[kind],
+      english.round.ledger.kinds[kind],
       strokes.mean.toFixed(1),
       ...(peer === null
         ? []
@@ -157,7 +158,7 @@ function playingLines({ choices, playing, target }: RoundFigures): string[] {
   return [
     head,
     ...departures.map(
-      (departure) => `  ${departureWords(departure, playing.aim, (id) => names.get(id) ?? id)}`,
+      (departure) => `  ${departureWords(departure, playing.aim, english, (id) => names.get(id) ?? id)}`,
     ),
   ];
 }

@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { Field } from '../panels/field.tsx';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly name: string;
@@ -15,6 +16,7 @@ interface Props {
 }
 
 export function NumberField({ name, value, usual, least, most, step = 1, change }: Props) {
+  const words = useWords();
   const [text, setText] = useState(value === null ? '' : String(value));
   useEffect(() => setText(value === null ? '' : String(value)), [value]);
   const number = Number(text.replace(',', '.'));
@@ -31,7 +33,14 @@ export function NumberField({ name, value, usual, least, most, step = 1, change 
           value={text}
           placeholder={usual ?? ''}
           aria-invalid={!isGood}
-          title={isGood ? undefined : `From ${least} to ${most}`}
+          title={
+            isGood
+              ? undefined
+              : words.round.fromTo({
+                  least: words.figures.short(least, 2),
+                  most: words.figures.short(most, 2),
+                })
+          }
           onInput={(event) => {
             const typed = event.currentTarget.value;
             setText(typed);

@@ -18,24 +18,24 @@ import { SharePage } from './share/share-page.tsx';
 import { TryPage } from './trying/try-page.tsx';
 import { chanceWords } from './target/odds-panel.tsx';
 import { TargetPage } from './target/target-page.tsx';
+import { useWords } from '../state/use-words.ts';
 
 export const roundRoom: Room | null = { name: 'round', View: RoundView };
 
 interface Page {
   readonly name: PageName;
-  readonly words: string;
   readonly View: ComponentType;
 }
 
 const PAGES: readonly Page[] = [
-  { name: 'target', words: 'Target', View: TargetPage },
-  { name: 'playing', words: 'Playing to it', View: PlayingPage },
-  { name: 'cards', words: 'Cards', View: CardsPage },
-  { name: 'day', words: 'The day', View: DayPage },
-  { name: 'after', words: 'After the round', View: AfterPage },
-  { name: 'over', words: 'Over rounds', View: OverPage },
-  { name: 'try', words: 'Try it out', View: TryPage },
-  { name: 'share', words: 'Share', View: SharePage },
+  { name: 'target', View: TargetPage },
+  { name: 'playing', View: PlayingPage },
+  { name: 'cards', View: CardsPage },
+  { name: 'day', View: DayPage },
+  { name: 'after', View: AfterPage },
+  { name: 'over', View: OverPage },
+  { name: 'try', View: TryPage },
+  { name: 'share', View: SharePage },
 ];
 
 function RoundView() {
@@ -55,20 +55,21 @@ function RoundView() {
 }
 
 function RoundPages() {
+  const words = useWords();
   const page = useRound((state) => state.page);
   const dispatch = useRoundDispatch();
   return (
-    <nav class="round-pages" aria-label="Pages of the round">
+    <nav class="round-pages" aria-label={words.round.pagesName}>
       <WorkStatus />
       <PlannedDay />
-      {PAGES.map(({ name, words }) => (
+      {PAGES.map(({ name }) => (
         <button
           key={name}
           type="button"
           aria-current={name === page ? 'page' : undefined}
           onClick={() => dispatch({ type: 'page-shown', page: name })}
         >
-          {words}
+          {words.round.pages[name]}
           {name === 'target' && <TargetNote />}
         </button>
       ))}
@@ -77,6 +78,7 @@ function RoundPages() {
 }
 
 function TargetNote() {
+  const words = useWords();
   const outlook = useOutlook();
   const holes = useRoundHoles();
   if (outlook === null) return null;
@@ -84,22 +86,23 @@ function TargetNote() {
   return (
     <small>
       {outlook.words}
-      {isWhole ? `: ${chanceWords(outlook.odds.target?.chance ?? 0)}` : ''}
+      {isWhole ? `: ${chanceWords(outlook.odds.target?.chance ?? 0, words)}` : ''}
     </small>
   );
 }
 
 function EmptyRound() {
+  const words = useWords();
   const { duties } = useTools();
   const hasCourse = useApp((state) => state.course !== null);
   const kind = hasCourse ? 'player' : 'course';
   return (
     <section class="empty-state">
-      <h2>{hasCourse ? 'Whose round?' : 'No course is open'}</h2>
-      <p>A round needs a course and a player. Choose them from the lists at the top, or bring in a file.</p>
+      <h2>{hasCourse ? words.round.whoseRound : words.round.noCourse}</h2>
+      <p>{words.round.needsBoth}</p>
       <p>
         <button type="button" class="main-button" onClick={() => void duties.importFile(kind)}>
-          Bring in a {kind} file
+          {words.bar.files[kind].bring}
         </button>
       </p>
     </section>

@@ -4,6 +4,7 @@ import { makeBudget } from '../../core/round/budget.ts';
 import { certainScore, meanOf } from '../../core/round/distribution.ts';
 import { scoreToMeet, targetWords } from '../../core/round/target.ts';
 import { eighteenHoles, scoresAround } from './scores.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const { pars, holes } = eighteenHoles();
 const plain = pars.map((par, i) => ({ hole: i + 1, par, strokeIndex: ((i * 5) % 18) + 1 }));
@@ -79,6 +80,6 @@ describe('a target', () => {
     const tees = { courseRating: 69.1, slopeRating: 125, par: 70, holes: 18 } as const;
     // 69.1 + 16 x 125 / 113 = 86.80; 86 gives a differential of 15.3, 87 one of 16.2.
     expect(scoreToMeet({ kind: 'handicap', aim: 16, tees }, 70)).toBe(86);
-    expect(targetWords({ kind: 'beat', score: 90 })).toBe('beat 90');
+    expect(targetWords({ kind: 'beat', score: 90 }, english)).toBe('beat 90');
   });
 });

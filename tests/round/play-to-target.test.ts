@@ -14,6 +14,7 @@ import {
 import { type HoleChoices, playToTarget } from '../../core/round/play-to-target.ts';
 import { FORM_SD_STROKES, holeScores, roundDistribution } from '../../core/round/score-distribution.ts';
 import { drawScore, randomNumbers } from './scores.ts';
+import { english } from '../../core/words/english/english.ts';
 
 /** Safe: almost always par or bogey. Bold: a lower mean and a tail. */
 function safeAndBold(hole: number, par: number): HoleChoices {
@@ -124,7 +125,7 @@ describe('playing to a target on three holes', () => {
     const six = departures.find(({ hole, count }) => hole === 3 && count === 6)!;
     expect(six.gain).toBeCloseTo(0.96 - 0.8, 12);
     expect(six.cost).toBeGreaterThan(0);
-    expect(departureWords(six, plan.aim, (id) => id)).toBe(
+    expect(departureWords(six, plan.aim, english, (id) => id)).toBe(
       'Level with the target on 3 (6 left to spend): safe instead of bold, 96.0 % instead of 80.0 %.',
     );
   });

@@ -9,6 +9,7 @@ import { reviewHole } from '../../core/round/review-hole.ts';
 import { reviewRound, reviewWords } from '../../core/round/review.ts';
 import { choiceOf } from '../../core/plan/choices.ts';
 import { shortHole } from './short-hole.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const { play, plan } = shortHole();
 const planned = recordOfPlan(plan, 'tee', 'middle', { budget: 3 })!;
@@ -117,12 +118,12 @@ describe('a review of totals', () => {
     const chance = plan.options[0]!.scoreOdds.slice(0, 6).reduce((sum, odds) => sum + odds, 0);
     expect(review.shareAsLow).toBeCloseTo(chance, 2);
     expect(review).toMatchObject({ score: 5, par: 3, followed: { count: 0, of: 1 } });
-    expect(reviewWords(review).join(' ')).toMatch(
+    expect(reviewWords(review, english).join(' ')).toMatch(
       /5 against 3\.\d expected: 1\.\d strokes lost.*0 of 1 tees/,
     );
     const none = reviewRound(roundOf([bare], []));
     expect(none.gained).toBeNull();
-    expect(reviewWords(none)[0]).toMatch(/no plan for these holes/);
+    expect(reviewWords(none, english)[0]).toMatch(/no plan for these holes/);
   });
 });
 
@@ -133,7 +134,7 @@ describe('shots for the spread', () => {
   const { player } = play.prepared;
 
   it('are given only with consent', () => {
-    expect(shotsForSpread(roundOf(records, []), player, frameOf)).toEqual({
+    expect(shotsForSpread(roundOf(records, []), player, frameOf, english)).toEqual({
       shots: [],
       leftOut: [],
       consented: false,
@@ -141,7 +142,12 @@ describe('shots for the spread', () => {
   });
 
   it('are the full swings from good lies, with carry worked back and the reasons of the others', () => {
-    const { shots, leftOut } = shotsForSpread(roundOf(records, [], { feedsSpread: true }), player, frameOf);
+    const { shots, leftOut } = shotsForSpread(
+      roundOf(records, [], { feedsSpread: true }),
+      player,
+      frameOf,
+      english,
+    );
     const total = records.reduce((sum, { shots: all }) => sum + all!.length, 0);
     expect(shots.length + leftOut.length).toBe(total);
     expect(shots.length).toBeGreaterThanOrEqual(25);
@@ -164,7 +170,7 @@ describe('shots for the spread', () => {
           : spread,
       ),
     });
-    const changes = spreadChanges(measured(30, 140), measured(42, 137), 'metres');
+    const changes = spreadChanges(measured(30, 140), measured(42, 137), 'metres', english);
     expect(changes).toHaveLength(1);
     expect(changes[0]!.words).toMatch(/Iron full: 12 more shots \(42 in all\); carry 140\.0 → 137\.0 m/);
   });

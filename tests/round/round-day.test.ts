@@ -15,6 +15,7 @@ import { type RecordedStroke, type RoundDocument, roundText } from '../../core/r
 import { newRound, parseRoundText } from '../../core/round/record.ts';
 import { dayOfRound } from '../../core/round/round-day.ts';
 import { fourClubs, statedPlayer } from '../plan/synthetic.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const WINDY: Conditions = {
   ...DEFAULT_CONDITIONS,
@@ -74,7 +75,7 @@ describe('shots that are fed in from a windy round', () => {
     };
   });
   const played = [{ hole: 1, par: 4, score: 4, shots: [...strokes] }];
-  const given = shotsForSpread(round({ day: WINDY, played }), PLAYER, () => FRAME);
+  const given = shotsForSpread(round({ day: WINDY, played }), PLAYER, () => FRAME, english);
 
   const counter = new ShotCounter(16, new StillAir());
   const stillOf = (shot: RecordedShot) => {
@@ -112,6 +113,7 @@ describe('shots that are fed in from a windy round', () => {
         round({ played, ...(day === undefined ? {} : { day }) }),
         PLAYER,
         () => FRAME,
+        english,
       );
       expect(Object.keys(given.shots[0]!).sort()).toEqual(
         ['carryM', 'club', 'directionDeg', 'lie', 'swing', 'totalM'].sort(),

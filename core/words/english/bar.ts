@@ -62,6 +62,8 @@ export const bar = {
   startAgain: ({ message }: { readonly message: string }) =>
     `${message} Close the window and start the program again.`,
   calculationStopped: 'A calculation stopped',
+  begunAnew:
+    'It was begun anew by itself; the holes concerned are worked out again. Your files and drawings are not touched.',
   chooseAgain: ({ said }: { readonly said: string }) =>
     `${said} Choose the hole again; if it happens twice, close the window and start the program anew.`,
   calculationNotStarted: 'A calculation could not be started.',

@@ -6,10 +6,11 @@ import { golf } from './golf.ts';
 import { help } from './help.ts';
 import { map } from './map.ts';
 import { plan } from './plan.ts';
+import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
 import { trees } from './trees.ts';
 import { figures } from './figures.ts';
 
 const language = 'en' as const;
 
-export const english = { language, figures, bar, day, golf, help, map, plan, sensitivity, trees };
+export const english = { language, figures, bar, day, golf, help, map, plan, round, sensitivity, trees };

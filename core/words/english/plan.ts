@@ -167,6 +167,8 @@ export const plan = {
     leaves: 'Leaves',
     compare: 'Compare',
   },
+  lipBlocks: ({ clubs, lip, at }: { readonly clubs: string; readonly lip: string; readonly at: string }) =>
+    `Left out, since it does not clear the lip (${lip} at ${at}) on the way to the hole: ${clubs}.`,
   recommended: 'recommended',
   yourAim: 'your aim',
   lowest: 'lowest',

@@ -99,6 +99,8 @@ export const plan: typeof english = {
     leaves: 'Rest',
     compare: 'Vergleichen',
   },
+  lipBlocks: ({ clubs, lip, at }) =>
+    `Weggelassen, weil der Ball auf dem Weg zum Loch nicht über die Kante kommt (${lip} nach ${at}): ${clubs}.`,
   recommended: 'empfohlen',
   yourAim: 'eigenes Ziel',
   lowest: 'am niedrigsten',

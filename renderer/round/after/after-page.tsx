@@ -15,18 +15,21 @@ import { PlacesPanel } from './places-panel.tsx';
 import { ReviewPanel, useReview } from './review-panel.tsx';
 import type { OpenRound } from './round-file.ts';
 import { roundFileDesk, useRoundFiles } from './use-round-file.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function AfterPage() {
+  const words = useWords();
   const open = useRoundFiles((state) => state.open);
   return (
     <>
-      <h2>After the round</h2>
+      <h2>{words.round.pages.after}</h2>
       {open === null ? <BeginRound /> : <RoundAtHand open={open} />}
     </>
   );
 }
 
 function BeginRound() {
+  const words = useWords();
   const tools = useTools();
   const wishes = useRound((state) => state.wishes);
   const outlook = useOutlook();
@@ -39,13 +42,10 @@ function BeginRound() {
   };
   return (
     <>
-      <p>
-        Enter the round from the card you carried: score, putts, tee club and where the tee shot ended. It
-        takes under three minutes by keyboard and is kept in a file of its own, with the plan as it is now.
-      </p>
+      <p>{words.round.after.begin}</p>
       {refused !== null && (
         <div class="fault-box" role="alert">
-          <strong>{refused.name} could not be opened.</strong>
+          <strong>{words.round.after.notOpened({ name: refused.name })}</strong>
           <ul>
             {refused.faults.map(({ where, message }, i) => (
               <li key={i}>
@@ -57,10 +57,10 @@ function BeginRound() {
       )}
       <div class="form-line print-line">
         <button type="button" class="main-button" disabled={isBusy} onClick={begin}>
-          Enter a round played today
+          {words.round.after.enterToday}
         </button>
         <button type="button" class="text-button" onClick={() => void keeper.importFile()}>
-          Bring in a round file
+          {words.round.after.bringIn}
         </button>
       </div>
       <FileBar />
@@ -76,6 +76,7 @@ function today(): string {
 }
 
 function RoundAtHand({ open }: { readonly open: OpenRound }) {
+  const words = useWords();
   const tools = useTools();
   const { store } = roundFileDesk(tools);
   const course = useApp((app) => app.course?.value ?? null);
@@ -97,8 +98,7 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
       <FileBar />
       {!isSame && (
         <p class="warning">
-          This round was played on {round.course.name}; {course.name} is open. Open that course to enter holes
-          and to compare shot by shot.
+          {words.round.after.otherCourse({ played: round.course.name, open: course.name })}
         </p>
       )}
       {isSame && (

@@ -23,17 +23,10 @@ interface Props {
   readonly change: (label: string, round: RoundDocument) => void;
 }
 
-/** Where a tee shot ends, each with a letter of its own to choose it by. */
-export const ENDS: readonly (readonly [LieName, string])[] = [
-  ['fairway', 'fairway'],
-  ['green', 'green'],
-  ['rough', 'rough'],
-  ['longRough', 'long rough'],
-  ['bunker', 'sand'],
-  ['woods', 'trees'],
-  ['penaltyRed', 'penalty area, red'],
-  ['penaltyYellow', 'yellow penalty area'],
-  ['outOfBounds', 'out of bounds'],
+/** Where a tee shot ends, each with a letter of its own to choose it by: no two words begin alike. */
+export const ENDS: readonly LieName[] = [
+  ...(['fairway', 'green', 'rough', 'longRough', 'bunker', 'woods'] as const),
+  ...(['penaltyRed', 'penaltyYellow', 'outOfBounds'] as const),
 ];
 
 export function EntryTable({ course, player, round, isFixed, marked, mark, change }: Props) {
@@ -50,22 +43,22 @@ export function EntryTable({ course, player, round, isFixed, marked, mark, chang
     <table class="plain-table entry-table" ref={table}>
       <thead>
         <tr>
-          <th scope="col">Hole</th>
+          <th scope="col">{words.round.hole}</th>
           <th scope="col" class="number">
-            Par
+            {words.round.par}
           </th>
           <th scope="col" class="number">
-            Budget
+            {words.round.budget}
           </th>
-          <th scope="col">Score</th>
-          <th scope="col">Putts</th>
-          <th scope="col">Tee club</th>
-          <th scope="col">Ended</th>
-          <th scope="col">Penalties</th>
+          <th scope="col">{words.round.score}</th>
+          <th scope="col">{words.round.putts}</th>
+          <th scope="col">{words.round.entry.teeClub}</th>
+          <th scope="col">{words.round.entry.ended}</th>
+          <th scope="col">{words.round.penalties}</th>
           <th scope="col" class="number">
-            To par
+            {words.round.entry.toPar}
           </th>
-          <th scope="col">Places</th>
+          <th scope="col">{words.round.entry.places}</th>
         </tr>
       </thead>
       <tbody>
@@ -81,7 +74,7 @@ export function EntryTable({ course, player, round, isFixed, marked, mark, chang
       </tbody>
       <tfoot>
         <tr>
-          <th scope="row">Sum</th>
+          <th scope="row">{words.round.sum}</th>
           <td class="number">{totals.par === 0 ? '' : totals.par}</td>
           <td class="number">{budgetSum(round) ?? ''}</td>
           <td>
@@ -89,7 +82,7 @@ export function EntryTable({ course, player, round, isFixed, marked, mark, chang
           </td>
           <td>{totals.holes === 0 ? '' : (totals.putts ?? '')}</td>
           <td colSpan={2} class="faint">
-            {totals.holes} of {course.holes.length} holes
+            {words.round.entry.holesOf({ holes: totals.holes, total: course.holes.length })}
           </td>
           <td>{totals.holes === 0 ? '' : (totals.penalties ?? '')}</td>
           <td class="number">{totals.holes === 0 ? '' : signedText(totals.score - totals.par, words, 0)}</td>
@@ -130,13 +123,15 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
   const played = round.played.find((one) => one.hole === hole.number);
   const planned = plannedHole(round, hole.number);
   const chosen = planned?.options.find(({ id }) => id === planned.chosen);
-  const name = `hole ${hole.number}`;
-  const put = (field: string, part: Partial<PlayedHoleRecord>): void => {
-    if (played !== undefined) change(`${field} of ${name}`, withHole(round, withoutUndefined(played, part)));
+  const name = words.round.entry.holeName({ number: hole.number });
+  const steps = words.round.entry;
+  const put = (step: string, part: Partial<PlayedHoleRecord>): void => {
+    if (played !== undefined) change(step, withHole(round, withoutUndefined(played, part)));
   };
   const setScore = (score: number | null): void => {
     if (score === null) {
-      if (played !== undefined) change(`score of ${name}`, withoutHole(round, hole.number));
+      if (played !== undefined)
+        change(words.round.entry.scoreStep({ hole: name }), withoutHole(round, hole.number));
       return;
     }
     const first: PlayedHoleRecord = {
@@ -147,7 +142,10 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       penalties: 0,
       ...(chosen === undefined ? {} : { teeClub: chosen.club }),
     };
-    change(`score of ${name}`, withHole(round, played === undefined ? first : { ...played, score }));
+    change(
+      words.round.entry.scoreStep({ hole: name }),
+      withHole(round, played === undefined ? first : { ...played, score }),
+    );
   };
   const onEnter = (event: KeyboardEvent): void => {
     if (event.key !== 'Enter') return;
@@ -163,7 +161,7 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       <td>
         <DigitField
           field="score"
-          label={`Score on ${name}`}
+          label={words.round.entry.scoreOn({ hole: name })}
           value={played?.score ?? null}
           least={1}
           most={40}
@@ -174,22 +172,22 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       <td>
         <DigitField
           field="putts"
-          label={`Putts on ${name}`}
+          label={words.round.entry.puttsOn({ hole: name })}
           value={played?.putts ?? null}
           least={0}
           most={20}
           isOff={isOff}
-          change={(putts) => put('putts', { putts: putts ?? undefined })}
+          change={(putts) => put(steps.puttsStep({ hole: name }), { putts: putts ?? undefined })}
         />
       </td>
       <td>
         <select
-          aria-label={`Tee club on ${name}`}
+          aria-label={words.round.entry.clubOn({ hole: name })}
           value={played?.teeClub ?? ''}
           disabled={isOff}
           onChange={(event) => {
             const { value } = event.currentTarget;
-            put('tee club', { teeClub: value === '' ? undefined : value });
+            put(steps.clubStep({ hole: name }), { teeClub: value === '' ? undefined : value });
           }}
         >
           <option value="">–</option>
@@ -202,18 +200,18 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       </td>
       <td>
         <select
-          aria-label={`Where the tee shot ended on ${name}`}
+          aria-label={words.round.entry.endOn({ hole: name })}
           value={played?.teeEnd ?? ''}
           disabled={isOff}
           onChange={(event) => {
-            const end = ENDS.find(([lie]) => lie === event.currentTarget.value)?.[0];
-            put('end of the tee shot', { teeEnd: end });
+            const end = ENDS.find((lie) => lie === event.currentTarget.value);
+            put(steps.endStep({ hole: name }), { teeEnd: end });
           }}
         >
           <option value="">–</option>
-          {ENDS.map(([lie, words]) => (
+          {ENDS.map((lie) => (
             <option key={lie} value={lie}>
-              {words}
+              {words.round.entry.ends[lie]}
             </option>
           ))}
         </select>
@@ -221,22 +219,24 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
       <td>
         <DigitField
           field="penalties"
-          label={`Penalty strokes on ${name}`}
+          label={words.round.entry.penaltiesOn({ hole: name })}
           value={played?.penalties ?? null}
           least={0}
           most={20}
           isOff={isOff}
           stays
-          change={(penalties) => put('penalties', { penalties: penalties ?? undefined })}
+          change={(penalties) =>
+            put(steps.penaltiesStep({ hole: name }), { penalties: penalties ?? undefined })
+          }
         />
       </td>
       <td class="number">{played === undefined ? '' : signedText(played.score - hole.par, words, 0)}</td>
       <td>
         <button type="button" class="small-button" disabled={isOff} aria-pressed={isMarked} onClick={mark}>
           {(played?.shots ?? []).length === 0
-            ? 'add'
-            : countText((played?.shots ?? []).length, 'shot', 'shots')}
-          <span class="unseen">, places of the shots on {name}</span>
+            ? words.round.entry.add
+            : words.round.entry.shots({ count: (played?.shots ?? []).length })}
+          <span class="unseen">{words.round.entry.placesOn({ hole: name })}</span>
         </button>
       </td>
     </tr>

@@ -6,6 +6,7 @@ import type { RoundDocument } from '../../../core/round/format.ts';
 import type { FileEntry } from '../../../electron/contract/host.ts';
 import { giveOut } from '../../host/give-out.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly round: RoundDocument;
@@ -13,6 +14,7 @@ interface Props {
 }
 
 export function ExportLine({ round, entry }: Props) {
+  const words = useWords();
   const { host } = useTools();
   const info = useApp((app) => app.host);
   const [said, setSaid] = useState<string | null>(null);
@@ -24,23 +26,23 @@ export function ExportLine({ round, entry }: Props) {
     void giveOut(host, `${round.name} ${what}`, '.csv', csv).then((given) => setSaid(given?.words ?? null));
   };
   return (
-    <section class="table-box" aria-label="Round as a table">
-      <h3>As a table</h3>
+    <section class="table-box" aria-label={words.round.export.asTable}>
+      <h3>{words.round.export.table}</h3>
       <div class="form-line print-line">
         <button type="button" class="small-button" onClick={() => give('holes')}>
-          CSV, hole by hole
+          {words.round.export.holes}
         </button>
         <button type="button" class="small-button" onClick={() => give('shots')}>
-          CSV, shot by shot
+          {words.round.export.shots}
         </button>
         <span class="faint">
-          As JSON: {entry.name} in the workspace {info?.workspaceName ?? ''}.
+          {words.round.export.asJson({ name: entry.name, workspace: info?.workspaceName ?? '' })}
         </span>
       </div>
       {said !== null && <p role="status">{said}</p>}
       {text !== null && (
         <>
-          <textarea class="csv-text" readOnly aria-label="CSV text" value={text} ref={area} />
+          <textarea class="csv-text" readOnly aria-label={words.round.export.text} value={text} ref={area} />
           <button
             type="button"
             class="small-button"
@@ -50,7 +52,7 @@ export function ExportLine({ round, entry }: Props) {
               void navigator.clipboard.writeText(text).catch(() => undefined);
             }}
           >
-            Select and copy the text
+            {words.round.export.copy}
           </button>
         </>
       )}

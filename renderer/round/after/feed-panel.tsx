@@ -9,6 +9,7 @@ import { useApp, useTools } from '../../state/use-app.ts';
 import { feedShots } from '../effects/feed-shots.ts';
 import { roundStoreOf, useOutlook, useRoundHoles } from '../state/use-round.ts';
 import { NextPlan } from './next-plan.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly round: RoundDocument;
@@ -17,6 +18,7 @@ interface Props {
 }
 
 export function FeedPanel({ round, isFixed, change }: Props) {
+  const words = useWords();
   const tools = useTools();
   const course = useApp((app) => app.course?.value ?? null);
   const player = useApp((app) => app.player?.value ?? null);
@@ -27,42 +29,44 @@ export function FeedPanel({ round, isFixed, change }: Props) {
   const given = useMemo(() => {
     if (player === null || course === null) return null;
     const same = course.name === round.course.name;
-    return shotsForSpread(round, player, (number) => {
-      const hole = course.holes.find((one) => one.number === number);
-      const middle = hole?.line[Math.floor(hole.line.length / 2)];
-      return !same || middle === undefined ? null : makeLocalFrame(middle);
-    });
-  }, [round, player, course]);
+    return shotsForSpread(
+      round,
+      player,
+      (number) => {
+        const hole = course.holes.find((one) => one.number === number);
+        const middle = hole?.line[Math.floor(hole.line.length / 2)];
+        return !same || middle === undefined ? null : makeLocalFrame(middle);
+      },
+      words,
+    );
+  }, [round, player, course, words]);
   if (given === null || entry === null || player === null) return null;
   const fed = typeof round['fed'] === 'object' && round['fed'] !== null;
   const isOther = player.name !== round.player.name;
   return (
-    <section class="table-box" aria-label="Shots for the spread">
-      <h3>Shots for your spread</h3>
+    <section class="table-box" aria-label={words.round.feed.name}>
+      <h3>{words.round.feed.title}</h3>
       <label class="switch">
         <input
           type="checkbox"
           checked={round.feedsSpread === true}
           disabled={isFixed || fed}
           onChange={(event) =>
-            change('consent to use the shots', { ...round, feedsSpread: event.currentTarget.checked })
+            change(words.round.feed.consentStep, { ...round, feedsSpread: event.currentTarget.checked })
           }
         />
-        I allow the shots of this round to join my measured shots
+        {words.round.feed.consent}
       </label>
       {given.consented && (
         <>
           <p>
-            {countText(given.shots.length, 'shot says', 'shots say')} something about a club: a full swing
-            from a good lie with its start, aim and end.{' '}
+            {words.round.feed.say({ count: given.shots.length })}
             {given.leftOut.length > 0 && (
               <details>
-                <summary>{countText(given.leftOut.length, 'shot is', 'shots are')} left out</summary>
+                <summary>{words.round.feed.leftOut({ count: given.leftOut.length })}</summary>
                 <ul>
                   {given.leftOut.map(({ hole, shot, reason }) => (
-                    <li key={`${hole} ${shot}`}>
-                      Hole {hole}, shot {shot}: {reason}.
-                    </li>
+                    <li key={`${hole} ${shot}`}>{words.round.feed.because({ hole, shot, reason })}</li>
                   ))}
                 </ul>
               </details>
@@ -70,11 +74,11 @@ export function FeedPanel({ round, isFixed, change }: Props) {
           </p>
           {isOther && (
             <p class="warning">
-              The round is {round.player.name}’s, but {player.name} is open. Open the right player first.
+              {words.round.feed.otherPlayer({ owner: round.player.name, open: player.name })}
             </p>
           )}
           {fed ? (
-            <p>They have joined the measured shots.</p>
+            <p>{words.round.feed.joined}</p>
           ) : (
             <button
               type="button"
@@ -84,12 +88,15 @@ export function FeedPanel({ round, isFixed, change }: Props) {
                 setBusy(true);
                 void feedShots(tools, roundStoreOf(tools), given.shots, holes, outlook).then((done) => {
                   setBusy(false);
-                  if (done) change('use the shots', { ...round, fed: { shots: given.shots.length } });
+                  if (done)
+                    change(words.round.feed.useStep, { ...round, fed: { shots: given.shots.length } });
                 });
               }}
             >
-              Add {countText(given.shots.length, 'shot', 'shots')} to{' '}
-              {entry.readOnly ? `a copy of ${player.name}` : player.name}
+              {words.round.feed.add({
+                count: given.shots.length,
+                player: entry.readOnly ? words.round.feed.copyOf({ name: player.name }) : player.name,
+              })}
             </button>
           )}
         </>

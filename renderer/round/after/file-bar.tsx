@@ -6,8 +6,10 @@ import { Field } from '../../panels/field.tsx';
 import { useTools } from '../../state/use-app.ts';
 import type { OpenRound } from './round-file.ts';
 import { roundFileDesk, useRoundFiles } from './use-round-file.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function FileBar() {
+  const words = useWords();
   const tools = useTools();
   const { keeper } = roundFileDesk(tools);
   const open = useRoundFiles((state) => state.open);
@@ -17,7 +19,7 @@ export function FileBar() {
       <div class="file-line">
         {files.length > 0 && (
           <Field
-            name="Round"
+            name={words.round.file.round}
             control={(id) => (
               <select
                 id={id}
@@ -27,7 +29,7 @@ export function FileBar() {
                   if (entry !== undefined) void keeper.openFile(entry);
                 }}
               >
-                <option value="">{open === null ? 'Open an earlier round' : ''}</option>
+                <option value="">{open === null ? words.round.file.openEarlier : ''}</option>
                 {files.map(({ token, name }) => (
                   <option key={token} value={token}>
                     {name}
@@ -41,7 +43,7 @@ export function FileBar() {
           <>
             <SaveState open={open} />
             <button type="button" class="text-button" onClick={() => void keeper.leave()}>
-              Close this round
+              {words.round.file.close}
             </button>
           </>
         )}
@@ -52,22 +54,19 @@ export function FileBar() {
 }
 
 function SaveState({ open }: { readonly open: OpenRound }) {
-  const words =
-    open.readOnlyWhy !== null
-      ? 'to look at only'
-      : open.status === 'saving'
-        ? 'saving …'
-        : open.document === open.saved
-          ? 'saved'
-          : 'typing is written down, saved in a moment';
+  const told = useWords().round.file;
+  const isSaved = open.document === open.saved;
+  const busy = open.status === 'saving' ? told.saving : isSaved ? told.saved : told.soon;
+  const state = open.readOnlyWhy !== null ? told.readOnly : busy;
   return (
     <span role="status" class="faint" data-save-state={open.document === open.saved ? 'saved' : 'unsaved'}>
-      {open.entry.name}: {words}
+      {open.entry.name}: {state}
     </span>
   );
 }
 
 function Troubles({ open }: { readonly open: OpenRound }) {
+  const words = useWords();
   const { keeper } = roundFileDesk(useTools());
   const { lost } = open;
   return (
@@ -77,30 +76,32 @@ function Troubles({ open }: { readonly open: OpenRound }) {
         <div class="fault-box" role="alert">
           {open.trouble}{' '}
           <button type="button" class="small-button" onClick={() => void keeper.save()}>
-            Save now
+            {words.round.file.saveNow}
           </button>
         </div>
       )}
       {open.isChangedOnDisk && (
         <div class="fault-box" role="alert">
-          Another program changed this file. What you typed is still here.{' '}
+          {words.round.file.changed}{' '}
           <button type="button" class="small-button" onClick={() => void keeper.keepAsCopy()}>
-            Keep mine as a copy
+            {words.round.file.keepMine}
           </button>{' '}
           <button type="button" class="small-button" onClick={() => void keeper.openFile(open.entry)}>
-            Read the file again
+            {words.round.file.readAgain}
           </button>
         </div>
       )}
       {lost !== null && (
         <div class="fault-box" role="alert">
-          Typing from {new Date(lost.writtenAt).toLocaleString()} was not saved then:{' '}
-          {lost.document.played.length} holes.{' '}
+          {words.round.file.lost({
+            when: new Date(lost.writtenAt).toLocaleString(words.language),
+            holes: lost.document.played.length,
+          })}
           <button type="button" class="small-button" onClick={() => void keeper.bringBack(lost)}>
-            Bring it back
+            {words.round.file.bringBack}
           </button>{' '}
           <button type="button" class="small-button" onClick={() => void keeper.giveUp(lost)}>
-            Leave it
+            {words.round.file.leave}
           </button>
         </div>
       )}

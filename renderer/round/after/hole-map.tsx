@@ -10,6 +10,7 @@ import { edgeInk } from '../../map/edge-ink.ts';
 import { paletteOf } from '../../map/palette.ts';
 import { holeBearing, makeSheet, spotsOf } from '../../map/sheet.ts';
 import { usePageTheme } from '../../state/use-page-theme.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export type Place = (spot: Spot) => readonly [x: number, y: number];
 
@@ -31,6 +32,7 @@ const BEYOND_M = 25;
 const STEP_M = 5;
 
 export function HoleMap({ course, hole, frame, also, label, choose, children }: Props) {
+  const words = useWords();
   const theme = usePageTheme();
   const palette = paletteOf(theme);
   const view = useMemo(() => viewOf(hole, frame, also), [hole, frame, also]);
@@ -59,7 +61,7 @@ export function HoleMap({ course, hole, frame, also, label, choose, children }: 
       height={view.height}
       tabindex={0}
       role="application"
-      aria-label={`${label}. Click a place, or move the mark with the arrow keys and press Enter.`}
+      aria-label={words.round.map.choose({ label })}
       onClick={(event) => {
         const box = event.currentTarget.getBoundingClientRect();
         const x = ((event.clientX - box.left) * WIDTH) / box.width;

@@ -17,7 +17,7 @@ export function NextPlan() {
   const holes = useRoundHoles();
   const outlook = useOutlook();
   if (before === null || player === null || player === before.player) return null;
-  const laws = spreadChanges(before.player, player, units);
+  const laws = spreadChanges(before.player, player, units, words);
   const isWhole = holes.ready.length === holes.all.length;
   const changes = holes.ready.flatMap((hole) => {
     const was = before.holes.find((one) => one.hole === hole.hole);
@@ -25,32 +25,47 @@ export function NextPlan() {
   });
   const others = changes.filter(({ was, now }) => shotPhrase(was.option, words) !== shotPhrase(now, words));
   return (
-    <section class="table-box" aria-label="The next plan">
-      <h3>The next plan changes</h3>
+    <section class="table-box" aria-label={words.round.next.name}>
+      <h3>{words.round.next.title}</h3>
       {laws.length === 0 ? (
-        <p>No club’s law has changed.</p>
+        <p>{words.round.next.noLaw}</p>
       ) : (
         <ul class="review-words">
-          {laws.map(({ club, swing, words }) => (
-            <li key={`${club} ${swing}`}>{words}</li>
+          {laws.map(({ club, swing, words: law }) => (
+            <li key={`${club} ${swing}`}>{law}</li>
           ))}
         </ul>
       )}
       <p role="status">
         {isWhole && outlook !== null && before.expected !== null
-          ? `Expected score ${before.expected.toFixed(1)} → ${outlook.odds.expected.toFixed(1)} (${signedText(outlook.odds.expected - before.expected, words)}); chance to ${outlook.words} ${chanceWords(before.chance ?? 0)} → ${chanceWords(outlook.odds.target?.chance ?? 0)}.`
-          : `${holes.ready.length} of ${holes.all.length} holes are planned anew; odds and choices follow.`}
+          ? words.round.next.odds({
+              before: words.figures.fixed(before.expected, 1),
+              after: words.figures.fixed(outlook.odds.expected, 1),
+              difference: signedText(outlook.odds.expected - before.expected, words),
+              target: outlook.words,
+              chanceBefore: chanceWords(before.chance ?? 0, words),
+              chanceAfter: chanceWords(outlook.odds.target?.chance ?? 0, words),
+            })
+          : words.round.next.soFar({ ready: holes.ready.length, total: holes.all.length })}
       </p>
       {isWhole && (
         <p>
           {others.length === 0
-            ? 'The club from every tee stays the same.'
-            : `Another club from ${others.length === 1 ? 'one tee' : `${others.length} tees`}: ${others
-                .map(
-                  ({ hole, was, now }) =>
-                    `hole ${hole} ${shotPhrase(was.option, words)} → ${shotPhrase(now, words)} (${strokesText(was.expected, words)} → ${strokesText(now.meanStrokes, words)})`,
-                )
-                .join('; ')}.`}
+            ? words.round.next.same
+            : words.round.next.other({
+                count: others.length,
+                holes: others
+                  .map(({ hole, was, now }) =>
+                    words.round.next.hole({
+                      hole,
+                      was: shotPhrase(was.option, words),
+                      now: shotPhrase(now, words),
+                      from: strokesText(was.expected, words),
+                      to: strokesText(now.meanStrokes, words),
+                    }),
+                  )
+                  .join('; '),
+              })}
         </p>
       )}
     </section>

@@ -13,6 +13,7 @@ import type { PlayerModel } from '../../../core/player/model.ts';
 import { lengthText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { HoleMap, pathOf } from './hole-map.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly course: Course;
@@ -26,6 +27,7 @@ interface Props {
 }
 
 export function PlacesPanel({ course, hole, player, round, tee, pin, change, close }: Props) {
+  const words = useWords();
   const units = useApp((app) => app.settings.units);
   const played = round.played.find((one) => one.hole === hole.number);
   const frame = useMemo(
@@ -40,7 +42,7 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
   const starts = [tee, ...shots.flatMap(({ to }) => (to === undefined ? [] : [to]))];
   const put = (next: readonly RecordedStroke[]): void =>
     change(
-      `places of hole ${hole.number}`,
+      words.round.places.step({ hole: hole.number }),
       withHole(round, next.length === 0 ? withoutShots(played) : { ...played, shots: [...next] }),
     );
   const add = (spot: Spot): void => {
@@ -66,11 +68,11 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
   const alter = (index: number, part: Partial<RecordedStroke>): void =>
     put(shots.map((shot, i) => (i === index ? { ...shot, ...part } : shot)));
   return (
-    <section class="places" aria-label={`Places on hole ${hole.number}`}>
+    <section class="places" aria-label={words.round.places.name({ hole: hole.number })}>
       <HoleMap
         {...{ course, hole, frame }}
         also={[frame.toSpot(tee), frame.toSpot(pin)]}
-        label={`Hole ${hole.number}, shot ${shots.length + 1} ended where?`}
+        label={words.round.places.where({ hole: hole.number, shot: shots.length + 1 })}
         choose={add}
       >
         {(place) => (
@@ -88,7 +90,7 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
                 <g key={i}>
                   <circle class="map-ball" cx={x} cy={y} r="4.5" />
                   <text x={x + 8} y={y + 4}>
-                    {i === 0 ? 'tee' : i}
+                    {i === 0 ? words.round.lies.tee : i}
                   </text>
                 </g>
               );
@@ -99,20 +101,17 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
       </HoleMap>
       <div class="places-list">
         <div class="table-head">
-          <h3>Hole {hole.number}: where each shot ended</h3>
+          <h3>{words.round.places.title({ hole: hole.number })}</h3>
           <button type="button" class="small-button" onClick={close}>
-            Done
+            {words.round.places.done}
           </button>
         </div>
-        <p class="faint">
-          Click where shot {shots.length + 1} came to rest (dashed: the plan from the tee). Putts need no
-          places. A tee shot with its place can join the measured shots, if you allow it below.
-        </p>
+        <p class="faint">{words.round.places.click({ shot: shots.length + 1 })}</p>
         <ol>
           {shots.map((shot, i) => (
             <li key={i}>
               <select
-                aria-label={`Club of shot ${i + 1}`}
+                aria-label={words.round.places.clubOf({ shot: i + 1 })}
                 value={shot.club}
                 onChange={(event) => alter(i, { club: event.currentTarget.value })}
               >
@@ -122,9 +121,9 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
                   </option>
                 ))}
               </select>{' '}
-              {lengthText(distanceOf(frame, shot), units)} to{' '}
+              {lengthText(distanceOf(frame, shot), units)} {words.round.places.to}{' '}
               <select
-                aria-label={`Lie after shot ${i + 1}`}
+                aria-label={words.round.places.lieAfter({ shot: i + 1 })}
                 value={shot.toLie ?? ''}
                 onChange={(event) => {
                   const lie = LIE_NAMES.find((name) => name === event.currentTarget.value);
@@ -133,7 +132,7 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
               >
                 {LIE_NAMES.map((name) => (
                   <option key={name} value={name}>
-                    {LIE_WORDS[name]}
+                    {words.round.lies[name]}
                   </option>
                 ))}
               </select>{' '}
@@ -143,34 +142,20 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
                   checked={shot.poor === true}
                   onChange={(event) => alter(i, { poor: event.currentTarget.checked })}
                 />
-                poor strike
+                {words.round.places.poor}
               </label>
             </li>
           ))}
         </ol>
         {shots.length > 0 && (
           <button type="button" class="text-button" onClick={() => put(shots.slice(0, -1))}>
-            Take the last place away
+            {words.round.places.takeAway}
           </button>
         )}
       </div>
     </section>
   );
 }
-
-const LIE_WORDS: Readonly<Record<LieName, string>> = {
-  rough: 'rough',
-  fairway: 'fairway',
-  green: 'green',
-  tee: 'tee',
-  bunker: 'sand',
-  longRough: 'long rough',
-  woods: 'trees',
-  path: 'path',
-  penaltyYellow: 'yellow penalty area',
-  penaltyRed: 'red penalty area',
-  outOfBounds: 'out of bounds',
-};
 
 function withoutShots(played: PlayedHoleRecord): PlayedHoleRecord {
   const rest = { ...played };

@@ -10,13 +10,6 @@ import { HoleReviews } from '../effects/review-holes.ts';
 import { useRound, useRoundHoles } from '../state/use-round.ts';
 import { useWords } from '../../state/use-words.ts';
 
-const CLASS_WORDS: Readonly<Record<ShotClass, string>> = {
-  tee: 'tee shots',
-  approach: 'approaches',
-  short: 'short game',
-  putt: 'putts',
-};
-
 export function useReview(round: RoundDocument): RoundReview | null {
   const { pool } = useTools();
   const reviews = useMemo(() => new HoleReviews(pool), [pool]);
@@ -46,28 +39,28 @@ interface Props {
 
 export function ReviewPanel({ review, isOtherPlan }: Props) {
   const words = useWords();
-  if (review.holes.length === 0)
-    return <p class="faint">The comparison with the plan begins with the first score.</p>;
+  if (review.holes.length === 0) return <p class="faint">{words.round.review.begins}</p>;
   const classes = Object.entries(review.byClass) as [ShotClass, number][];
   return (
-    <section class="table-box" aria-label="Against the plan">
-      <h3>Against the plan</h3>
+    <section class="table-box" aria-label={words.round.review.title}>
+      <h3>{words.round.review.title}</h3>
       <ul class="review-words">
-        {reviewWords(review).map((words) => (
-          <li key={words}>{words}</li>
+        {reviewWords(review, words).map((line) => (
+          <li key={line}>{line}</li>
         ))}
         {classes.length > 0 && (
           <li>
-            Of the shots whose places are known:{' '}
-            {classes.map(([kind, gained]) => `${CLASS_WORDS[kind]} ${signedText(gained, words)}`).join(', ')}.
+            {words.round.review.known({
+              classes: classes
+                .map(([kind, gained]) => `${words.round.review.classes[kind]} ${signedText(gained, words)}`)
+                .join(', '),
+            })}
           </li>
         )}
       </ul>
       <p class="faint">
-        Gained and lost are against your own expected strokes, not somebody else’s. One round says little
-        about skill: the page over rounds says what lasts.
-        {isOtherPlan &&
-          ' The player’s shots have changed since this round was planned: strokes with places are held against the plan as it is now.'}
+        {words.round.review.note}
+        {isOtherPlan && ` ${words.round.review.otherPlan}`}
       </p>
     </section>
   );

@@ -8,6 +8,7 @@ import { parseRoundText } from '../../../core/round/record.ts';
 import type { FileEntry, Host, OpenedFile } from '../../../electron/contract/host.ts';
 import type { StoreOf } from '../../state/store.ts';
 import type { LostTyping, OpenRound, RoundFileAction, RoundFiles } from './round-file.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 const WRITE_DOWN_MS = 300;
 const REST_MS = 1500;
@@ -27,6 +28,7 @@ export class RoundKeeper {
   constructor(
     private readonly host: Host,
     private readonly store: StoreOf<RoundFiles, RoundFileAction>,
+    private readonly words: () => Words,
   ) {
     store.subscribe(() => this.changed());
     host.watch(({ token, change }) => {
@@ -69,7 +71,7 @@ export class RoundKeeper {
       await this.take(brought.value);
       return brought.value;
     }
-    if (brought.failure !== 'cancelled') this.refuse('The file', brought.message);
+    if (brought.failure !== 'cancelled') this.refuse(this.words().round.file.theFile, brought.message);
     return null;
   }
 
@@ -94,12 +96,12 @@ export class RoundKeeper {
     const claim = entry.readOnly ? null : await this.host.claim(entry.token);
     const readOnlyWhy =
       claim === null
-        ? 'This file belongs to the program and stays as it is.'
+        ? this.words().round.file.fixed
         : !claim.ok
           ? claim.message
           : claim.value.isHeld
             ? null
-            : 'The round is open in another window or program. Close it there to write in it here.';
+            : this.words().round.file.openElsewhere;
     this.store.dispatch({
       type: 'opened',
       open: {
@@ -128,7 +130,11 @@ export class RoundKeeper {
 
   /** Takes up what an earlier sitting typed and did not save; it becomes a step that can be undone. */
   async bringBack(lost: LostTyping): Promise<void> {
-    this.store.dispatch({ type: 'changed', label: 'bring back what was typed', document: lost.document });
+    this.store.dispatch({
+      type: 'changed',
+      label: this.words().round.file.broughtBack,
+      document: lost.document,
+    });
     await this.writeDown();
     await this.giveUp(lost);
   }
@@ -166,7 +172,7 @@ export class RoundKeeper {
         text: roundText(document),
       });
       if (!answer.ok) {
-        this.tell({ trouble: `Not written down yet: ${answer.message} It is still in this window.` });
+        this.tell({ trouble: this.words().round.file.notNoted({ message: answer.message }) });
         return;
       }
       this.written = document;
@@ -203,7 +209,7 @@ export class RoundKeeper {
       else {
         this.tell({
           status: 'resting',
-          trouble: `Not saved: ${answer.message} It is tried again by itself.`,
+          trouble: this.words().round.file.notSaved({ message: answer.message }),
         });
         this.restart(TRY_AGAIN_MS);
       }

@@ -6,6 +6,7 @@ import { type AppTools, useTools } from '../../state/use-app.ts';
 import { useStore } from '../../state/use-store.ts';
 import { NO_ROUND, reduceRoundFiles, type RoundFileAction, type RoundFiles } from './round-file.ts';
 import { RoundKeeper } from './round-keeper.ts';
+import { wordsOf } from '../../state/use-words.ts';
 
 export interface RoundFileDesk {
   readonly store: StoreOf<RoundFiles, RoundFileAction>;
@@ -18,7 +19,7 @@ export function roundFileDesk(tools: AppTools): RoundFileDesk {
   const known = desks.get(tools.store);
   if (known !== undefined) return known;
   const store = makeStore(NO_ROUND, reduceRoundFiles);
-  const keeper = new RoundKeeper(tools.host, store);
+  const keeper = new RoundKeeper(tools.host, store, () => wordsOf(tools.store.state()));
   const desk = { store, keeper };
   desks.set(tools.store, desk);
   tools.undo.bring('round', undoOfRound(store));

@@ -167,15 +167,15 @@ function useOverviewLines(holes: RoundHoles): readonly string[] {
   return useMemo(() => {
     if (outlook === null || holes.ready.length < holes.all.length) return [];
     return [
-      oddsLine(outlook),
+      oddsLine(outlook, words),
       ...departureLines(playing, holes, words),
       'Odds are estimates. Check distances on the course; local rules come first.',
     ];
   }, [outlook, playing, holes, words]);
 }
 
-function oddsLine({ odds, target, scores }: Outlook): string {
-  const chance = chanceWords(odds.target?.chance ?? 0);
+function oddsLine({ odds, target, scores }: Outlook, words: Words): string {
+  const chance = chanceWords(odds.target?.chance ?? 0, words);
   const expected = scores.reduce((sum, hole) => sum + meanOf(hole), 0);
   return `${target} or fewer: ${chance}; ${expected.toFixed(1)} expected, 8 of 10 from ${odds.range.low} to ${odds.range.high}.`;
 }
@@ -185,7 +185,7 @@ const MOST_DEPARTURES = 3;
 function departureLines(playing: PlayingAnswer | null, holes: RoundHoles, words: Words): readonly string[] {
   return (playing?.departures ?? []).slice(0, MOST_DEPARTURES).map((departure) => {
     const planned = holes.ready.find(({ hole }) => hole === departure.hole);
-    return departureWords(departure, playing!.plan.aim, (id) =>
+    return departureWords(departure, playing!.plan.aim, words, (id) =>
       planned === undefined ? id : optionWords(planned.plan, id, words),
     );
   });

@@ -8,6 +8,7 @@ import type { AppTools } from '../../state/use-app.ts';
 import type { Outlook, RoundHoles } from '../state/planned-holes.ts';
 import { keepFor } from './keep-wishes.ts';
 import type { RoundStore } from '../state/use-round.ts';
+import { wordsOf } from '../../state/use-words.ts';
 
 /** True when the file has them. What fails becomes a notice. */
 export async function feedShots(
@@ -20,17 +21,21 @@ export async function feedShots(
   const { player } = store.state();
   if (player === null) return false;
   const fail = (message: string): false => {
-    store.dispatch({ type: 'trouble-met', title: 'The shots were not added', message });
+    store.dispatch({ type: 'trouble-met', title: wordsOf(store.state()).round.feed.notAdded, message });
     return false;
   };
   const parsed = parsePlayerDocumentText(player.text);
-  if (!parsed.ok) return fail(parsed.error[0]?.message ?? 'The player file cannot be read.');
+  if (!parsed.ok) return fail(parsed.error[0]?.message ?? wordsOf(store.state()).round.feed.unreadable);
   const { document } = parsed.value;
   const text = playerText({ ...document, shots: [...(document.shots ?? []), ...shots] });
   const { entry, revision } = player;
   let { token } = entry;
   if (entry.readOnly) {
-    const made = await host.create('player', `${player.value.name} with rounds`, text);
+    const made = await host.create(
+      'player',
+      wordsOf(store.state()).round.feed.withRounds({ name: player.value.name }),
+      text,
+    );
     if (!made.ok) return fail(made.message);
     token = made.value.entry.token;
     const files = await host.list();
@@ -40,10 +45,7 @@ export async function feedShots(
   } else {
     const claim = await host.claim(token);
     if (!claim.ok) return fail(claim.message);
-    if (!claim.value.isHeld)
-      return fail(
-        'The player is open in another window or program. Close it there, then add the shots again.',
-      );
+    if (!claim.value.isHeld) return fail(wordsOf(store.state()).round.feed.openElsewhere);
     const saved = await host.save({ token, text, baseRevision: revision });
     if (!saved.ok) return fail(saved.message);
   }

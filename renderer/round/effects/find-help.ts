@@ -83,7 +83,9 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
         shares.delete(name);
         if (!answer.ok) {
           if (answer.error.why === 'cancelled') throw new Stopped();
-          throw new Error(`Hole ${hole}: ${answer.error.fault.message}`);
+          throw new Error(
+            wordsOf(store.state()).round.help.holeFault({ hole, message: answer.error.fault.message }),
+          );
         }
         done += 1;
         tell();
@@ -103,7 +105,7 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
     if (!(reason instanceof Stopped))
       store.dispatch({
         type: 'trouble-met',
-        title: 'The comparison stopped',
+        title: wordsOf(store.state()).round.help.failed,
         message: reasonText(reason, wordsOf(store.state())),
       });
   }

@@ -31,7 +31,7 @@ export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, r
     } catch (reason) {
       store.dispatch({
         type: 'trouble-met',
-        title: 'A card could not be made',
+        title: wordsOf(store.state()).round.cardFailed,
         message: reasonText(reason, wordsOf(store.state())),
       });
     }

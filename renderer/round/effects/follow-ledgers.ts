@@ -39,7 +39,7 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
         if (answer.error.why === 'fault') {
           refused.add(key);
           const { where, message } = answer.error.fault;
-          const title = `The strokes of hole ${hole.hole} cannot be counted`;
+          const title = wordsOf(store.state()).round.holeNotCounted({ hole: hole.hole });
           store.dispatch({ type: 'trouble-met', title, message: `${where}: ${message}` });
         } else await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
         round.dispatch({ type: 'ledger-dropped', hole: hole.hole });
@@ -48,7 +48,7 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
       round.dispatch({ type: 'ledgers-stopped', stopped: true });
       store.dispatch({
         type: 'trouble-met',
-        title: 'The ledger stopped',
+        title: wordsOf(store.state()).round.ledgerFailed,
         message: reasonText(reason, wordsOf(store.state())),
       });
     }

@@ -95,7 +95,7 @@ export function followPlaying({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
       asked = null;
       store.dispatch({
         type: 'trouble-met',
-        title: 'A calculation stopped',
+        title: wordsOf(store.state()).bar.calculationStopped,
         message: reasonText(reason, wordsOf(store.state())),
       });
     },

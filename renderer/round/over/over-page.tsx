@@ -16,34 +16,33 @@ import { useRoundFiles } from '../after/use-round-file.ts';
 import { readRounds, type RoundInShort, type RoundsRead } from './rounds.ts';
 import { TrendPicture } from './trend-picture.tsx';
 import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export function OverPage() {
+  const words = useWords();
   const { host } = useTools();
   const player = useApp((app) => app.player?.value.name ?? null);
   const revision = useRoundFiles((state) => state.open?.revision ?? '');
   const [read, setRead] = useState<RoundsRead | null>(null);
   useEffect(() => {
     let isOld = false;
-    void readRounds(host).then((found) => {
+    void readRounds(host, words).then((found) => {
       if (!isOld) setRead(found);
     });
     return () => {
       isOld = true;
     };
-  }, [host, revision]);
+  }, [host, revision, words]);
   const own = useMemo(() => (read?.rounds ?? []).filter((round) => round.player === player), [read, player]);
   return (
     <>
-      <h2>Over rounds</h2>
+      <h2>{words.round.pages.over}</h2>
       {read === null ? (
         <p role="status" class="faint">
-          Reading the rounds of the workspace …
+          {words.round.over.reading}
         </p>
       ) : own.length === 0 ? (
-        <p>
-          There are no rounds of {player ?? 'this player'} yet. Enter one on the page “After the round”; from
-          three on, trends are told with their intervals.
-        </p>
+        <p>{words.round.over.none({ player: player ?? words.round.over.thisPlayer })}</p>
       ) : (
         <>
           <RoundsTable rounds={own} />
@@ -52,8 +51,10 @@ export function OverPage() {
       )}
       {read !== null && read.left.length > 0 && (
         <div class="fault-box">
-          {countText(read.left.length, 'round file is', 'round files are')} left out:{' '}
-          {read.left.map(({ name, why }) => `${name} (${why})`).join('; ')}
+          {words.round.over.leftOut({
+            count: read.left.length,
+            files: read.left.map(({ name, why }) => `${name} (${why})`).join('; '),
+          })}
         </div>
       )}
     </>
@@ -63,31 +64,31 @@ export function OverPage() {
 function RoundsTable({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
   const words = useWords();
   return (
-    <section class="table-box" aria-label="Rounds">
+    <section class="table-box" aria-label={words.round.over.rounds}>
       <table class="plain-table">
         <thead>
           <tr>
-            <th scope="col">Round</th>
+            <th scope="col">{words.round.file.round}</th>
             <th scope="col" class="number">
-              Holes
+              {words.round.over.holes}
             </th>
             <th scope="col" class="number">
-              Score
+              {words.round.score}
             </th>
             <th scope="col" class="number">
-              Expected
+              {words.round.expected}
             </th>
             <th scope="col" class="number">
-              Gained
+              {words.round.gained}
             </th>
             <th scope="col" class="number">
-              Putts
+              {words.round.putts}
             </th>
             <th scope="col" class="number">
-              Penalties
+              {words.round.penalties}
             </th>
             <th scope="col" class="number">
-              Club as planned
+              {words.round.over.asPlanned}
             </th>
           </tr>
         </thead>
@@ -97,12 +98,14 @@ function RoundsTable({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
               <th scope="row">{round.name}</th>
               <td class="number">{round.holes}</td>
               <td class="number">{round.score}</td>
-              <td class="number">{round.expected === null ? '–' : round.expected.toFixed(1)}</td>
+              <td class="number">{round.expected === null ? '–' : words.figures.fixed(round.expected, 1)}</td>
               <td class="number">{round.gained === null ? '–' : signedText(round.gained, words, 1)}</td>
               <td class="number">{round.putts ?? '–'}</td>
               <td class="number">{round.penalties ?? '–'}</td>
               <td class="number">
-                {round.followed.of === 0 ? '–' : `${round.followed.count} of ${round.followed.of}`}
+                {round.followed.of === 0
+                  ? '–'
+                  : words.round.over.countOf({ count: round.followed.count, of: round.followed.of })}
               </td>
             </tr>
           ))}
@@ -113,17 +116,17 @@ function RoundsTable({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
 }
 
 interface Figure {
-  readonly name: string;
+  readonly name: keyof Words['round']['over']['figures'];
   readonly of: (round: RoundInShort) => number | null;
   readonly moreIsBetter: boolean;
 }
 
 /** All per eighteen holes, so that nine holes count alike. */
 const FIGURES: readonly Figure[] = [
-  { name: 'strokes gained on the plan', of: per18(({ gained }) => gained), moreIsBetter: true },
-  { name: 'score against par', of: per18(({ score, par }) => score - par), moreIsBetter: false },
+  { name: 'gained', of: per18(({ gained }) => gained), moreIsBetter: true },
+  { name: 'score', of: per18(({ score, par }) => score - par), moreIsBetter: false },
   { name: 'putts', of: per18(({ putts }) => putts), moreIsBetter: false },
-  { name: 'penalty strokes', of: per18(({ penalties }) => penalties), moreIsBetter: false },
+  { name: 'penalties', of: per18(({ penalties }) => penalties), moreIsBetter: false },
 ];
 
 function per18(of: (round: RoundInShort) => number | null): Figure['of'] {
@@ -136,20 +139,20 @@ function per18(of: (round: RoundInShort) => number | null): Figure['of'] {
 function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
   const words = useWords();
   return (
-    <section class="table-box" aria-label="Trends">
-      <h3>Trends, per 18 holes</h3>
+    <section class="table-box" aria-label={words.round.over.trends}>
+      <h3>{words.round.over.trendsTitle}</h3>
       <table class="plain-table">
         <thead>
           <tr>
-            <th scope="col">Figure</th>
+            <th scope="col">{words.round.over.figure}</th>
             <th scope="col" class="number">
-              Mean, {Math.round(100 * INTERVAL_SHARE)} % interval
+              {words.round.over.mean({ percent: Math.round(100 * INTERVAL_SHARE) })}
             </th>
             <th scope="col" class="number">
-              Change per round
+              {words.round.over.change}
             </th>
-            <th scope="col">What can be said</th>
-            <th scope="col">Rounds in order</th>
+            <th scope="col">{words.round.over.said}</th>
+            <th scope="col">{words.round.over.inOrder}</th>
           </tr>
         </thead>
         <tbody>
@@ -162,13 +165,15 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
             const trend = trendOf(values);
             return (
               <tr key={figure.name}>
-                <th scope="row">{figure.name}</th>
+                <th scope="row">{words.round.over.figures[figure.name]}</th>
                 <td class="number">
-                  {plain(trend.mean)}
+                  {plain(trend.mean, words)}
                   {trend.meanInterval !== null && (
                     <small>
-                      {' '}
-                      {plain(trend.meanInterval.low)} to {plain(trend.meanInterval.high)}
+                      {words.round.over.range({
+                        low: plain(trend.meanInterval.low, words),
+                        high: plain(trend.meanInterval.high, words),
+                      })}
                     </small>
                   )}
                 </td>
@@ -176,18 +181,22 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
                   {trend.slope === null ? '–' : signedText(trend.slope, words)}
                   {trend.slopeInterval !== null && (
                     <small>
-                      {' '}
-                      {signedText(trend.slopeInterval.low, words)} to{' '}
-                      {signedText(trend.slopeInterval.high, words)}
+                      {words.round.over.range({
+                        low: signedText(trend.slopeInterval.low, words),
+                        high: signedText(trend.slopeInterval.high, words),
+                      })}
                     </small>
                   )}
                 </td>
-                <td>{sayable(trend, figure.moreIsBetter)}</td>
+                <td>{sayable(trend, figure.moreIsBetter, words)}</td>
                 <td>
                   <TrendPicture
                     values={values}
                     trend={trend}
-                    label={`${figure.name} over ${values.length} rounds`}
+                    label={words.round.over.picture({
+                      figure: words.round.over.figures[figure.name],
+                      count: values.length,
+                    })}
                   />
                 </td>
               </tr>
@@ -201,17 +210,18 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
 }
 
 /** One decimal, with a true minus sign. */
-function plain(value: number): string {
-  return value.toFixed(1).replace('-', '−');
+function plain(value: number, { figures }: Words): string {
+  return figures.fixed(value, 1);
 }
 
-function sayable({ count, direction }: Trend, moreIsBetter: boolean): string {
-  if (count < 3) return `too few rounds yet (${count}); from three on`;
-  if (direction === 'unclear') return 'neither better nor worse can be told from chance';
-  return (direction === 'up') === moreIsBetter ? 'getting better' : 'getting worse';
+function sayable({ count, direction }: Trend, moreIsBetter: boolean, words: Words): string {
+  if (count < 3) return words.round.over.tooFew({ count });
+  if (direction === 'unclear') return words.round.over.unclear;
+  return (direction === 'up') === moreIsBetter ? words.round.over.better : words.round.over.worse;
 }
 
 function FormLine({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
+  const words = useWords();
   const formSd = useRound((state) => state.wishes.formSd);
   const dispatch = useRoundDispatch();
   const residuals = rounds.flatMap(({ holes, score, expected, holeVariance }): RoundResidual[] =>
@@ -221,20 +231,26 @@ function FormLine({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
   if (measured === null)
     return (
       <p class="faint">
-        The form of the day is taken to vary by {formSd.toFixed(1)} strokes. From {LEAST_ROUNDS_FOR_FORM}{' '}
-        planned rounds of 18 holes on ({residuals.length} so far) it is measured from your own.
+        {words.round.over.form({
+          sd: words.figures.fixed(formSd, 1),
+          least: LEAST_ROUNDS_FOR_FORM,
+          count: residuals.length,
+        })}
       </p>
     );
   return (
     <p>
-      From {countText(residuals.length, 'round', 'rounds')} your form of the day varies by{' '}
-      {measured.toFixed(1)} strokes beyond the holes’ own luck; {formSd.toFixed(1)} is in use.{' '}
+      {words.round.over.formMeasured({
+        count: residuals.length,
+        measured: words.figures.fixed(measured, 1),
+        used: words.figures.fixed(formSd, 1),
+      })}
       <button
         type="button"
         class="small-button"
         onClick={() => dispatch({ type: 'wished', change: { formSd: Math.round(10 * measured) / 10 } })}
       >
-        Use {measured.toFixed(1)}
+        {words.round.over.use({ value: words.figures.fixed(measured, 1) })}
       </button>
     </p>
   );

@@ -6,6 +6,7 @@ import { parseRoundText, totalsOf } from '../../../core/round/record.ts';
 import { plannedHole, reviewRound } from '../../../core/round/review.ts';
 import { holeScores } from '../../../core/round/score-distribution.ts';
 import type { Host } from '../../../electron/contract/host.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export interface RoundInShort {
   readonly token: string;
@@ -35,9 +36,9 @@ export interface RoundsRead {
 /** Files beyond this many, the oldest first, are not read. */
 const MOST_ROUNDS = 200;
 
-export async function readRounds(host: Host): Promise<RoundsRead> {
+export async function readRounds(host: Host, words: Words): Promise<RoundsRead> {
   const listed = await host.list();
-  if (!listed.ok) return { rounds: [], left: [{ name: 'the workspace', why: listed.message }] };
+  if (!listed.ok) return { rounds: [], left: [{ name: words.round.over.workspace, why: listed.message }] };
   const files = listed.value
     .filter(({ kind }) => kind === 'round')
     .sort((a, b) => b.modifiedAt - a.modifiedAt)
@@ -51,7 +52,7 @@ export async function readRounds(host: Host): Promise<RoundsRead> {
       continue;
     }
     const parsed = parseRoundText(opened.value.text);
-    if (!parsed.ok) left.push({ name, why: parsed.error[0]?.message ?? 'it cannot be read' });
+    if (!parsed.ok) left.push({ name, why: parsed.error[0]?.message ?? words.round.over.cannotBeRead });
     else if (parsed.value.round.played.length > 0) rounds.push(inShort(token, parsed.value.round));
   }
   rounds.sort((a, b) => (a.playedAt < b.playedAt ? -1 : a.playedAt > b.playedAt ? 1 : 0));

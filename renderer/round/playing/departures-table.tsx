@@ -20,50 +20,46 @@ export function DeparturesTable({
 }) {
   const words = useWords();
   const { plan, departures } = answer;
-  const wordsOf = ({ hole }: Departure) => {
+  const namesOf = ({ hole }: Departure) => {
     const planned = holes.ready.find((one) => one.hole === hole);
     return (id: string): string => (planned === undefined ? id : optionWords(planned.plan, id, words));
   };
-  if (departures.length === 0)
-    return (
-      <p>
-        However the round stands, the choice with the lowest mean is as good as anything for this aim, within
-        a third of a per cent.
-      </p>
-    );
+  if (departures.length === 0) return <p>{words.round.playing.noDepartures}</p>;
   const shown = departures.slice(0, MOST_LINES);
   return (
     <>
       <table class="plain-table">
         <thead>
           <tr>
-            <th scope="col">Where it differs from the lowest mean</th>
+            <th scope="col">{words.round.playing.where}</th>
             <th scope="col" class="number">
-              Odds
+              {words.round.playing.odds}
             </th>
             <th scope="col" class="number">
-              Costs, strokes
+              {words.round.playing.costs}
             </th>
             <th scope="col" class="number">
-              Comes up in
+              {words.round.playing.comesUp}
             </th>
           </tr>
         </thead>
         <tbody>
           {shown.map((departure) => (
             <tr key={`${departure.hole} ${departure.count}`}>
-              <th scope="row">{departureWords(departure, plan.aim, wordsOf(departure))}</th>
-              <td class="number">{signedText(100 * departure.gain, words, 1)} % points</td>
+              <th scope="row">{departureWords(departure, plan.aim, words, namesOf(departure))}</th>
+              <td class="number">
+                {words.round.chancePoints({ points: signedText(100 * departure.gain, words, 1) })}
+              </td>
               <td class="number">{signedText(departure.cost, words)}</td>
-              <td class="number">{chanceWords(departure.reach)} of rounds</td>
+              <td class="number">
+                {words.round.playing.ofRounds({ chance: chanceWords(departure.reach, words) })}
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
       {departures.length > shown.length && (
-        <p class="faint">
-          {departures.length - shown.length} more that matter less: try any tee and score below.
-        </p>
+        <p class="faint">{words.round.playing.more({ count: departures.length - shown.length })}</p>
       )}
     </>
   );

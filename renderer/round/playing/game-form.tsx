@@ -5,50 +5,46 @@ import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
 import type { Game } from '../state/round-state.ts';
 import { useOutlook, useRound, useRoundDispatch } from '../state/use-round.ts';
+import { useWords } from '../../state/use-words.ts';
 
-const GAMES: readonly (readonly [Game, string])[] = [
-  ['score', 'The target'],
-  ['stableford', 'Stableford points'],
-  ['match', 'A match'],
-];
+const GAMES: readonly Game[] = ['score', 'stableford', 'match'];
 
 export function GameForm() {
+  const words = useWords();
   const wishes = useRound((state) => state.wishes);
   const holes = useApp((state) => state.course?.value.holes.length ?? 18);
   const handicap = useApp((state) => state.player?.value.handicap);
   const outlook = useOutlook();
   const dispatch = useRoundDispatch();
   return (
-    <section class="round-form" aria-label="Game">
+    <section class="round-form" aria-label={words.round.playing.game}>
       <Choice
-        label="Game"
+        label={words.round.playing.game}
         name="game"
         value={wishes.game}
-        entries={GAMES}
+        entries={GAMES.map((game) => [game, words.round.playing.games[game]])}
         choose={(game) => dispatch({ type: 'wished', change: { game } })}
       />
       {wishes.game === 'score' && outlook !== null && (
-        <p class="faint">
-          To {outlook.words}: {outlook.target} or fewer. The target is set on the page before this one.
-        </p>
+        <p class="faint">{words.round.playing.toTarget({ words: outlook.words, target: outlook.target })}</p>
       )}
       {wishes.game === 'stableford' && (
         <div class="form-line">
           <NumberField
-            name="Points to reach"
+            name={words.round.playing.points}
             value={wishes.points}
             usual={String(2 * holes)}
             least={1}
             most={6 * holes}
             change={(points) => dispatch({ type: 'wished', change: { points } })}
           />
-          <span class="faint">with the strokes of the playing handicap (95 %)</span>
+          <span class="faint">{words.round.playing.pointsNote}</span>
         </div>
       )}
       {wishes.game === 'match' && (
         <div class="form-line">
           <NumberField
-            name="Opponent’s handicap"
+            name={words.round.playing.opponent}
             value={wishes.peerHandicap}
             usual={String(handicap ?? '')}
             least={-10}
@@ -56,7 +52,7 @@ export function GameForm() {
             step={0.1}
             change={(peerHandicap) => dispatch({ type: 'wished', change: { peerHandicap } })}
           />
-          <span class="faint">a preset player of that handicap; strokes by the full difference</span>
+          <span class="faint">{words.round.playing.opponentNote}</span>
         </div>
       )}
     </section>

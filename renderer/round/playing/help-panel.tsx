@@ -18,9 +18,9 @@ export function HelpPanel() {
   const help = kept?.key === key ? kept : null;
   const isWhole = holes.ready.length === holes.all.length;
   return (
-    <section class="table-box" aria-label="What would help most">
+    <section class="table-box" aria-label={words.round.help.title}>
       <div class="table-head">
-        <h3>What would help most</h3>
+        <h3>{words.round.help.title}</h3>
         {help?.status !== 'working' && (
           <button
             type="button"
@@ -28,22 +28,20 @@ export function HelpPanel() {
             disabled={!isWhole}
             onClick={() => void findHelp(tools, round)}
           >
-            {help === null ? 'Work it out' : 'Work it out again'}
+            {help === null ? words.round.help.work : words.round.help.again}
           </button>
         )}
       </div>
       <p class="faint">
-        Each line plans the whole round anew for a player who does this one thing better. It is worked out on
-        a coarse grid with the same luck for both; the strokes saved there move the odds of the full plan.
-        Trust the order more than the last per cent.
-        {!isWhole && ' It can be asked for once every hole is worked out.'}
+        {words.round.help.note}
+        {!isWhole && ` ${words.round.help.onceAll}`}
       </p>
       {help?.status === 'working' && (
         <div class="work-line">
-          <span role="status">Working out improvements, some minutes in all</span>
-          <progress class="fine-progress" max={1} value={help.share} aria-label="Improvements worked out" />
+          <span role="status">{words.round.help.working}</span>
+          <progress class="fine-progress" max={1} value={help.share} aria-label={words.round.help.progress} />
           <button type="button" class="small-button" onClick={() => stopHelp(tools, round)}>
-            Stop
+            {words.round.help.stop}
           </button>
         </div>
       )}
@@ -51,37 +49,39 @@ export function HelpPanel() {
         <table class="plain-table">
           <thead>
             <tr>
-              <th scope="col">With</th>
+              <th scope="col">{words.round.help.with}</th>
               <th scope="col" class="number">
-                Chance of {help.target} or fewer
+                {words.round.help.chanceOf({ target: help.target })}
               </th>
               <th scope="col" class="number">
-                Change
+                {words.round.help.changeColumn}
               </th>
               <th scope="col" class="number">
-                Strokes saved
+                {words.round.help.saved}
               </th>
             </tr>
           </thead>
           <tbody>
             <tr>
-              <th scope="row">the game as it is</th>
-              <td class="number">{help.chance === null ? '' : chanceWords(help.chance)}</td>
+              <th scope="row">{words.round.help.asItIs}</th>
+              <td class="number">{help.chance === null ? '' : chanceWords(help.chance, words)}</td>
               <td />
               <td />
             </tr>
-            {help.lines.map(({ id, words: told, chance, gain, saved }) => (
+            {help.lines.map(({ id, chance, gain, saved }) => (
               <tr key={id}>
-                <th scope="row">{told}</th>
-                <td class="number">{chanceWords(chance)}</td>
-                <td class="number">{signedText(100 * gain, words, 1)} % points</td>
+                <th scope="row">{words.round.help.wishes[id]}</th>
+                <td class="number">{chanceWords(chance, words)}</td>
+                <td class="number">
+                  {words.round.chancePoints({ points: signedText(100 * gain, words, 1) })}
+                </td>
                 <td class="number">{signedText(saved, words)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       )}
-      {help?.status === 'stopped' && <p class="faint">Stopped; what was worked out stays.</p>}
+      {help?.status === 'stopped' && <p class="faint">{words.round.help.stopped}</p>}
     </section>
   );
 }

@@ -12,5 +12,7 @@ export function optionWords(plan: SpotPlan, id: string, words: Words): string {
     ({ kind, club, swing }) => kind === 'shot' && club === option.club && swing === option.swing,
   );
   const rank = alike.indexOf(option);
-  return rank > 0 ? `${shotPhrase(option, words)} (aim ${rank + 1})` : shotPhrase(option, words);
+  return rank > 0
+    ? words.round.playing.aimRank({ shot: shotPhrase(option, words), rank: rank + 1 })
+    : shotPhrase(option, words);
 }

@@ -9,36 +9,43 @@ import { DeparturesTable } from './departures-table.tsx';
 import { GameForm } from './game-form.tsx';
 import { HelpPanel } from './help-panel.tsx';
 import { StandingForm } from './standing-form.tsx';
+import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export function PlayingPage() {
+  const words = useWords();
   const state = useRound((round) => round);
   const holes = useRoundHoles();
   const missing = useApp((app) => missingFor(app, state));
   const answer = useApp((app) => playingNow(app, state));
   return (
     <>
-      <h2>Playing to the target</h2>
+      <h2>{words.round.playing.title}</h2>
       <GameForm />
       {missing !== null ? (
         <p class="faint" role="status">
           {missing === 'holes'
-            ? `${holes.ready.length} of ${holes.all.length} holes are worked out; this needs all of them.`
-            : 'The opponent’s scores come with the ledger on the first page; it is being counted.'}
+            ? words.round.playing.needsAll({ ready: holes.ready.length, total: holes.all.length })
+            : words.round.playing.opponentComes}
         </p>
       ) : answer === null ? (
         <p class="faint" role="status">
-          Working out what to play from each tee …
+          {words.round.playing.working}
         </p>
       ) : (
         <>
-          <section class="advice-card" aria-label="Odds by the best choices">
+          <section class="advice-card" aria-label={words.round.playing.oddsName}>
             <div class="odds-line">
-              <strong class="big-odds">{tenthText(answer.plan.withForm.chance)}</strong>
+              <strong class="big-odds">{tenthText(answer.plan.withForm.chance, words)}</strong>
               <p>
-                with the best choice on each tee, as the round goes;{' '}
-                {tenthText(answer.plan.withForm.chanceByLowestMean)} with the lowest mean on each
-                {differenceWords(answer.plan.withForm.chance - answer.plan.withForm.chanceByLowestMean)}
-                {state.wishes.game === 'match' ? ' A halved match counts half.' : ''}
+                {words.round.playing.withBest({
+                  chance: tenthText(answer.plan.withForm.chanceByLowestMean, words),
+                  difference: differenceWords(
+                    answer.plan.withForm.chance - answer.plan.withForm.chanceByLowestMean,
+                    words,
+                  ),
+                })}
+                {state.wishes.game === 'match' ? ` ${words.round.playing.halved}` : ''}
               </p>
             </div>
             {answer.plan.aim.kind !== 'score' && (
@@ -46,11 +53,12 @@ export function PlayingPage() {
                 {strokesWords(
                   answer.plan.aim.received,
                   holes.all.map(({ number }) => number),
+                  words,
                 )}
               </p>
             )}
           </section>
-          <section class="table-box" aria-label="Departures from the lowest mean">
+          <section class="table-box" aria-label={words.round.playing.departures}>
             <DeparturesTable answer={answer} holes={holes} />
           </section>
           <StandingForm answer={answer} holes={holes} />
@@ -61,7 +69,9 @@ export function PlayingPage() {
   );
 }
 
-function differenceWords(difference: number): string {
+function differenceWords(difference: number, words: Words): string {
   const points = 100 * difference;
-  return points < 0.05 ? ': the same, to a tenth of a per cent.' : `, ${points.toFixed(1)} points fewer.`;
+  return points < 0.05
+    ? words.round.playing.same
+    : words.round.playing.fewer({ points: words.figures.fixed(points, 1) });
 }

@@ -29,14 +29,18 @@ export function StandingForm({ answer, holes }: Props) {
   const wanted = typed === null ? likeliest.count : countOf(typed);
   const standing = at.standings.find(({ count }) => count === wanted);
   const name =
-    aim.kind === 'score' ? 'strokes so far' : aim.kind === 'stableford' ? 'points so far' : 'holes up';
+    aim.kind === 'score'
+      ? words.round.playing.strokesSoFar
+      : aim.kind === 'stableford'
+        ? words.round.playing.pointsSoFar
+        : words.round.playing.holesUp;
   const counts = at.standings.map(({ count }) => soFarOf(count));
   return (
-    <section class="table-box" aria-label="Standing on a tee">
-      <h3>On the tee, with so much behind you</h3>
+    <section class="table-box" aria-label={words.round.playing.standing}>
+      <h3>{words.round.playing.standingTitle}</h3>
       <div class="form-line standing-line">
         <Field
-          name="Hole"
+          name={words.round.hole}
           control={(id) => (
             <select
               id={id}
@@ -65,15 +69,18 @@ export function StandingForm({ answer, holes }: Props) {
       </div>
       {standing === undefined ? (
         <p class="faint">
-          That cannot come up here. On this tee from {Math.min(...counts)} to {Math.max(...counts)} can.
+          {words.round.playing.cannotBe({ least: Math.min(...counts), most: Math.max(...counts) })}
         </p>
       ) : (
         <p>
           <strong>{optionWords(hole.plan, indexed(hole, standing.option), words)}</strong>,{' '}
-          {tenthText(standing.chance)}
+          {tenthText(standing.chance, words)}
           {standing.option === at.lowestMean
-            ? '. It is the choice with the lowest mean too.'
-            : ` instead of ${tenthText(standing.chanceByLowestMean)} with ${optionWords(hole.plan, indexed(hole, at.lowestMean), words)}, the choice with the lowest mean.`}
+            ? words.round.playing.lowestToo
+            : ` ${words.round.playing.instead} ${words.round.playing.insteadOf({
+                chance: tenthText(standing.chanceByLowestMean, words),
+                shot: optionWords(hole.plan, indexed(hole, at.lowestMean), words),
+              })}`}
         </p>
       )}
     </section>

@@ -8,12 +8,16 @@ import { roundToEnter } from '../after/new-round.ts';
 import type { OpenRound } from '../after/round-file.ts';
 import { roundFileDesk, useRoundFiles } from '../after/use-round-file.ts';
 import { useOutlook, useRound } from '../state/use-round.ts';
+import { useWords } from '../../state/use-words.ts';
+import { wordsOf } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export function SharePage() {
+  const words = useWords();
   const open = useRoundFiles((state) => state.open);
   return (
     <>
-      <h2>Share</h2>
+      <h2>{words.round.pages.share}</h2>
       <GiveAway open={open} />
       <TakeIn />
       {open !== null && <CameAlong open={open} />}
@@ -22,6 +26,7 @@ export function SharePage() {
 }
 
 function GiveAway({ open }: { readonly open: OpenRound | null }) {
+  const words = useWords();
   const tools = useTools();
   const wishes = useRound((state) => state.wishes);
   const outlook = useOutlook();
@@ -37,24 +42,24 @@ function GiveAway({ open }: { readonly open: OpenRound | null }) {
       setSaid(text.error.message);
       return;
     }
-    const made = await tools.host.create('round', `${round.name} to share`, text.value);
-    setSaid(
-      made.ok
-        ? `Written: ${made.value.entry.name} in the workspace ${workspace}. Send that file.`
-        : made.message,
-    );
+    const made = await tools.host.create('round', words.round.share.name({ name: round.name }), text.value);
+    setSaid(made.ok ? words.round.share.written({ name: made.value.entry.name, workspace }) : made.message);
   };
   return (
-    <section class="table-box" aria-label="Give away">
-      <h3>One file for a pupil or a partner</h3>
+    <section class="table-box" aria-label={words.round.share.giveAway}>
+      <h3>{words.round.share.oneFile}</h3>
       <p>
-        It holds the course, the player with all measured shots, and{' '}
-        {open === null ? 'the plan as it is now' : `the round “${open.document.name}”`}. {player} should agree
-        to that.
+        {words.round.share.holds({
+          what:
+            open === null
+              ? words.round.share.planNow
+              : words.round.share.theRound({ name: open.document.name }),
+          player,
+        })}
       </p>
       <div class="form-line print-line">
         <button type="button" class="main-button" onClick={() => void make()}>
-          Make the file
+          {words.round.share.make}
         </button>
         <span role="status">{said}</span>
       </div>
@@ -63,24 +68,22 @@ function GiveAway({ open }: { readonly open: OpenRound | null }) {
 }
 
 function TakeIn() {
+  const words = useWords();
   const { keeper } = roundFileDesk(useTools());
   const refused = useRoundFiles((state) => state.refused);
   return (
-    <section class="table-box" aria-label="Take in">
-      <h3>A file from somebody else</h3>
-      <p>
-        It is read like any round file: checked against the format, limited in size, nothing in it is run.
-        What it carries is shown before anything is added to your workspace.
-      </p>
+    <section class="table-box" aria-label={words.round.share.takeIn}>
+      <h3>{words.round.share.fromOther}</h3>
+      <p>{words.round.share.takeInText}</p>
       {refused !== null && (
         <div class="fault-box" role="alert">
-          <strong>{refused.name} could not be opened.</strong>{' '}
+          <strong>{words.round.after.notOpened({ name: refused.name })}</strong>{' '}
           {refused.faults.map(({ where, message }) => `${where}: ${message}`).join(' ')}
         </div>
       )}
       <div class="form-line print-line">
         <button type="button" class="small-button" onClick={() => void keeper.importFile()}>
-          Bring in a shared file
+          {words.round.share.bringIn}
         </button>
       </div>
     </section>
@@ -88,6 +91,7 @@ function TakeIn() {
 }
 
 function CameAlong({ open }: { readonly open: OpenRound }) {
+  const words = useWords();
   const tools = useTools();
   const carried = useMemo(() => carriedFiles(open.document), [open.document]);
   const [said, setSaid] = useState('');
@@ -95,18 +99,22 @@ function CameAlong({ open }: { readonly open: OpenRound }) {
   const { course, player } = carried;
   const isFine = course?.ok !== false && player?.ok !== false;
   return (
-    <section class="table-box" aria-label="What came along">
-      <h3>“{open.document.name}” carries</h3>
+    <section class="table-box" aria-label={words.round.share.came}>
+      <h3>{words.round.share.carries({ name: open.document.name })}</h3>
       <ul class="review-words">
         <li>
           {course === null
-            ? 'no course'
-            : toldOf(course, ({ name, holes }) => `the course ${name}, ${holes.length} holes`)}
+            ? words.round.share.noCourse
+            : toldOf(course, words, ({ name, holes }) =>
+                words.round.share.course({ name, holes: holes.length }),
+              )}
         </li>
         <li>
           {player === null
-            ? 'no player'
-            : toldOf(player, ({ name, spreads }) => `the player ${name}, ${spreads.length} clubs and swings`)}
+            ? words.round.share.noPlayer
+            : toldOf(player, words, ({ name, spreads }) =>
+                words.round.share.player({ name, swings: spreads.length }),
+              )}
         </li>
       </ul>
       <div class="form-line print-line">
@@ -116,7 +124,7 @@ function CameAlong({ open }: { readonly open: OpenRound }) {
           disabled={!isFine || (course === null && player === null)}
           onClick={() => void takeIn(tools, carried).then(setSaid)}
         >
-          Add them to the workspace and open them
+          {words.round.share.add}
         </button>
         <span role="status">{said}</span>
       </div>
@@ -124,10 +132,13 @@ function CameAlong({ open }: { readonly open: OpenRound }) {
   );
 }
 
-function toldOf<T>(file: Carried<T>, words: (value: T) => string): string {
-  if (file.ok) return words(file.value.value);
+function toldOf<T>(file: Carried<T>, words: Words, tell: (value: T) => string): string {
+  if (file.ok) return tell(file.value.value);
   const [first] = file.error;
-  return `something that cannot be read: ${first?.where ?? ''}: ${first?.message ?? 'it is damaged'}`;
+  return words.round.share.unreadable({
+    where: first?.where ?? '',
+    message: first?.message ?? words.round.share.damaged,
+  });
 }
 
 async function takeIn(
@@ -147,5 +158,5 @@ async function takeIn(
   const files = await host.list();
   if (files.ok) store.dispatch({ type: 'files-listed', files: files.value });
   for (const [kind, token] of tokens) await duties.openFile(kind, token);
-  return 'Added and opened.';
+  return wordsOf(store.state()).round.share.added;
 }

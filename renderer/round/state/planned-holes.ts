@@ -11,6 +11,7 @@ import type { AppState, HoleResult } from '../../state/app-state.ts';
 import { remember } from '../../state/remember.ts';
 import { settledWorkKey } from '../../state/selectors.ts';
 import type { Wishes } from './round-state.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export interface PlannedHole extends TeePlanned {
   readonly result: HoleResult;
@@ -104,11 +105,17 @@ export interface Outlook extends RoundOutlook {
 
 /** Odds over the holes that are worked out; `target` is for the whole course. */
 export const outlookOf = remember(
-  (holes: RoundHoles, wishes: Wishes, course: Course | null, player: PlayerModel | null): Outlook | null => {
+  (
+    holes: RoundHoles,
+    wishes: Wishes,
+    course: Course | null,
+    player: PlayerModel | null,
+    words: Words,
+  ): Outlook | null => {
     if (course === null || holes.ready.length === 0) return null;
     const aim = targetOf(wishes, course, player);
     const target = scoreToMeet(aim, parOf(course.holes));
-    return { ...roundOutlook(holes.ready, target, wishes.formSd), aim, words: targetWords(aim) };
+    return { ...roundOutlook(holes.ready, target, wishes.formSd), aim, words: targetWords(aim, words) };
   },
 );
 

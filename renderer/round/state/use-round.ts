@@ -9,6 +9,7 @@ import { followPlaying } from '../effects/follow-playing.ts';
 import { keepWishes } from '../effects/keep-wishes.ts';
 import { outlookOf, type Outlook, roundHoles, type RoundHoles } from './planned-holes.ts';
 import { FIRST_ROUND, reduceRound, type RoundAction, type RoundState } from './round-state.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export type RoundStore = StoreOf<RoundState, RoundAction>;
 
@@ -45,5 +46,5 @@ export function useOutlook(): Outlook | null {
   const wishes = useRound((state) => state.wishes);
   const course = useApp((state) => state.course?.value ?? null);
   const player = useApp((state) => state.player?.value ?? null);
-  return outlookOf(holes, wishes, course, player);
+  return outlookOf(holes, wishes, course, player, useWords());
 }

@@ -1,6 +1,7 @@
 /** Chances of each score as bars: those that meet the target stand out, a bracket holds eight rounds of ten. */
 
 import type { Outlook } from '../state/planned-holes.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const WIDTH = 620;
 const HEIGHT = 190;
@@ -10,6 +11,7 @@ const HEAD = 14;
 const LEAST = 0.002;
 
 export function DistributionPicture({ outlook, par }: { readonly outlook: Outlook; readonly par: number }) {
+  const words = useWords();
   const { distribution, range, expected } = outlook.odds;
   const bars = distribution.chances
     .map((chance, i) => ({ score: distribution.lowest + i, chance }))
@@ -22,9 +24,10 @@ export function DistributionPicture({ outlook, par }: { readonly outlook: Outloo
   const xOf = (score: number): number => (score - first + 0.5) * step;
   const foot = HEIGHT - FOOT;
   const every = bars.length > 26 ? 5 : bars.length > 14 ? 2 : 1;
-  const told =
-    `Chances of each score from ${first} to ${last}. Expected ${expected.toFixed(1)}; ` +
-    `${Math.round(100 * range.share)} of 100 rounds fall from ${range.low} to ${range.high}.`;
+  const told = words.round.odds.picture({
+    ...{ first, last, expected: words.figures.fixed(expected, 1) },
+    ...{ share: Math.round(100 * range.share), low: range.low, high: range.high },
+  });
   return (
     <svg class="distribution" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={told}>
       {bars.map(({ score, chance }) => (
@@ -36,7 +39,7 @@ export function DistributionPicture({ outlook, par }: { readonly outlook: Outloo
           y={foot - (tall * chance) / most}
           height={(tall * chance) / most}
         >
-          <title>{`${score}: ${(100 * chance).toFixed(1)} %`}</title>
+          <title>{`${score}: ${words.figures.fixed(100 * chance, 1)} %`}</title>
         </rect>
       ))}
       <path class="axis" d={`M0 ${foot}H${WIDTH}`} />
@@ -51,13 +54,13 @@ export function DistributionPicture({ outlook, par }: { readonly outlook: Outloo
         <g>
           <path class="bracket" d={`M${xOf(range.low)} ${foot + 20}v5H${xOf(range.high)}v-5`} />
           <text class="tick" x={(xOf(range.low) + xOf(range.high)) / 2} y={foot + 37} text-anchor="middle">
-            {Math.round(100 * range.share)} of 100 rounds
+            {words.round.odds.ofRounds({ share: Math.round(100 * range.share) })}
           </text>
         </g>
       )}
       <path class="mean" d={`M${xOf(expected)} ${HEAD - 2}V${foot}`} />
       <text class="tick" x={xOf(expected)} y={HEAD - 4} text-anchor="middle">
-        expected
+        {words.round.odds.meanMark}
       </text>
       {par >= first && par <= last && (
         <text
@@ -66,7 +69,7 @@ export function DistributionPicture({ outlook, par }: { readonly outlook: Outloo
           y={foot - 4 - (tall * (bars[par - first]?.chance ?? 0)) / most}
           text-anchor="middle"
         >
-          par
+          {words.round.odds.parMark}
         </text>
       )}
     </svg>

@@ -8,6 +8,7 @@ import { lengthNumber, lengthText, strokesText, unitShort } from '../../state/me
 import { useApp, useDispatch } from '../../state/use-app.ts';
 import { type Outlook, parOf, type RoundHoles } from '../state/planned-holes.ts';
 import { useWords } from '../../state/use-words.ts';
+import { budgetWords } from '../../../core/round/budget.ts';
 
 interface Props {
   readonly outlook: Outlook;
@@ -21,36 +22,36 @@ export function HolesTable({ outlook, holes }: Props) {
   const isWhole = holes.ready.length === holes.all.length;
   const sum = holes.ready.reduce((total, { result }) => total + result.lengthM, 0);
   return (
-    <section aria-label="Hole by hole" class="table-box">
+    <section aria-label={words.round.table.name} class="table-box">
       <div class="table-head">
-        <h3>Hole by hole</h3>
+        <h3>{words.round.table.name}</h3>
         <OddsKey />
       </div>
       <table class="plain-table holes-table">
         <thead>
           <tr>
-            <th scope="col">Hole</th>
+            <th scope="col">{words.round.hole}</th>
             <th scope="col" class="number">
-              Par
+              {words.round.par}
             </th>
             <th scope="col" class="number">
-              Index
+              {words.round.table.index}
             </th>
             <th scope="col" class="number">
               {unitShort(units)}
             </th>
-            <th scope="col">From the tee</th>
+            <th scope="col">{words.round.table.fromTee}</th>
             <th scope="col" class="number">
-              Budget
+              {words.round.budget}
             </th>
             <th scope="col" class="number">
-              Expected
+              {words.round.expected}
             </th>
             <th scope="col" class="number">
-              Budget met
+              {words.round.table.met}
             </th>
-            <th scope="col">Odds, %</th>
-            <th scope="col">Play for</th>
+            <th scope="col">{words.round.table.odds}</th>
+            <th scope="col">{words.round.table.playFor}</th>
           </tr>
         </thead>
         <tbody>
@@ -64,7 +65,7 @@ export function HolesTable({ outlook, holes }: Props) {
                   <button
                     type="button"
                     class="link-button"
-                    title={`Show hole ${hole.hole} in the plan`}
+                    title={words.round.table.show({ hole: hole.hole })}
                     onClick={() => {
                       dispatch({ type: 'hole-shown', hole: hole.hole });
                       dispatch({ type: 'room-shown', room: 'plan' });
@@ -89,14 +90,16 @@ export function HolesTable({ outlook, holes }: Props) {
                 <td class="odds-cell">
                   <OddsBar odds={option.parOdds} />
                 </td>
-                <td class="words-cell">{isWhole ? budget.words.replace(/\.$/u, '') : ''}</td>
+                <td class="words-cell">
+                  {isWhole ? budgetWords(budget.budget, hole.par, words).replace(/\.$/u, '') : ''}
+                </td>
               </tr>
             );
           })}
         </tbody>
         <tfoot>
           <tr>
-            <th scope="row">Sum</th>
+            <th scope="row">{words.round.sum}</th>
             <td class="number">{parOf(holes.ready)}</td>
             <td />
             <td class="number">{lengthNumber(sum, units)}</td>
@@ -106,7 +109,7 @@ export function HolesTable({ outlook, holes }: Props) {
                 {isWhole ? outlook.budget.holes.reduce((total, { budget }) => total + budget, 0) : '…'}
               </strong>
             </td>
-            <td class="number">{outlook.odds.expected.toFixed(1)}</td>
+            <td class="number">{words.figures.fixed(outlook.odds.expected, 1)}</td>
             <td />
             <td />
             <td />
@@ -114,10 +117,7 @@ export function HolesTable({ outlook, holes }: Props) {
         </tfoot>
       </table>
       {isWhole && !outlook.budget.possible && (
-        <p class="warning">
-          No round that these odds allow comes out at {outlook.target}; the budget is a wish. Choose a target
-          nearer to the expected score.
-        </p>
+        <p class="warning">{words.round.table.impossible({ target: outlook.target })}</p>
       )}
     </section>
   );

@@ -1,7 +1,7 @@
 /** Where strokes go, by kind of stroke, against the own plan's ups and downs and against a peer. */
 
 import { levelName } from '../../../core/player/presets.ts';
-import { LEDGER_KINDS, LEDGER_WORDS, roundLedger } from '../../../core/round/ledger.ts';
+import { LEDGER_KINDS, roundLedger } from '../../../core/round/ledger.ts';
 import { signedText } from '../../state/measures.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { ledgerKey, stopLedgers } from '../effects/follow-ledgers.ts';
@@ -11,6 +11,7 @@ import { roundStoreOf, useRound, useRoundDispatch } from '../state/use-round.ts'
 import { useWords } from '../../state/use-words.ts';
 
 export function LedgerPanel({ holes }: { readonly holes: RoundHoles }) {
+  const words = useWords();
   const tools = useTools();
   const state = useRound((round) => round);
   const handicap = useApp((app) => app.player?.value.handicap);
@@ -25,21 +26,21 @@ export function LedgerPanel({ holes }: { readonly holes: RoundHoles }) {
     (kept.length + Object.values(state.ledgerWork).reduce((sum, work) => sum + work.share, 0)) /
     Math.max(1, holes.ready.length);
   return (
-    <section aria-label="Where strokes go" class="table-box">
+    <section aria-label={words.round.ledger.title} class="table-box">
       <div class="table-head">
-        <h3>Where strokes go</h3>
-        {peer !== null && <span class="faint">against a peer: {levelName(peer)}</span>}
+        <h3>{words.round.ledger.title}</h3>
+        {peer !== null && <span class="faint">{words.round.ledger.peer({ peer: levelName(peer) })}</span>}
       </div>
       {!isWhole && (
         <div class="work-line">
           <span role="status">
             {state.ledgersStopped
-              ? `Stopped; ${kept.length} of ${holes.all.length} holes are counted`
+              ? words.round.ledger.stopped({ count: kept.length, total: holes.all.length })
               : holes.ready.length < holes.all.length
-                ? 'Counted once every hole is worked out'
-                : 'Playing each hole 1 500 times, you and the peer'}
+                ? words.round.ledger.onceAll
+                : words.round.ledger.playing}
           </span>
-          <progress class="fine-progress" max={1} value={share} aria-label="Counting strokes" />
+          <progress class="fine-progress" max={1} value={share} aria-label={words.round.ledger.counting} />
           <button
             type="button"
             class="small-button"
@@ -49,7 +50,7 @@ export function LedgerPanel({ holes }: { readonly holes: RoundHoles }) {
                 : stopLedgers(tools, roundStoreOf(tools))
             }
           >
-            {state.ledgersStopped ? 'Go on' : 'Stop'}
+            {state.ledgersStopped ? words.plan.goOn : words.round.help.stop}
           </button>
         </div>
       )}
@@ -72,28 +73,28 @@ function LedgerTable({
       <table class="plain-table">
         <thead>
           <tr>
-            <th scope="col">Strokes of {count === 1 ? 'one hole' : `${count} holes`}</th>
+            <th scope="col">{words.round.ledger.strokesOf({ count })}</th>
             <th scope="col" class="number">
-              Strokes
+              {words.round.ledger.strokes}
             </th>
             <th scope="col" class="number">
-              Against the peer
+              {words.round.ledger.against}
             </th>
-            <th scope="col">Share of the ups and downs</th>
+            <th scope="col">{words.round.ledger.share}</th>
           </tr>
         </thead>
         <tbody>
           {lines.map(({ kind, strokes, gainedOnPeer, shareOfSpread }) => (
             <tr key={kind}>
-              <th scope="row">{LEDGER_WORDS[kind]}</th>
-              <td class="number">{strokes.mean.toFixed(1)}</td>
+              <th scope="row">{words.round.ledger.kinds[kind]}</th>
+              <td class="number">{words.figures.fixed(strokes.mean, 1)}</td>
               <td class="number">
                 {gainedOnPeer === null ? (
-                  <span class="faint">with its stroke</span>
+                  <span class="faint">{words.round.ledger.withStroke}</span>
                 ) : (
                   <>
                     {signedText(gainedOnPeer.mean, words)}{' '}
-                    <small>± {gainedOnPeer.standardError.toFixed(2)}</small>
+                    <small>± {words.figures.fixed(gainedOnPeer.standardError, 2)}</small>
                   </>
                 )}
               </td>
@@ -108,12 +109,14 @@ function LedgerTable({
         </tbody>
       </table>
       <p class="faint">
-        Greens in regulation {ledger.greensInRegulation.toFixed(1)}, three putts or more{' '}
-        {ledger.threePutts.toFixed(1)}, penalty balls {ledger.penaltyBalls.toFixed(1)} a round. Positive:
-        better than the peer (strokes gained, Broadie 2012).
+        {words.round.ledger.note({
+          greens: words.figures.fixed(ledger.greensInRegulation, 1),
+          threePutts: words.figures.fixed(ledger.threePutts, 1),
+          balls: words.figures.fixed(ledger.penaltyBalls, 1),
+        })}
       </p>
       <details>
-        <summary>Hole by hole</summary>
+        <summary>{words.round.table.name}</summary>
         <HoleLedgers ledger={ledger} />
       </details>
     </>
@@ -127,17 +130,17 @@ function HoleLedgers({ ledger }: { readonly ledger: ReturnType<typeof roundLedge
     <table class="plain-table">
       <thead>
         <tr>
-          <th scope="col">Hole</th>
+          <th scope="col">{words.round.hole}</th>
           {LEDGER_KINDS.map((kind) => (
             <th key={kind} scope="col" class="number">
-              {LEDGER_WORDS[kind]}
+              {words.round.ledger.kinds[kind]}
             </th>
           ))}
           <th scope="col" class="number">
-            Score
+            {words.round.score}
           </th>
           <th scope="col" class="number">
-            Against the peer
+            {words.round.ledger.against}
           </th>
         </tr>
       </thead>
@@ -147,10 +150,10 @@ function HoleLedgers({ ledger }: { readonly ledger: ReturnType<typeof roundLedge
             <th scope="row">{hole}</th>
             {LEDGER_KINDS.map((kind) => (
               <td key={kind} class="number">
-                {strokes[kind].mean.toFixed(2)}
+                {words.figures.fixed(strokes[kind].mean, 2)}
               </td>
             ))}
-            <td class="number">{score.mean.toFixed(2)}</td>
+            <td class="number">{words.figures.fixed(score.mean, 2)}</td>
             <td class="number">
               {gainedOnPeer === null
                 ? '–'

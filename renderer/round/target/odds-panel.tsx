@@ -6,6 +6,7 @@ import { countText, signedText } from '../../state/measures.ts';
 import { type Outlook, parOf, type RoundHoles } from '../state/planned-holes.ts';
 import { DistributionPicture } from './distribution-picture.tsx';
 import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; readonly holes: RoundHoles }) {
   const words = useWords();
@@ -14,26 +15,27 @@ export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; reado
   const par = parOf(holes.ready);
   const error = Math.hypot(...holes.ready.map(({ plan }) => recommendedOf(plan).standardError));
   return (
-    <section class="advice-card odds-panel" aria-label="Odds of the target">
+    <section class="advice-card odds-panel" aria-label={words.round.odds.name}>
       {isWhole ? (
         <>
-          <p class="kicker">
-            Chance to {outlook.words}: {target} or fewer on par {par}
-          </p>
+          <p class="kicker">{words.round.odds.chance({ words: outlook.words, target, par })}</p>
           <div class="odds-line">
-            <strong class="big-odds">{chanceWords(odds.target?.chance ?? 0)}</strong>
+            <strong class="big-odds">{chanceWords(odds.target?.chance ?? 0, words)}</strong>
             <dl class="figures">
               <div>
-                <dt>Expected score</dt>
+                <dt>{words.round.odds.expectedScore}</dt>
                 <dd>
-                  {odds.expected.toFixed(1)} <small>{signedText(odds.expected - par, words, 1)} to par</small>
+                  {words.figures.fixed(odds.expected, 1)}{' '}
+                  <small>
+                    {words.round.odds.toPar({ difference: signedText(odds.expected - par, words, 1) })}
+                  </small>
                 </dd>
               </div>
               <div>
-                <dt>8 of 10 rounds</dt>
+                <dt>{words.round.odds.eightOfTen}</dt>
                 <dd>
-                  {odds.range.low} to {odds.range.high}{' '}
-                  <small>{Math.round(100 * odds.range.share)} of 100</small>
+                  {words.round.odds.range({ low: odds.range.low, high: odds.range.high })}{' '}
+                  <small>{words.round.odds.ofHundred({ count: Math.round(100 * odds.range.share) })}</small>
                 </dd>
               </div>
             </dl>
@@ -42,39 +44,41 @@ export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; reado
       ) : (
         <>
           <p class="kicker">
-            {holes.ready.length} of {countText(holes.all.length, 'hole is', 'holes are')} worked out; the odds
-            to {outlook.words} come with the last of them
+            {words.round.odds.waiting({
+              ready: holes.ready.length,
+              count: holes.all.length,
+              words: outlook.words,
+            })}
           </p>
           <div class="odds-line">
-            <strong class="big-odds">{odds.expected.toFixed(1)}</strong>
-            <p class="faint">
-              expected over these {holes.ready.length}, par {par}
-            </p>
+            <strong class="big-odds">{words.figures.fixed(odds.expected, 1)}</strong>
+            <p class="faint">{words.round.odds.expectedOver({ holes: holes.ready.length, par })}</p>
           </div>
         </>
       )}
       <DistributionPicture outlook={outlook} par={par} />
       <p class="faint">
-        An estimate from this player’s shots: ± {error.toFixed(2)} strokes from sampling, and from day to day
-        form is taken to move all holes together by a standard deviation of {odds.formSd.toFixed(1)} strokes
-        over 18 holes
-        {odds.formSd === FORM_SD_STROKES
-          ? ' (an assumption: no figure for club players was found; Cotton, McIntyre & Price 2016 and Knuth 2008 bound it)'
-          : ' (your own figure)'}
-        .
+        {words.round.odds.note({
+          error: words.figures.fixed(error, 2),
+          form: words.figures.fixed(odds.formSd, 1),
+          source:
+            odds.formSd === FORM_SD_STROKES
+              ? ' (an assumption: no figure for club players was found; Cotton, McIntyre & Price 2016 and Knuth 2008 bound it)'
+              : ' (your own figure)',
+        })}
       </p>
     </section>
   );
 }
 
 /** Whole per cents, and what lies beyond them said as such. */
-export function chanceWords(chance: number): string {
-  if (chance < 0.005) return chance === 0 ? '0 %' : 'under 1 %';
-  if (chance > 0.995) return 'over 99 %';
+export function chanceWords(chance: number, { round }: Words): string {
+  if (chance < 0.005) return chance === 0 ? '0 %' : round.chanceUnder;
+  if (chance > 0.995) return round.chanceOver;
   return `${Math.round(100 * chance)} %`;
 }
 
 /** To a tenth of a per cent, for chances that are held against each other. */
-export function tenthText(chance: number): string {
-  return `${(100 * chance).toFixed(1)} %`;
+export function tenthText(chance: number, { figures }: Words): string {
+  return `${figures.fixed(100 * chance, 1)} %`;
 }

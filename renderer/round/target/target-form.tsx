@@ -8,15 +8,12 @@ import { NumberField } from '../number-field.tsx';
 import { firstScore, parOf, ratingOf, strokesFor } from '../state/planned-holes.ts';
 import type { TargetKind } from '../state/round-state.ts';
 import { useRound, useRoundDispatch } from '../state/use-round.ts';
+import { useWords } from '../../state/use-words.ts';
 
-const KINDS: readonly (readonly [TargetKind, string])[] = [
-  ['beat', 'Beat a score'],
-  ['score', 'A score or fewer'],
-  ['net-par', 'Net par'],
-  ['handicap', 'Play to a handicap'],
-];
+const KINDS: readonly TargetKind[] = ['beat', 'score', 'net-par', 'handicap'];
 
 export function TargetForm() {
+  const words = useWords();
   const wishes = useRound((state) => state.wishes);
   const course = useApp((state) => state.course?.value ?? null);
   const player = useApp((state) => state.player?.value ?? null);
@@ -26,18 +23,18 @@ export function TargetForm() {
   const par = parOf(course.holes);
   const isRated = wishes.targetKind === 'net-par' || wishes.targetKind === 'handicap';
   return (
-    <section class="round-form" aria-label="What to play for">
+    <section class="round-form" aria-label={words.round.target.title}>
       <Choice
-        label="Kind of target"
+        label={words.round.target.kind}
         name="target-kind"
         value={wishes.targetKind}
-        entries={KINDS}
+        entries={KINDS.map((kind) => [kind, words.round.target.kinds[kind]])}
         choose={(targetKind) => wish({ targetKind })}
       />
       <div class="form-line">
         {(wishes.targetKind === 'beat' || wishes.targetKind === 'score') && (
           <NumberField
-            name={wishes.targetKind === 'beat' ? 'Beat' : 'Score'}
+            name={wishes.targetKind === 'beat' ? words.round.target.beat : words.round.score}
             value={wishes.score}
             usual={String(firstScore(course, player))}
             least={course.holes.length}
@@ -47,7 +44,7 @@ export function TargetForm() {
         )}
         {wishes.targetKind === 'handicap' && (
           <NumberField
-            name="Handicap aimed at"
+            name={words.round.target.aimedAt}
             value={wishes.aim}
             usual={String(player?.handicap ?? 18)}
             least={-10}
@@ -59,7 +56,7 @@ export function TargetForm() {
         {isRated && (
           <>
             <NumberField
-              name="Course rating"
+              name={words.round.target.rating}
               value={wishes.courseRating}
               usual={String(par)}
               least={20}
@@ -68,7 +65,7 @@ export function TargetForm() {
               change={(courseRating) => wish({ courseRating })}
             />
             <NumberField
-              name="Slope"
+              name={words.round.target.slope}
               value={wishes.slopeRating}
               usual="113"
               least={55}
@@ -80,25 +77,29 @@ export function TargetForm() {
       </div>
       {isRated && (
         <p class="faint">
-          Handicap index {player?.handicap ?? '18 (the player file has none)'}: course handicap{' '}
-          {courseHandicap(player?.handicap ?? 18, ratingOf(wishes, course))}, playing handicap in stroke play{' '}
-          {strokesFor(wishes, course, player)} (World Handicap System, 95 %).
-          {wishes.courseRating === null &&
-            ' Without the rating on the scorecard the course counts as rated at its par, slope 113.'}
+          {words.round.target.handicaps({
+            index:
+              player?.handicap === undefined
+                ? words.round.target.noHandicap
+                : words.figures.short(player.handicap, 1),
+            course: courseHandicap(player?.handicap ?? 18, ratingOf(wishes, course)),
+            playing: strokesFor(wishes, course, player),
+          })}
+          {wishes.courseRating === null && ` ${words.round.target.unrated}`}
         </p>
       )}
       <div class="form-line">
         <NumberField
-          name="Form varies by"
+          name={words.round.target.formVaries}
           value={wishes.formSd === FORM_SD_STROKES ? null : wishes.formSd}
-          usual={FORM_SD_STROKES.toFixed(1)}
+          usual={words.figures.fixed(FORM_SD_STROKES, 1)}
           least={0}
           most={10}
           step={0.1}
           change={(formSd) => wish({ formSd: formSd ?? FORM_SD_STROKES })}
         />
         <NumberField
-          name="Peer’s handicap"
+          name={words.round.target.peerHandicap}
           value={wishes.peerHandicap}
           usual={String(player?.handicap ?? '')}
           least={-10}
@@ -107,12 +108,12 @@ export function TargetForm() {
           change={(peerHandicap) => wish({ peerHandicap })}
         />
         <Choice
-          label="Peer"
+          label={words.round.target.peer}
           name="peer-group"
           value={wishes.peerGroup}
           entries={[
-            ['men', 'men'],
-            ['women', 'women'],
+            ['men', words.round.target.men],
+            ['women', words.round.target.women],
           ]}
           choose={(peerGroup) => wish({ peerGroup })}
         />

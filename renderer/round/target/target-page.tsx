@@ -5,16 +5,18 @@ import { HolesTable } from './holes-table.tsx';
 import { LedgerPanel } from './ledger-panel.tsx';
 import { OddsPanel } from './odds-panel.tsx';
 import { TargetForm } from './target-form.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function TargetPage() {
+  const words = useWords();
   const outlook = useOutlook();
   const holes = useRoundHoles();
   return (
     <>
-      <h2>What to play for</h2>
+      <h2>{words.round.target.title}</h2>
       <TargetForm />
       {outlook === null ? (
-        <p class="faint">The odds come with the first hole that is worked out.</p>
+        <p class="faint">{words.round.target.comes}</p>
       ) : (
         <>
           <OddsPanel outlook={outlook} holes={holes} />

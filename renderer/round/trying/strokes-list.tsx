@@ -2,7 +2,7 @@
 
 import { signedText } from '../../state/measures.ts';
 import { costOf, type TryHole, type TriedStroke } from './try-state.ts';
-import { type Trying, wordsOf } from './use-trying.ts';
+import { type Trying, attemptWords } from './use-trying.ts';
 import { useWords } from '../../state/use-words.ts';
 import type { Words } from '../../../core/words/words.ts';
 
@@ -15,15 +15,15 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
         <table class="plain-table">
           <thead>
             <tr>
-              <th scope="col">Stroke</th>
-              <th scope="col">Ended</th>
+              <th scope="col">{words.round.try.strokeColumn}</th>
+              <th scope="col">{words.round.entry.ended}</th>
               <th scope="col" class="number">
-                Choice cost
+                {words.round.try.choiceCost}
               </th>
               <th scope="col" class="number">
-                Gained
+                {words.round.gained}
               </th>
-              <th scope="col">Same luck</th>
+              <th scope="col">{words.round.try.sameLuck}</th>
             </tr>
           </thead>
           <tbody>
@@ -31,8 +31,8 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
               <tr key={i}>
                 <th scope="row">{stroke.shot.club}</th>
                 <td>
-                  {endWords(stroke)}
-                  {stroke.shot.wasPoor ? ', poor strike' : ''}
+                  {endWords(stroke, words)}
+                  {stroke.shot.wasPoor ? words.round.try.poorStrike : ''}
                 </td>
                 <td class="number">{costCell(stroke, words)}</td>
                 <td class="number">{signedText(stroke.shot.gained, words)}</td>
@@ -41,10 +41,10 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
                     type="button"
                     class="small-button"
                     disabled={trying.isBusy}
-                    aria-label={`choose anew: stroke ${i + 1} with the same luck`}
+                    aria-label={words.round.try.anewOf({ number: i + 1 })}
                     onClick={() => void trying.backTo(i)}
                   >
-                    choose anew
+                    {words.round.try.anew}
                   </button>
                 </td>
               </tr>
@@ -53,10 +53,7 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
         </table>
       )}
       {attempt.strokes.length > 0 && (
-        <p>
-          Your choices cost {signedText(costOf(attempt), words)} strokes on average against the plan’s; what
-          else was gained or lost was the strike and luck.
-        </p>
+        <p>{words.round.try.cost({ strokes: signedText(costOf(attempt), words) })}</p>
       )}
       <div class="form-line print-line">
         <button
@@ -65,7 +62,7 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
           disabled={trying.isBusy || attempt.strokes.length === 0}
           onClick={() => void trying.again(true)}
         >
-          From the tee, same luck
+          {words.round.try.teeSame}
         </button>
         <button
           type="button"
@@ -73,17 +70,17 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
           disabled={trying.isBusy}
           onClick={() => void trying.again(false)}
         >
-          From the tee, other luck
+          {words.round.try.teeOther}
         </button>
       </div>
       {others.length > 0 && (
         <>
-          <h3>Other ways with this luck</h3>
+          <h3>{words.round.try.otherWays}</h3>
           <ul class="review-words">
-            {others.map(({ words }, i) => (
-              <li key={i}>{words}</li>
+            {others.map(({ words: told }, i) => (
+              <li key={i}>{told}</li>
             ))}
-            {attempt.ball === null && <li>now {wordsOf(attempt)}</li>}
+            {attempt.ball === null && <li>{words.round.try.now({ words: attemptWords(attempt, words) })}</li>}
           </ul>
         </>
       )}
@@ -91,22 +88,17 @@ export function StrokesList({ state, trying }: { readonly state: TryHole; readon
   );
 }
 
-function endWords({ shot }: TriedStroke): string {
-  if (shot.kind === 'drop') return 'dropped, one penalty stroke or more';
-  if (shot.next === null) return 'holed';
-  const penalty = shot.penalty > 0 ? `, ${shot.penalty} penalty` : '';
-  return `${END_WORDS[shot.endLie]}${penalty}`;
+function endWords({ shot }: TriedStroke, words: Words): string {
+  const told = words.round.try;
+  if (shot.kind === 'drop') return told.dropped;
+  if (shot.next === null) return told.holedShot;
+  const penalty = shot.penalty > 0 ? told.penalty({ count: shot.penalty }) : '';
+  return `${words.round.lies[shot.endLie]}${penalty}`;
 }
 
-const END_WORDS = {
-  ...{ rough: 'rough', fairway: 'fairway', green: 'green', bunker: 'sand', tee: 'tee', woods: 'trees' },
-  ...{ longRough: 'long rough', path: 'path', penaltyYellow: 'yellow penalty area' },
-  ...{ penaltyRed: 'red penalty area', outOfBounds: 'out of bounds' },
-} as const;
-
 function costCell({ cost, shot }: TriedStroke, words: Words): string {
-  if (cost === null) return shot.kind === 'swing' ? 'not told' : '–';
+  if (cost === null) return shot.kind === 'swing' ? words.round.try.notTold : '–';
   return cost.tooCloseToCall
-    ? `${signedText(cost.cost, words)}, too close to call`
+    ? words.round.try.close({ cost: signedText(cost.cost, words) })
     : signedText(cost.cost, words);
 }

@@ -16,20 +16,21 @@ import { type Trying, useTrying } from './use-trying.ts';
 import { useWords } from '../../state/use-words.ts';
 
 export function TryPage() {
+  const words = useWords();
   const holes = useRoundHoles();
   const [number, setNumber] = useState<number | null>(null);
   const hole = holes.ready.find((one) => one.hole === number) ?? holes.ready[0] ?? null;
   const trying = useTrying(hole);
   return (
     <>
-      <h2>Try it out</h2>
+      <h2>{words.round.pages.try}</h2>
       {hole === null ? (
-        <p class="faint">A hole can be tried out as soon as it is worked out.</p>
+        <p class="faint">{words.round.try.soon}</p>
       ) : (
         <>
           <div class="form-line print-line">
             <Field
-              name="Hole"
+              name={words.round.hole}
               control={(id) => (
                 <select
                   id={id}
@@ -38,16 +39,13 @@ export function TryPage() {
                 >
                   {holes.ready.map((one) => (
                     <option key={one.hole} value={one.hole}>
-                      {one.hole}, par {one.par}
+                      {words.round.try.holeOption({ hole: one.hole, par: one.par })}
                     </option>
                   ))}
                 </select>
               )}
             />
-            <span class="faint">
-              Your own spread, one ball at a time: choose club and aim on the map, then play. The luck is
-              numbered, so another choice can be tried with the same.
-            </span>
+            <span class="faint">{words.round.try.note}</span>
           </div>
           {trying.state !== null && <TryBoard state={trying.state} trying={trying} />}
         </>
@@ -102,7 +100,7 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
     <div class="places">
       <HoleMap
         {...{ course, hole, frame, also }}
-        label={`Hole ${state.hole}, choose the aim`}
+        label={words.round.try.chooseAim({ hole: state.hole })}
         choose={(spot) => setTarget(spot)}
       >
         {(place) => (
@@ -127,15 +125,25 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
       <div class="places-list">
         {ball === null ? (
           <p role="status">
-            <strong>Holed out in {state.attempt.score}.</strong> Par {hole.par}; the plan expects{' '}
-            {strokesText(state.attempt.strokes[0]?.shot.expectedBefore ?? NaN, words)}.
+            <strong>{words.round.try.holed({ score: state.attempt.score })}</strong>{' '}
+            {words.round.try.planExpects({
+              par: hole.par,
+              strokes: strokesText(state.attempt.strokes[0]?.shot.expectedBefore ?? NaN, words),
+            })}
           </p>
         ) : (
           <>
             <p role="status">
-              Stroke {ball.taken + 1}: {LIE_WORDS[LIE_NAMES[ball.lie]!]},{' '}
-              {toHoleText(Math.hypot(pin.x - ball.spot.x, pin.y - ball.spot.y), isPutt, units, words)} to the
-              hole.
+              {words.round.try.stroke({
+                number: ball.taken + 1,
+                where: words.round.try.where[LIE_NAMES[ball.lie]!],
+                length: toHoleText(
+                  Math.hypot(pin.x - ball.spot.x, pin.y - ball.spot.y),
+                  isPutt,
+                  units,
+                  words,
+                ),
+              })}
             </p>
             <div class="form-line">
               {isPutt ? (
@@ -145,12 +153,12 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
                   disabled={trying.isBusy}
                   onClick={() => go({ kind: 'putt' })}
                 >
-                  Putt
+                  {words.round.try.putt}
                 </button>
               ) : (
                 <>
                   <Field
-                    name="Club"
+                    name={words.round.try.club}
                     control={(id) => (
                       <select
                         id={id}
@@ -175,7 +183,7 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
                       if (choice !== null) go({ kind: 'swing', choice });
                     }}
                   >
-                    Play
+                    {words.round.try.play}
                   </button>
                 </>
               )}
@@ -188,7 +196,7 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
                     if (state.own !== null) go(state.own);
                   }}
                 >
-                  {state.own.kind === 'drop' ? 'Drop, as the plan would' : 'Play the plan’s choice'}
+                  {state.own.kind === 'drop' ? words.round.try.dropAsPlan : words.round.try.playPlan}
                 </button>
               )}
               <button
@@ -197,7 +205,7 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
                 disabled={trying.isBusy}
                 onClick={() => void trying.playOut()}
               >
-                Plan to the end
+                {words.round.try.planToEnd}
               </button>
             </div>
           </>
@@ -207,13 +215,6 @@ function TryBoard({ state, trying }: { readonly state: TryHole; readonly trying:
     </div>
   );
 }
-
-const LIE_WORDS = {
-  ...{ rough: 'in the rough', fairway: 'on the fairway', green: 'on the green', bunker: 'in sand' },
-  ...{ tee: 'on the tee', longRough: 'in long rough', woods: 'in the trees', path: 'on a path' },
-  ...{ penaltyYellow: 'in the yellow penalty area', penaltyRed: 'in the red penalty area' },
-  outOfBounds: 'out of bounds',
-} as const;
 
 function trackOf({ strokes }: TryHole['attempt'], place: Place): string {
   return strokes.map(({ shot }) => pathOf([place(shot.from), place(shot.end)])).join('');

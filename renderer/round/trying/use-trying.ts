@@ -8,6 +8,7 @@ import { useTools } from '../../state/use-app.ts';
 import type { PlannedHole } from '../state/planned-holes.ts';
 import { type Attempt, emptyAttempt, type TryHole, withStroke } from './try-state.ts';
 import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export interface Trying {
   readonly state: TryHole | null;
@@ -37,7 +38,7 @@ export function useTrying(hole: PlannedHole | null): Trying {
     } catch (reason) {
       store.dispatch({
         type: 'trouble-met',
-        title: 'The stroke was not played',
+        title: words.round.try.notPlayed,
         message: reasonText(reason, words),
       });
     }
@@ -95,7 +96,7 @@ export function useTrying(hole: PlannedHole | null): Trying {
     again: (sameLuck) =>
       guarded(async () => {
         if (state === null) return;
-        const finished = { words: wordsOf(state.attempt), attempt: state.attempt };
+        const finished = { words: attemptWords(state.attempt, words), attempt: state.attempt };
         const others = state.attempt.strokes.length === 0 ? state.others : [...state.others, finished];
         await start(sameLuck ? state.luck : state.luck + 1, sameLuck ? others : []);
       }),
@@ -106,16 +107,19 @@ export function useTrying(hole: PlannedHole | null): Trying {
         const ball = await pool.deskOf(state.hole).startBall(state.resultKey);
         if (ball === null || first === undefined) return;
         const attempt = state.attempt.strokes.slice(0, index).reduce(withStroke, emptyAttempt(ball));
-        const others = [...state.others, { words: wordsOf(state.attempt), attempt: state.attempt }];
+        const others = [
+          ...state.others,
+          { words: attemptWords(state.attempt, words), attempt: state.attempt },
+        ];
         await settle({ ...state, attempt, others });
       }),
   };
 }
 
 /** `6 with Driver, 5-iron, putts 2`. */
-export function wordsOf({ strokes, score, ball }: Attempt): string {
+export function attemptWords({ strokes, score, ball }: Attempt, words: Words): string {
   const clubs = strokes.flatMap(({ shot }) => (shot.kind === 'putt' ? [] : [shot.club]));
   const putts = strokes.filter(({ shot }) => shot.kind === 'putt').length;
-  const head = ball === null ? `${score}` : `${score} so far`;
-  return `${head}: ${clubs.join(', ')}${putts === 0 ? '' : `, ${putts} ${putts === 1 ? 'putt' : 'putts'}`}`;
+  const head = ball === null ? `${score}` : words.round.try.soFar({ score });
+  return `${head}: ${clubs.join(', ')}${putts === 0 ? '' : `, ${words.round.try.putts({ count: putts })}`}`;
 }

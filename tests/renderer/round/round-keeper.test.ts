@@ -12,6 +12,7 @@ import {
 } from '../../../renderer/round/after/round-file.ts';
 import { RoundKeeper } from '../../../renderer/round/after/round-keeper.ts';
 import { makeStore } from '../../../renderer/state/store.ts';
+import { english } from '../../../core/words/english/english.ts';
 
 const ROUND = newRound({ name: 'Links, today', course: { name: 'Links' }, player: { name: 'Somebody' } });
 
@@ -69,7 +70,7 @@ function memoryHost(start: string = roundText(ROUND)) {
 
 function keeperOn(host: Host) {
   const store = makeStore<RoundFiles, RoundFileAction>(NO_ROUND, reduceRoundFiles);
-  return { store, keeper: new RoundKeeper(host, store) };
+  return { store, keeper: new RoundKeeper(host, store, () => english) };
 }
 
 describe('typing a round', () => {
