@@ -5,13 +5,25 @@ import { parForLength } from './defaults.ts';
 import { polylineLengthM } from './ellipsoid.ts';
 import { middleOf } from './polygon.ts';
 import { chooseGreen } from './hole-features.ts';
-import type { Area, Course, GroundLevel, Hole, HolePosition, StrayMarker, TeeMarker, Tree } from './model.ts';
+import type {
+  Area,
+  Course,
+  GroundLevel,
+  Hole,
+  HolePosition,
+  Sand,
+  SlopeMark,
+  StrayMarker,
+  TeeMarker,
+  Tree,
+} from './model.ts';
 import type { FeatureReading, HoleLine } from './read-feature.ts';
 
 export interface CourseHead {
   readonly name: string;
   readonly formatVersion: number;
   readonly invented: boolean;
+  readonly sand?: Sand;
 }
 
 export function assembleCourse(
@@ -22,6 +34,7 @@ export function assembleCourse(
   const areas: Area[] = [];
   const trees: Tree[] = [];
   const levels: GroundLevel[] = [];
+  const slopeMarks: SlopeMark[] = [];
   const markers: StrayMarker[] = [];
   const lines: HoleLine[] = [];
   for (const reading of readings) {
@@ -34,6 +47,9 @@ export function assembleCourse(
         break;
       case 'level':
         levels.push(reading.level);
+        break;
+      case 'slope':
+        slopeMarks.push(reading.mark);
         break;
       case 'marker':
         markers.push(reading.marker);
@@ -56,6 +72,7 @@ export function assembleCourse(
     areas,
     trees,
     levels,
+    ...(slopeMarks.length === 0 ? {} : { slopeMarks }),
     ...(strayMarkers.length === 0 ? {} : { strayMarkers }),
     warnings,
   };

@@ -19,6 +19,7 @@ import { par } from './rules/par.ts';
 import { positionOffGreen } from './rules/position-off-green.ts';
 import type { CourseRule } from './rules/rule.ts';
 import { selfCrossing } from './rules/self-crossing.ts';
+import { slopeMarks } from './rules/slope-marks.ts';
 import { strokeIndex } from './rules/stroke-index.ts';
 
 export const COURSE_RULES: readonly CourseRule[] = [
@@ -34,6 +35,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   openRing,
   selfCrossing,
   overlappingGreens,
+  slopeMarks,
   outsideBoundary,
   canopyAssumed,
 ];

@@ -8,6 +8,9 @@ export const WOODS_CANOPY: Canopy = { topM: 12, baseM: 2, densityPerM: DEFAULT_D
 export const TREE_CANOPY: Canopy = { topM: 10, baseM: 2.5, densityPerM: DEFAULT_DENSITY_PER_M };
 export const TREE_CROWN_RADIUS_M = 4;
 
+/** Height of a bunker's edge above its sand where the file has none, metres: a low one. */
+export const DEFAULT_LIP_M = 0.3;
+
 /** Width given to a path that is drawn as a line, metres. */
 export const PATH_WIDTH_M = 2.5;
 

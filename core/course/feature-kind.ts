@@ -5,7 +5,14 @@
 
 import type { Area, AreaKind } from './model.ts';
 
-export type FeatureKind = AreaKind | 'hole' | 'tree' | 'tee-marker' | 'hole-position' | 'ground-level';
+export type FeatureKind =
+  | AreaKind
+  | 'hole'
+  | 'tree'
+  | 'tee-marker'
+  | 'hole-position'
+  | 'ground-level'
+  | 'slope-mark';
 
 export const GOLF_TAGS: Readonly<Record<string, FeatureKind>> = {
   tee: 'tee',
@@ -28,6 +35,7 @@ export const OWN_KINDS: Readonly<Record<string, FeatureKind>> = {
   tee_marker: 'tee-marker',
   hole_position: 'hole-position',
   ground_level: 'ground-level',
+  slope_mark: 'slope-mark',
 };
 
 /** What a kind is called in messages. */
@@ -49,6 +57,7 @@ export const KIND_WORDS: Readonly<Record<FeatureKind, string>> = {
   'tee-marker': 'tee marker',
   'hole-position': 'hole position',
   'ground-level': 'ground level',
+  'slope-mark': 'slope arrow',
 };
 
 /** The kind that a feature's properties name; undefined where no known tag stands. */

@@ -4,7 +4,7 @@
  */
 
 import type { Fault } from '../result.ts';
-import type { LEAF_CYCLES, LEAF_TYPES } from './schema.ts';
+import type { LEAF_CYCLES, LEAF_TYPES, SANDS } from './schema.ts';
 
 /** [longitude, latitude] in degrees, WGS 84 (RFC 7946 order). */
 export type LonLat = readonly [number, number];
@@ -35,6 +35,8 @@ export interface Area {
   readonly name?: string;
   /** Woods only. Top and base of the canopy above the ground, metres; density in 1/m (see flight/trees). */
   readonly canopy?: Canopy;
+  /** Bunkers only: height of the edge above the sand, metres; absent where the file does not say. */
+  readonly lipM?: number;
   /** Woods only: measures that the file does not give and a default stands in for. */
   readonly assumed?: readonly AssumedMeasure[];
   /** Rings (by index) that the file left open; closed on reading. */
@@ -67,6 +69,16 @@ export interface Tree {
 export interface GroundLevel {
   readonly at: LonLat;
   readonly elevationM: number;
+}
+
+/** A slope seen on a green and put down by hand. */
+export interface SlopeMark {
+  readonly at: LonLat;
+  /** Metres of fall per metre. */
+  readonly slopeShare: number;
+  /** Where it falls to, radians clockwise from north. */
+  readonly downhill: number;
+  readonly featureIndex: number;
 }
 
 export interface TeeMarker {
@@ -109,15 +121,21 @@ export interface Hole {
   readonly featureIndex: number;
 }
 
+export type Sand = (typeof SANDS)[number];
+
 export interface Course {
   readonly name: string;
   readonly formatVersion: number;
   /** True where the file says that the place is invented. */
   readonly invented: boolean;
+  /** Of all bunkers; absent where the file does not say. */
+  readonly sand?: Sand;
   readonly holes: readonly Hole[];
   readonly areas: readonly Area[];
   readonly trees: readonly Tree[];
   readonly levels: readonly GroundLevel[];
+  /** Absent where the file has none. */
+  readonly slopeMarks?: readonly SlopeMark[];
   readonly strayMarkers?: readonly StrayMarker[];
   /** Things that planning can live with, e.g. a canopy height taken from a default. */
   readonly warnings: readonly Fault[];

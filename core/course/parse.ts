@@ -9,7 +9,7 @@ import { assembleCourse } from './assemble.ts';
 import { UNNAMED_COURSE } from './defaults.ts';
 import { readJsonText } from './json-text.ts';
 import { FORMAT_VERSION, migrateCollection } from './migrate.ts';
-import type { Course } from './model.ts';
+import type { Course, Sand } from './model.ts';
 import { type FeatureReading, readFeature } from './read-feature.ts';
 import { canopyAssumed } from './rules/canopy-assumed.ts';
 import { type Collection, CollectionSchema, HeaderSchema } from './schema.ts';
@@ -81,11 +81,9 @@ export function parseCourseDocument(
   });
   if (errors.length > 0 && options.unreadable !== 'leave-out') return refuse([...errors, ...warnings]);
 
-  const { name, invented } = header.value;
-  const read = assembleCourse({ name, invented, formatVersion: FORMAT_VERSION }, readings, [
-    ...errors,
-    ...warnings,
-  ]);
+  const { name, invented, sand } = header.value;
+  const head = { name, invented, formatVersion: FORMAT_VERSION, ...(sand === undefined ? {} : { sand }) };
+  const read = assembleCourse(head, readings, [...errors, ...warnings]);
   const course: Course = { ...read, warnings: [...read.warnings, ...canopyAssumed(read)] };
   return succeed({ course, document });
 }
@@ -94,6 +92,7 @@ interface Header {
   readonly formatVersion: number;
   readonly name: string;
   readonly invented: boolean;
+  readonly sand?: Sand;
   readonly warnings: readonly Fault[];
 }
 
@@ -128,6 +127,7 @@ function readHeader(collection: Collection): Result<Header, readonly Fault[]> {
     formatVersion: parsed.output.formatVersion,
     name: name === '' ? UNNAMED_COURSE : name,
     invented: parsed.output.invented ?? false,
+    ...(typeof parsed.output.sand === 'string' ? { sand: parsed.output.sand } : {}),
     warnings: [],
   });
 }

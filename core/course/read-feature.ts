@@ -5,7 +5,7 @@ import { briefly, type Fault } from '../result.ts';
 import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from './defaults.ts';
 import { featureKindOf, KIND_WORDS, whereFeature } from './feature-kind.ts';
 import { linePoints, pointOf, polygonsOf } from './geometry.ts';
-import type { Area, AreaKind, GroundLevel, LonLat, StrayMarker, Tree } from './model.ts';
+import type { Area, AreaKind, GroundLevel, LonLat, SlopeMark, StrayMarker, Tree } from './model.ts';
 import { readCanopy } from './read-canopy.ts';
 import { type FeatureContext, readProperties } from './read-properties.ts';
 import { orderRings } from './ring.ts';
@@ -32,6 +32,7 @@ export type FeatureReading =
   | { readonly as: 'areas'; readonly areas: readonly Area[] }
   | { readonly as: 'tree'; readonly tree: Tree }
   | { readonly as: 'level'; readonly level: GroundLevel }
+  | { readonly as: 'slope'; readonly mark: SlopeMark }
   | { readonly as: 'marker'; readonly marker: StrayMarker }
   | { readonly as: 'hole'; readonly hole: HoleLine }
   /** Of no kind we know: kept in the file, left out of the course. */
@@ -98,6 +99,15 @@ function build(geometry: Geometry, properties: Properties, context: FeatureConte
         reading: { as: 'level', level: { at: pointOf(geometry), elevationM: properties.ele! } },
         faults: [],
       };
+    case 'slope-mark': {
+      const mark: SlopeMark = {
+        at: pointOf(geometry),
+        slopeShare: properties.slope_percent! / 100,
+        downhill: (properties.downhill_deg! * Math.PI) / 180,
+        featureIndex: index,
+      };
+      return { reading: { as: 'slope', mark }, faults: [] };
+    }
     case 'tree': {
       const { canopy, assumed, faults } = readCanopy(properties, TREE_CANOPY, context);
       const crown = properties.diameter_crown ?? undefined;
@@ -141,6 +151,7 @@ function buildAreas(
       rings,
       ...(typeof properties.ref === 'number' ? { hole: properties.ref } : {}),
       ...(typeof properties.name === 'string' ? { name: properties.name } : {}),
+      ...(typeof properties.lip_m === 'number' ? { lipM: properties.lip_m } : {}),
       ...(woods === undefined ? {} : { canopy: woods.canopy }),
       ...(woods === undefined || woods.assumed.length === 0 ? {} : { assumed: woods.assumed }),
       ...(open.length === 0 ? {} : { openRings: open }),

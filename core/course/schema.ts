@@ -75,6 +75,8 @@ function numberOrText(least: number, most: number, suffix = '') {
   ]);
 }
 
+export const SANDS = ['soft', 'medium', 'firm'] as const;
+
 /** OpenStreetMap's values of `leaf_type` and `leaf_cycle` that say what a crown is like in the bare season. */
 export const LEAF_TYPES = ['broadleaved', 'needleleaved', 'mixed'] as const;
 export const LEAF_CYCLES = ['evergreen', 'deciduous', 'semi_evergreen', 'semi_deciduous', 'mixed'] as const;
@@ -107,6 +109,12 @@ export const PropertiesSchema = v.looseObject({
   leaf_cycle: v.nullish(v.picklist(LEAF_CYCLES)),
   /** Metres above sea level. */
   ele: v.nullish(numberOrText(-500, 9000, METRE_SUFFIX)),
+  /** Height of a bunker's edge above its sand, metres. */
+  lip_m: v.nullish(numberOrText(0, 10, METRE_SUFFIX)),
+  /** Fall of a green, metres per 100 metres. */
+  slope_percent: v.nullish(numberOrText(0, 15)),
+  /** Where it falls to, degrees clockwise from true north. */
+  downhill_deg: v.nullish(numberOrText(0, 360)),
 });
 export type Properties = v.InferOutput<typeof PropertiesSchema>;
 export type PropertyKey = keyof typeof PropertiesSchema.entries;
@@ -124,6 +132,9 @@ export const PROPERTY_WORDS: Readonly<Record<PropertyKey, string>> = {
   leaf_type: LEAF_TYPES.join(', '),
   leaf_cycle: LEAF_CYCLES.join(', '),
   ele: 'metres above sea level, such as 31.5',
+  lip_m: 'metres from 0 to 10, such as 0.8',
+  slope_percent: 'per cent from 0 to 15, such as 2.5',
+  downhill_deg: 'degrees clockwise from north, from 0 to 360, such as 135 for south-east',
 };
 
 export interface KindRule {
@@ -140,7 +151,7 @@ export const KIND_RULES: Readonly<Record<FeatureKind, KindRule>> = {
   tee: area,
   fairway: area,
   green: area,
-  bunker: area,
+  bunker: { ...area, optional: ['ref', 'name', 'lip_m'] },
   rough: area,
   'long-rough': area,
   'penalty-yellow': area,
@@ -169,6 +180,7 @@ export const KIND_RULES: Readonly<Record<FeatureKind, KindRule>> = {
   'tee-marker': marker,
   'hole-position': marker,
   'ground-level': { geometry: ['Point'], required: ['ele'], optional: ['name'] },
+  'slope-mark': { geometry: ['Point'], required: ['slope_percent', 'downhill_deg'], optional: ['name'] },
 };
 
 /** The `holewright` member of the collection. */
@@ -178,6 +190,8 @@ export const HeaderSchema = v.looseObject({
   invented: v.nullish(v.boolean()),
   notes: v.nullish(v.string()),
   datum: v.nullish(v.string()),
+  /** How firm the sand of the bunkers is. */
+  sand: v.nullish(v.picklist(SANDS)),
 });
 
 export const FeatureSchema = v.looseObject({

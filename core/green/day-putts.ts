@@ -1,12 +1,15 @@
 /**
- * Putts on a day's greens. A green whose levels are in the file is putted over its own slopes; one without keeps the player's
+ * Putts on a day's greens. A green whose slopes or levels are in the file is putted over them; one without keeps the player's
  * record, which is what they hole on greens of ordinary slopes and speed, moved by what another speed changes there.
  */
 
+import { HOLE_RADIUS_M } from '../putting/capture.ts';
 import type { PuttingTable, PuttOdds } from '../putting/putting.ts';
 import { levelPutts, type PuttsAround } from '../putting/putts-around.ts';
 import { greenPutts, type GreenPuttsProblem } from './green-putts.ts';
 import { type PuttField, solvePutts } from './putt-field.ts';
+import { PuttRoller } from './roll-putt.ts';
+import { rollDraw, strokeFrom } from './stroke.ts';
 import { ORDINARY_GREEN } from './stroke-skill.ts';
 import { planeGreen } from './surface.ts';
 
@@ -120,5 +123,30 @@ function fieldPutts(field: PuttField): PuttsAround {
       const three = read(field.three, east, north);
       return [one, two, three, Math.max(0, 1 - one - two - three)];
     },
+    rollOnce: rollerOver(field),
+  };
+}
+
+/** Single putts over the field's green, with the stroke and the misreads that its values are made with. */
+function rollerOver({ problem, skill, decelerationMps2 }: PuttField): NonNullable<PuttsAround['rollOnce']> {
+  const roller = new PuttRoller(problem.surface, decelerationMps2);
+  return (east, north, { direction, run, readAlong, readAcross }) => {
+    // On the rim or nearer the ball is as good as holed.
+    if (Math.hypot(east, north) <= HOLE_RADIUS_M) return null;
+    const stroke = strokeFrom(problem.surface, decelerationMps2, skill, east, north);
+    rollDraw(
+      roller,
+      stroke,
+      skill,
+      {
+        count: 1,
+        direction: Float64Array.of(direction),
+        run: Float64Array.of(run),
+        readAlong: Float64Array.of(readAlong),
+        readAcross: Float64Array.of(readAcross),
+      },
+      0,
+    );
+    return roller.holed ? null : { east: roller.endX, north: roller.endY };
   };
 }

@@ -40,7 +40,11 @@ export function slopesFromLevels(levels: readonly Level[], grid: RasterShape): S
   return fillField(grid, (x, y) => planeFit(levels, x, y));
 }
 
-/** Gradients between marks by inverse-square weights (Shepard 1968). Null without marks. */
+/**
+ * Gradients between marks by inverse-square weights (Shepard 1968, "A two-dimensional interpolation function"). Null
+ * without marks. Equal marks make a plane; far from all of them the field nears their mean. It goes through every mark
+ * and knows no ridge that lies between two; being blended from gradients it need not be that of any one surface.
+ */
 export function slopesFromMarks(marks: readonly SlopeMark[], grid: RasterShape): SlopeField | null {
   if (marks.length === 0) return null;
   return fillField(grid, (x, y) => {

@@ -1,5 +1,6 @@
 /** One hole as a raster in metres of the hole's own frame: lie, canopy and elevation per cell. */
 
+import type { BunkerLip } from './bunker-lips.ts';
 import { Lie, type LieCode } from './lies.ts';
 import type { SkylineBook } from './skyline.ts';
 import type { Trunk } from './trunks.ts';
@@ -21,6 +22,8 @@ export interface HoleGround {
   readonly canopyBase: Float32Array;
   /** 1/m, see `Canopy`. */
   readonly canopyDensity: Float32Array;
+  /** Of the course's bunkers; absent where nothing is asked of them. */
+  readonly lips?: readonly BunkerLip[];
   /** Of trees that stand by themselves. */
   readonly trunks: readonly Trunk[];
   /**
@@ -38,7 +41,7 @@ export interface HoleGround {
   readonly highestCanopy: number;
   /** Metres above the course's datum, or null where the file has no levels. */
   readonly elevation: Float32Array | null;
-  /** Metres of rise per metre to the east and to the north, two numbers a cell; null where the file has no levels. */
+  /** Metres of rise per metre to the east and to the north, two numbers a cell; null where the file has neither levels nor slope arrows. */
   readonly slopes: Float32Array | null;
 }
 

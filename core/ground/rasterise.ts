@@ -3,6 +3,8 @@
 import type { Area, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import type { Season } from '../conditions/conditions.ts';
+import { withPaintedSlopes } from '../green/painted-slopes.ts';
+import { bunkerLips } from './bunker-lips.ts';
 import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
 import { elevationRaster, slopeRaster } from './elevation.ts';
 import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
@@ -56,10 +58,17 @@ export function rasteriseHole(
     cellsPerM: 1 / raster.cellM,
     lie,
     ...canopies,
+    lips: bunkerLips(course, frame),
     sameLie: sameLieDistance(raster, lie),
     ...canopyStoreys(raster, canopies.canopyTop, elevation),
     elevation,
-    slopes: elevation === null ? null : slopeRaster(raster, elevation),
+    slopes: withPaintedSlopes(
+      course,
+      hole,
+      frame,
+      raster,
+      elevation === null ? null : slopeRaster(raster, elevation),
+    ),
   };
 }
 

@@ -5,6 +5,7 @@ import { shotLaw, type ShotLaw } from '../flight/shot-law.ts';
 import { isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
 import type { PlayerModel, ShotSpread } from '../player/model.ts';
+import { choicesOverLip } from './bunker-lip.ts';
 import { carryToStop } from './finish.ts';
 import type { Choice, Option, Spot } from './model.ts';
 import { shotTurn } from './shot-turn.ts';
@@ -113,7 +114,7 @@ export function sensibleChoices(
     );
     choices.push(...(dry.length > 0 ? dry : aims));
   });
-  return choices;
+  return lie === Lie.bunker ? choicesOverLip(book, ground, spot, toPin, choices) : choices;
 }
 
 function fanOfAims(fan: AimFan, middle: number): number[] {

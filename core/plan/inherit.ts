@@ -1,6 +1,7 @@
 /** What a finer spacing takes over from the coarser one before it. */
 
 import type { LieCode } from '../ground/lies.ts';
+import { overLip } from './bunker-lip.ts';
 import type { Choice, Spot } from './model.ts';
 import { choiceTo } from './finish.ts';
 import type { PreparedHole } from './prepare.ts';
@@ -46,6 +47,7 @@ export function inheritedChoices(
     Math.max(0, Math.floor((state.spot.y - ground.south) / coarser.spacingM)),
   );
   const choices: Choice[] = [];
+  const clears = overLip(prepared.book, ground, state.spot, state.lie);
   const add = (spreadIndex: number, finish: Spot): void => {
     if (prepared.player.spreads[spreadIndex] === undefined) return;
     const choice = choiceTo(prepared.book, state.spot, state.lie, spreadIndex, finish);
@@ -55,7 +57,7 @@ export function inheritedChoices(
         Math.abs(c.bearing - choice.bearing) < SAME_BEARING &&
         Math.abs(c.carryM - choice.carryM) < 1,
     );
-    if (!known) choices.push(choice);
+    if (!known && clears(choice)) choices.push(choice);
   };
   const near = SAME_TARGET_SPACINGS * coarser.spacingM;
   const seen: { readonly spreadIndex: number; readonly finish: Spot }[] = [];

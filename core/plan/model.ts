@@ -99,6 +99,15 @@ export interface Recommendation {
   readonly reason: string;
 }
 
+/** A club that is not on offer from a bunker: its flight does not clear the lip. */
+export interface LipBlock {
+  readonly club: string;
+  readonly swing: Swing;
+  /** Height of the lip and distance of the bunker's edge on the way to the hole, metres. */
+  readonly lipM: number;
+  readonly atM: number;
+}
+
 export interface SpotPlan {
   readonly hole: number;
   readonly from: Spot;
@@ -110,6 +119,8 @@ export interface SpotPlan {
   /** Best first. Empty only for a ball out of bounds, where the stroke is played again. */
   readonly options: readonly Option[];
   readonly recommendation: Recommendation;
+  /** In a bunker, where there are any. */
+  readonly lipBlocks?: readonly LipBlock[];
   /** Expected strokes to hole out under the best option. */
   readonly expectedStrokes: number;
   readonly seed: string;

@@ -3,6 +3,7 @@
 import { isPenaltyArea } from '../ground/hole-ground.ts';
 import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
+import { lipBlocks } from './bunker-lip.ts';
 import { aimSpot, neighbouringChoices, OPEN_FAN, sensibleChoices, TREES_FAN } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
 import {
@@ -86,6 +87,8 @@ export function planFromSpot(
       return doubt === undefined ? option : { ...option, doubt };
     });
   }
+  const toPin = Math.atan2(prepared.pin.x - spot.x, prepared.pin.y - spot.y);
+  const blocks = lipBlocks(prepared.book, prepared.ground, spot, lie, toPin);
   return {
     hole: prepared.hole.number,
     from: spot,
@@ -96,6 +99,7 @@ export function planFromSpot(
     par: prepared.hole.par,
     options,
     recommendation: recommend(options),
+    ...(blocks.length === 0 ? {} : { lipBlocks: blocks }),
     expectedStrokes: options[0]?.meanStrokes ?? NaN,
     seed: prepared.seed,
   };

@@ -10,8 +10,10 @@ import { isOnRaster, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
 import { dayPutts, type DayPuttsProblem } from '../green/day-putts.ts';
+import { marksOnGreen } from '../green/painted-slopes.ts';
 import { rasteriseHole } from '../ground/rasterise.ts';
 import type { PlayerModel } from '../player/model.ts';
+import { withSand } from '../player/sand.ts';
 import { makePuttingTable, type PuttingTable } from '../putting/putting.ts';
 import type { PuttsAround } from '../putting/putts-around.ts';
 import { makeStreamKey, type StreamKey } from '../random/streams.ts';
@@ -60,7 +62,8 @@ export interface PreparedHole {
 
 /** Refuses a hole that is not in the course, has no green, or a tee or hole position that it does not have. */
 export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
-  const { course, player } = problem;
+  const { course } = problem;
+  const player = withSand(problem.player, course.sand);
   const hole = course.holes.find((candidate) => candidate.number === problem.holeNumber);
   if (hole === undefined) {
     const numbers = course.holes.map((candidate) => candidate.number).join(', ');
@@ -176,7 +179,7 @@ function puttsOf(
   const key = [hole.number, pin.x, pin.y, greenSpeedFt, directionSd, distanceSdShare].join(' ');
   let putts = known.get(key);
   if (putts === undefined) {
-    putts = dayPutts({ ...greenProblem(course, { frame, ground, pin, player }), greenSpeedFt });
+    putts = dayPutts({ ...greenProblem(course, { hole, frame, ground, pin, player }), greenSpeedFt });
     const [oldest] = known.keys();
     if (known.size >= KEPT_PUTTS && oldest !== undefined) known.delete(oldest);
     known.set(key, putts);
@@ -187,7 +190,7 @@ function puttsOf(
 /** The green of a prepared hole, but for its speed. */
 export function greenProblem(
   course: Course,
-  { frame, ground, pin, player }: Pick<PreparedHole, 'frame' | 'ground' | 'pin' | 'player'>,
+  { hole, frame, ground, pin, player }: Pick<PreparedHole, 'hole' | 'frame' | 'ground' | 'pin' | 'player'>,
 ): Omit<DayPuttsProblem, 'greenSpeedFt'> {
   let reachM = 0;
   for (let i = 0; i < ground.lie.length; i++) {
@@ -198,6 +201,7 @@ export function greenProblem(
   }
   return {
     levels: course.levels.map((level) => ({ ...frame.toSpot(level.at), elevationM: level.elevationM })),
+    marks: marksOnGreen(course, hole, frame),
     pin,
     putting: player.putting,
     table: puttingOf(player),

@@ -19,6 +19,7 @@ const NO_EDGES: ReadonlySet<FeatureKind | undefined> = new Set<FeatureKind>([
   'tee-marker',
   'hole-position',
   'ground-level',
+  'slope-mark',
   'tree',
 ]);
 

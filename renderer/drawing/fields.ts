@@ -3,7 +3,7 @@
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
 import { KIND_RULES, LEAF_CYCLES, LEAF_TYPES, type PropertyKey } from '../../core/course/schema.ts';
 import { CARD_LENGTH_MEMBER } from '../../core/course/card-length.ts';
-import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from '../../core/course/defaults.ts';
+import { DEFAULT_LIP_M, TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from '../../core/course/defaults.ts';
 import type { Units } from '../state/measures.ts';
 
 export interface Field {
@@ -29,6 +29,9 @@ const WORDS: Readonly<Record<PropertyKey, Omit<Field, 'key'>>> = {
   canopy_density_per_m: { words: 'Density', unit: 'per m', numeric: true },
   leaf_type: { words: 'Leaves', numeric: false, choices: LEAF_TYPES },
   leaf_cycle: { words: 'Keeps its leaves', numeric: false, choices: LEAF_CYCLES },
+  lip_m: { words: 'Lip above the sand', unit: 'm', numeric: true },
+  slope_percent: { words: 'Falls by', unit: '%', numeric: true },
+  downhill_deg: { words: 'Downhill to', unit: '° from north', numeric: true },
   ele: { words: 'Above sea level', unit: 'm', numeric: true },
 };
 
@@ -50,6 +53,7 @@ export function fieldsOf(kind: FeatureKind, units: Units): readonly Field[] {
 }
 
 function standardOf(kind: FeatureKind, key: PropertyKey): { readonly standard?: string } {
+  if (key === 'lip_m') return { standard: String(DEFAULT_LIP_M) };
   const canopy = kind === 'woods' ? WOODS_CANOPY : kind === 'tree' ? TREE_CANOPY : undefined;
   if (canopy === undefined) return {};
   switch (key) {

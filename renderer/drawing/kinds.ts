@@ -2,7 +2,8 @@
 
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
 
-export type DrawnAs = 'area' | 'line' | 'point';
+/** An arrow is two places, where it stands and whither it points; the file keeps a point and a direction. */
+export type DrawnAs = 'area' | 'line' | 'point' | 'arrow';
 
 export interface KindCard {
   readonly kind: FeatureKind;
@@ -33,6 +34,7 @@ export const KIND_CARDS: readonly KindCard[] = [
   { kind: 'penalty-yellow', words: 'Penalty area, yellow', key: 'y', drawnAs: 'area', ofHole: false },
   { kind: 'out-of-bounds', words: 'Out of bounds', key: 'o', drawnAs: 'area', ofHole: false },
   { kind: 'boundary', words: 'Course edge', key: 'u', drawnAs: 'area', ofHole: false },
+  { kind: 'slope-mark', words: 'Green slope', key: 'a', drawnAs: 'arrow', ofHole: false },
   { kind: 'ground-level', words: 'Ground level', key: 'v', drawnAs: 'point', ofHole: false },
 ];
 
@@ -51,5 +53,5 @@ export function cardOfKey(key: string): KindCard | undefined {
 
 /** Fewest places that make the thing. */
 export function fewestPlaces(drawnAs: DrawnAs): number {
-  return drawnAs === 'area' ? 3 : drawnAs === 'line' ? 2 : 1;
+  return drawnAs === 'area' ? 3 : drawnAs === 'point' ? 1 : 2;
 }

@@ -10,7 +10,7 @@ import {
 import { addFeature, type NewFeature } from '../../core/course/edits/add-feature.ts';
 import { cutHole } from '../../core/course/edits/cut-hole.ts';
 import { cutInTwo } from '../../core/course/edits/cut-in-two.ts';
-import { distanceM } from '../../core/course/ellipsoid.ts';
+import { bearingRad, distanceM } from '../../core/course/ellipsoid.ts';
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import { samePosition } from '../../core/course/positions.ts';
@@ -20,6 +20,9 @@ import type { DrawingDesk } from './desk.ts';
 import { CHOOSING, type DrawingState, type Mode } from './drawing-state.ts';
 import { cardOf, type DrawnAs, fewestPlaces } from './kinds.ts';
 import { lineOfHole } from './selectors.ts';
+
+/** Fall of a first slope arrow, per cent, to be corrected: an ordinary green's (common practice, no source). */
+const USUAL_SLOPE_PERCENT = 1.5;
 
 /** What the places drawn in this mode make; null where nothing is drawn. */
 export function sketchedAs(mode: Mode): DrawnAs | null {
@@ -36,7 +39,7 @@ export function sketchedAs(mode: Mode): DrawnAs | null {
   }
 }
 
-/** A click or Enter at a place: a point is done, a place on the first or last one ends a shape, others lengthen it. */
+/** A click or Enter at a place: a point is done, so is an arrow's second place; one on the first or last ends a shape, others lengthen it. */
 export function placeAt(desk: DrawingDesk, at: LonLat, nearM: number): void {
   const { mode, sketch } = desk.store.state();
   const drawnAs = sketchedAs(mode);
@@ -56,6 +59,7 @@ export function placeAt(desk: DrawingDesk, at: LonLat, nearM: number): void {
   }
   if (isOn(last)) return;
   desk.store.dispatch({ type: 'place-added', at });
+  if (drawnAs === 'arrow' && sketch.length === 1) finishSketch(desk);
 }
 
 /** Makes the thing of the places drawn. Where it is refused the places stay, to be put right. */
@@ -153,7 +157,13 @@ function firstProperties(
     case 'hole-position':
       return { name: firstFree(['Middle', 'Front', 'Back'], ofHole, 'Position') };
     case 'ground-level':
-      return { ele: nearestLevel(alike, state.sketch[0]!) };
+      return { ele: nearestValue(alike, 'ele', state.sketch[0]!) ?? 0 };
+    case 'slope-mark': {
+      const [at, towards] = state.sketch;
+      const slope = nearestValue(alike, 'slope_percent', at!) ?? USUAL_SLOPE_PERCENT;
+      const degrees = Math.round((bearingRad(at!, towards!) * 180) / Math.PI) % 360;
+      return { slope_percent: slope, downhill_deg: degrees };
+    }
     default:
       return {};
   }
@@ -167,19 +177,23 @@ function firstFree(usual: readonly string[], taken: readonly string[], word: str
   return `${word} ${number}`;
 }
 
-/** The height of the nearest level, to be corrected; 0 for the first. */
-function nearestLevel(levels: readonly EditableDocument['features'][number][], at: LonLat): number {
-  let best = 0;
+/** The number that the nearest of these points holds, to be corrected; null for the first. */
+function nearestValue(
+  points: readonly EditableDocument['features'][number][],
+  key: string,
+  at: LonLat,
+): number | null {
+  let best: number | null = null;
   let least = Infinity;
-  for (const level of levels) {
-    const geometry = geometryOf(level);
-    const height = Number.parseFloat(String(propertiesOf(level)['ele']));
-    if (geometry?.type !== 'Point' || !Number.isFinite(height)) continue;
+  for (const point of points) {
+    const geometry = geometryOf(point);
+    const value = Number.parseFloat(String(propertiesOf(point)[key]));
+    if (geometry?.type !== 'Point' || !Number.isFinite(value)) continue;
     const [lon, lat] = geometry.coordinates;
     const distance = distanceM([lon, lat], at);
     if (distance >= least) continue;
     least = distance;
-    best = height;
+    best = value;
   }
   return best;
 }
@@ -188,6 +202,7 @@ function geometryFor(places: readonly LonLat[], drawnAs: DrawnAs): Geometry {
   const positions = places.map(([lon, lat]): [number, number] => [lon, lat]);
   switch (drawnAs) {
     case 'point':
+    case 'arrow':
       return { type: 'Point', coordinates: positions[0]! };
     case 'line':
       return { type: 'LineString', coordinates: positions };

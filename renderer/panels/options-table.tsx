@@ -6,6 +6,7 @@ import { type AppState, OWN_AIM, type ShotId } from '../state/app-state.ts';
 import { currentPlan, isPlanRough, ownOption, paintedShot } from '../state/selectors.ts';
 import { useApp } from '../state/use-app.ts';
 import { remember } from '../state/remember.ts';
+import { LipNote } from './lip-note.tsx';
 import { OddsKey } from './odds-bar.tsx';
 import { OptionRow } from './option-row.tsx';
 import { OwnAimLine } from './own-aim.tsx';
@@ -79,6 +80,7 @@ export function OptionsTable() {
           ))}
         </tbody>
       </table>
+      <LipNote />
       <OwnAimLine />
     </section>
   );

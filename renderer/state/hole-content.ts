@@ -6,7 +6,7 @@
 import { KNOT_SPACING_M, LEVEL_REACH_M } from '../../core/ground/elevation.ts';
 import { GROUND_MARGIN_M } from '../../core/ground/rasterise.ts';
 import { metresPerDegree } from '../../core/course/degree-lengths.ts';
-import type { Area, Course, GroundLevel, Hole, LonLat, Tree } from '../../core/course/model.ts';
+import type { Area, Course, GroundLevel, Hole, LonLat, SlopeMark, Tree } from '../../core/course/model.ts';
 
 /** Room for the difference between degrees reckoned flat here and the raster's tangent plane. */
 const SLACK_M = 10;
@@ -48,6 +48,7 @@ function contentOf(course: Course, hole: Hole): string {
   const ground = widened(own, GROUND_MARGIN_M + SLACK_M);
   const digest = new Digest();
   digest.add(holeText(hole));
+  digest.add(course.sand ?? '');
   for (const area of course.areas) {
     // a hole's own green is played to wherever it lies, and out of bounds begins outside every boundary
     const always = area.kind === 'boundary' || (area.kind === 'green' && area.hole === hole.number);
@@ -58,6 +59,13 @@ function contentOf(course: Course, hole: Hole): string {
     if (overlap(extent, ground)) digest.add(treeText(tree));
   }
   for (const level of levelsFor(course.levels, own)) digest.add(levelText(level));
+  // as a hole's own green, its arrows may lie anywhere
+  const greens = course.areas.filter(({ kind, hole: of }) => kind === 'green' && of === hole.number);
+  for (const mark of course.slopeMarks ?? []) {
+    const at = extentOf([mark.at]);
+    if (overlap(at, ground) || greens.some((green) => overlap(at, areaExtent(green))))
+      digest.add(markText(mark));
+  }
   return digest.text();
 }
 
@@ -125,7 +133,7 @@ function areaDigest(area: Area): string {
   const before = digests.get(area);
   if (before !== undefined) return before;
   const digest = new Digest();
-  digest.add(`${area.kind} ${area.hole ?? ''} ${JSON.stringify(area.canopy ?? null)}`);
+  digest.add(`${area.kind} ${area.hole ?? ''} ${JSON.stringify([area.canopy ?? null, area.lipM ?? null])}`);
   digest.add(JSON.stringify(area.rings));
   const text = digest.text();
   digests.set(area, text);
@@ -144,6 +152,10 @@ function treeText({ at, crownRadiusM, canopy }: Tree): string {
 
 function levelText({ at, elevationM }: GroundLevel): string {
   return JSON.stringify([at, elevationM]);
+}
+
+function markText({ at, slopeShare, downhill }: SlopeMark): string {
+  return JSON.stringify(['slope', at, slopeShare, downhill]);
 }
 
 /** Two FNV-1a hashes of 32 bits from different starts (Fowler, Noll, Vo 1991): 64 bits, so that no two holes meet by chance. */

@@ -37,6 +37,13 @@ export function toHoleText(metres: number, onGreen: boolean, units: Units, words
   return `${words.figures.fixed(metres, 1)}${NARROW_GAP}m`;
 }
 
+/** A small height: tenths of a metre or of a foot. */
+export function heightText(metres: number, units: Units, { figures }: Words): string {
+  return units === 'yards'
+    ? `${figures.fixed(metres / M_PER_FOOT, 1)}${NARROW_GAP}ft`
+    : `${figures.fixed(metres, 1)}${NARROW_GAP}m`;
+}
+
 /** Strokes with two decimals. */
 export function strokesText(strokes: number, words: Words): string {
   return words.figures.fixed(strokes, 2);

@@ -134,7 +134,8 @@ export class PlannerDesk implements PlannerApi {
         solved.hole === task.hole && solved.content === content && isSameDay(solved.prepared, conditions),
     )?.prepared;
     // Putts over slopes depend on where the hole is: a rough answer does with those of before.
-    const mayMove = task.rough || opened.course.levels.length === 0;
+    const { levels, slopeMarks } = opened.course;
+    const mayMove = task.rough || (levels.length === 0 && slopeMarks === undefined);
     if (
       mayMove &&
       known?.teeName === task.teeName &&

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkCourse } from '../../core/course/check.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Fault } from '../../core/result.ts';
-import { area, at, collection, line, mustParse, plainHole, point, square } from './builders.ts';
+import { area, at, collection, line, mustParse, mustRefuse, plainHole, point, square } from './builders.ts';
 
 function check(...features: unknown[]): readonly Fault[] {
   return checkCourse(mustParse(collection(...features)));
@@ -165,6 +165,23 @@ describe('an outline', () => {
     );
     expect(course.areas[2]!.rings[0]).toHaveLength(5);
     expect(brief(checkCourse(course))).toEqual(['error ring-not-closed 3']);
+  });
+});
+
+describe('slope arrows', () => {
+  const arrow = (slope: number, ...place: [number, number]) =>
+    point({ holewright_kind: 'slope_mark', slope_percent: slope, downhill_deg: 45 }, at(...place));
+
+  it('are warned of off the greens and where a ball would not stop', () => {
+    const faults = check(...plainHole(1, 0), arrow(2, 0, 298), arrow(2, 0, 200), arrow(9.5, 3, 303));
+    expect(brief(faults)).toEqual(['warning slope-mark-off-green 4', 'warning slope-mark-steep 5']);
+    expect(faults[1]!.message).toContain('falls by 9.5 %');
+    expect(faults[1]!.message).toContain('takes 8 %');
+  });
+
+  it('without a slope or a direction are refused as a level without a height is', () => {
+    const bare = point({ holewright_kind: 'slope_mark', slope_percent: 2 }, at(0, 300));
+    expect(brief(mustRefuse(collection(...plainHole(1, 0), bare)))).toEqual(['error value-missing 3']);
   });
 });
 

@@ -74,6 +74,9 @@ describe('the published JSON Schema', () => {
       'leaf_type',
       'leaf_cycle',
       'ele',
+      'lip_m',
+      'slope_percent',
+      'downhill_deg',
     ];
     const tag = (table: object) =>
       fc.option(fc.constantFrom(...Object.keys(table), 'other'), { nil: undefined });

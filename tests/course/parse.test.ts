@@ -211,6 +211,17 @@ describe('a feature that can be read in part', () => {
 });
 
 describe('what is read', () => {
+  it('takes the lip of a bunker, and of no other area', () => {
+    const course = mustParse(
+      collection(
+        area({ golf: 'bunker', lip_m: '1.2 m' }, square(0, 0, 9)),
+        area({ golf: 'bunker' }, square(30, 0, 9)),
+        area({ golf: 'fairway', lip_m: 2 }, square(60, 0, 9)),
+      ),
+    );
+    expect(course.areas.map(({ lipM }) => lipM)).toEqual([1.2, undefined, undefined]);
+  });
+
   it('takes numbers and text alike, units of metres and nulls included', () => {
     const course = mustParse(
       collection(

@@ -41,6 +41,7 @@ export interface Patch {
   readonly outline: Outline;
   readonly hole?: number;
   readonly canopy?: Canopy;
+  readonly lipM?: number;
 }
 
 export interface FlatHole {
@@ -100,6 +101,7 @@ export function flatCourse(spec: FlatHole): Course {
     rings: [[...patch.outline, patch.outline[0]!].map((corner) => frame.toLonLat(corner))],
     ...(patch.hole === undefined ? {} : { hole: patch.hole }),
     ...(patch.canopy === undefined ? {} : { canopy: patch.canopy }),
+    ...(patch.lipM === undefined ? {} : { lipM: patch.lipM }),
     featureIndex,
   });
   const green: Patch = { ...disc('green', 0, 0, spec.greenRadiusM ?? 12), hole: number };

@@ -1,5 +1,6 @@
-/** Writes what the course says of itself: its name, notes, datum, whether the place is invented. */
+/** Writes what the course says of itself: its name, notes, datum, sand, whether the place is invented. */
 
+import type { Sand } from '../model.ts';
 import type { EditableDocument } from '../document.ts';
 import { type EditResult, makeEdit, refuseEdit } from './edit.ts';
 
@@ -8,6 +9,7 @@ export interface CourseWords {
   readonly notes?: string;
   readonly datum?: string;
   readonly invented?: boolean;
+  readonly sand?: Sand | '';
 }
 
 /** An empty text takes a member away. */
@@ -26,7 +28,11 @@ export function setCourse(document: EditableDocument, words: CourseWords): EditR
     differs = true;
   }
   if (!differs) return refuseEdit('nothing-to-do', 'The course says so already.');
-  return makeEdit(document, 'courseName' in words ? 'Rename the course' : 'Change the notes of the course', {
-    header,
-  });
+  const name =
+    'courseName' in words
+      ? 'Rename the course'
+      : 'sand' in words
+        ? 'Change the sand of the course'
+        : 'Change the notes of the course';
+  return makeEdit(document, name, { header });
 }

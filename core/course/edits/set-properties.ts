@@ -79,5 +79,8 @@ const NAMES: Readonly<Record<string, string>> = {
   leaf_type: 'leaves',
   leaf_cycle: 'leaf cycle',
   ele: 'elevation',
+  lip_m: 'lip',
+  slope_percent: 'slope',
+  downhill_deg: 'downhill direction',
   card_length_m: 'card length',
 };

@@ -52,6 +52,7 @@ const PLURALS: Readonly<Record<FeatureKind, string>> = {
   'tee-marker': 'tee markers',
   'hole-position': 'hole positions',
   'ground-level': 'ground levels',
+  'slope-mark': 'slope arrows',
 };
 
 function shorten(text: string): string {

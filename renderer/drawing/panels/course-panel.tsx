@@ -8,6 +8,7 @@ import { ExportPart } from '../export/export-part.tsx';
 import { ImportPanel } from '../import/import-panel.tsx';
 import { KeptCopies } from './kept-copies.tsx';
 import { NewCourseForm } from './new-course-form.tsx';
+import { SandField } from './sand-field.tsx';
 import { ValueField } from './value-field.tsx';
 
 export function CoursePanel() {
@@ -53,6 +54,7 @@ function CourseWords() {
         disabled={!editable}
         take={(notes) => desk.attempt((document) => setCourse(document, { notes }))}
       />
+      <SandField sand={shown('sand')} disabled={!editable} />
       <p class="faint">
         {name}: {count} things drawn
       </p>

@@ -44,6 +44,10 @@ function hintFor(state: DrawingState): string {
       const hole = holeForNew(state, mode.kind);
       const what = hole === null ? words : `${words}, hole ${hole}`;
       if (drawnAs === 'point') return `${what}: click where it is.`;
+      if (drawnAs === 'arrow')
+        return sketch.length === 0
+          ? `${what}: click on the green where you saw it fall.`
+          : `${what}: click downhill of it, then type how much it falls.`;
       if (drawnAs === 'line') {
         const from = mode.kind === 'hole' ? 'from the rearmost tee to the middle of the green' : 'along it';
         return sketch.length < 2
@@ -77,7 +81,10 @@ function SketchMeasures() {
   const drawnAs = sketchedAs(mode);
   if (drawnAs === null || drawnAs === 'point' || sketch.length === 0) return null;
   const places = cursor === null ? sketch : [...sketch, cursor.at];
-  const { lengthM, lastSideM, lastBearing, areaM2 } = measureDrawing(places, drawnAs);
+  const { lengthM, lastSideM, lastBearing, areaM2 } = measureDrawing(
+    places,
+    drawnAs === 'area' ? 'area' : 'line',
+  );
   return (
     <p class="sketch-measures">
       <span>

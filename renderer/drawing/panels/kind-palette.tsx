@@ -77,6 +77,8 @@ function swatchOf({ kind, drawnAs }: KindCard, palette: Palette) {
       return <path d="M6 15V2l7 2.5L6 7" class="swatch-line" />;
     case 'ground-level':
       return <path d="M3 8h10M8 3v10" class="swatch-line" />;
+    case 'slope-mark':
+      return <path d="M3 3l9 9M12 6v6h-6" class="swatch-line" />;
     case 'tree':
       return <circle cx="8" cy="8" r="6" fill={palette.crownDark} class="swatch-edge" />;
     default:

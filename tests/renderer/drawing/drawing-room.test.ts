@@ -1,7 +1,8 @@
 /** The course room's state: drawing, choosing, undoing. */
 
 import { describe, expect, it } from 'vitest';
-import { newDocument, serialise } from '../../../core/course/document.ts';
+import { courseOf, newDocument, openDocumentText, serialise } from '../../../core/course/document.ts';
+import { setProperties } from '../../../core/course/edits/set-properties.ts';
 import type { DrawingAction } from '../../../renderer/drawing/actions.ts';
 import type { DrawingDesk } from '../../../renderer/drawing/desk.ts';
 import { type DrawingState, emptyDrawing, type Mode } from '../../../renderer/drawing/drawing-state.ts';
@@ -110,6 +111,48 @@ describe('drawing', () => {
     desk.store.dispatch(draw('ground-level'));
     placeAt(desk, at(0, 0), 0.5);
     expect(desk.store.state().history.document.features.at(-1)).toMatchObject({ properties: { ele: 0 } });
+  });
+
+  it('makes a slope arrow of where it was seen and a place downhill of it', () => {
+    const desk = deskWith();
+    const before = serialise(desk.store.state().history.document);
+    desk.store.dispatch(draw('slope-mark'));
+    placeAt(desk, at(0, 100), 0.5);
+    expect(desk.store.state().sketch).toHaveLength(1);
+    placeAt(desk, at(0, 90), 0.5);
+    const { history, selection, sketch } = desk.store.state();
+    const made = history.document.features.at(-1)!;
+    expect(made).toMatchObject({
+      properties: { holewright_kind: 'slope_mark', slope_percent: 1.5, downhill_deg: 180 },
+      geometry: { type: 'Point', coordinates: at(0, 100) },
+    });
+    expect(selection).toEqual([made.id]);
+    expect(sketch).toEqual([]);
+    const course = courseOf(history.document);
+    expect(course.ok && course.value.slopeMarks).toMatchObject([{ slopeShare: 0.015, downhill: Math.PI }]);
+    // what the file holds is what comes back from it
+    const again = openDocumentText(serialise(history.document));
+    expect(again.ok && courseOf(again.value.document)).toEqual(course);
+    desk.undo();
+    expect(serialise(desk.store.state().history.document)).toBe(before);
+  });
+
+  it('takes the fall of the nearest arrow for a new one', () => {
+    const desk = deskWith();
+    const arrow = (east: number): void => {
+      placeAt(desk, at(east, 100), 0.1);
+      placeAt(desk, at(east + 5, 100), 0.1);
+    };
+    desk.store.dispatch(draw('slope-mark'));
+    arrow(0);
+    const [id] = desk.store.state().selection;
+    desk.attempt((document) => setProperties(document, [id!], { slope_percent: 2.5 }));
+    arrow(4);
+    expect(desk.store.state().history.document.features.at(-1)).toMatchObject({
+      properties: { slope_percent: 2.5, downhill_deg: 90 },
+    });
+    expect(desk.attempt((document) => setProperties(document, [id!], { slope_percent: 40 }))).toBe(false);
+    expect(desk.store.state().said?.words).toContain('per cent from 0 to 15');
   });
 });
 

@@ -15,7 +15,7 @@ function read(features: readonly TestFeature[]): Course {
   return course.value;
 }
 
-/** Two holes 700 units apart, each with green, bunker, woods, a tree and levels. */
+/** Two holes 700 units apart, each with green, bunker, woods, a tree, a slope arrow and levels. */
 function twoHoles(): TestFeature[] {
   return [1, 2].flatMap((hole) => {
     const east = (hole - 1) * 700;
@@ -28,6 +28,7 @@ function twoHoles(): TestFeature[] {
       area({ golf: 'bunker' }, square(east + 24, 126, 7)),
       area({ natural: 'wood', height: 14 }, square(east - 60, 60, 30)),
       point({ natural: 'tree', height: 9 }, at(east + 40, 40)),
+      point({ holewright_kind: 'slope_mark', slope_percent: 2, downhill_deg: 90 }, at(east + 3, 128)),
       ...[0, 60, 120].flatMap((north) =>
         [-60, 0, 60].map((side) =>
           point({ holewright_kind: 'ground_level', ele: 10 + north / 60 }, at(east + side, north)),
@@ -53,7 +54,8 @@ function moved(feature: TestFeature, east: number, north: number): TestFeature {
 function groundText(course: Course, number: number): string {
   const hole = course.holes.find((one) => one.number === number)!;
   const ground = rasteriseHole(course, hole, makeLocalFrame(hole.line[1]!), 6);
-  const sums = [ground.lie, ground.canopyTop, ground.canopyBase, ground.elevation ?? []].map((values) =>
+  const { lie, canopyTop, canopyBase, elevation, slopes } = ground;
+  const sums = [lie, canopyTop, canopyBase, elevation ?? [], slopes ?? []].map((values) =>
     Array.from(values).join(),
   );
   return [ground.west, ground.south, ground.columns, ground.rows, ...sums].join('|');
@@ -94,6 +96,14 @@ describe('the content of a hole', () => {
     const raised = { ...before[level]!, properties: { ...before[level]!.properties, ele: 99 } };
     const next = read(before.with(level, raised));
     expect(holeContent(next, 2)).not.toBe(holeContent(course, 2));
+  });
+
+  it('differs for another slope of its own green alone', () => {
+    const mark = before.findIndex(({ properties }) => properties?.['slope_percent'] !== undefined);
+    const steeper = { ...before[mark]!, properties: { ...before[mark]!.properties, slope_percent: 3 } };
+    const next = read(before.with(mark, steeper));
+    expect(holeContent(next, 1)).not.toBe(holeContent(course, 1));
+    expect(holeContent(next, 2)).toBe(holeContent(course, 2));
   });
 
   it('takes in every level where the hole has none near, since the nearest one bears on it', () => {
