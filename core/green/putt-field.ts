@@ -21,7 +21,7 @@ export interface GreenProblem {
   readonly putting: PuttingSkill;
   /** Farthest putt asked for, metres. */
   readonly longestM: number;
-  /** Bearings on each ring; 16 where absent. A level green needs but one. */
+  /** Bearings on each ring; 12 where absent. A level green needs but one. */
   readonly bearings?: number;
   /** Putts drawn per place, a power of two; 128 where absent. */
   readonly draws?: number;
@@ -50,7 +50,7 @@ export interface PuttField {
 
 const RING_GROWTH = 0.15;
 const NARROWEST_RING_M = 0.1;
-const DEFAULT_BEARINGS = 16;
+const DEFAULT_BEARINGS = 12;
 const DEFAULT_DRAWS = 128;
 const SETTLED = 1e-7;
 /** No place costs more than this many putts: on a slope that holds no ball a player stops putting. Common practice, no source. */
