@@ -8,7 +8,7 @@ import { makeLocalFrame, type LocalFrame } from '../course/local-frame.ts';
 import type { Course, Hole, HolePosition, LonLat, TeeMarker } from '../course/model.ts';
 import { isOnRaster, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
-import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
+import { bagFlights } from '../flight/bag-flights.ts';
 import { dayPutts, type DayPuttsProblem } from '../green/day-putts.ts';
 import { marksOnGreen } from '../green/painted-slopes.ts';
 import { rasteriseHole } from '../ground/rasterise.ts';
@@ -128,7 +128,7 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     player,
     conditions,
     putts: puttsOf(course, hole, frame, ground, pin, player, conditions),
-    book: new LawBook(player, flightsOf(player, conditions)),
+    book: bookOf(player, conditions),
     seed: problem.seed,
     key: makeStreamKey(problem.seed, 'hole', hole.number),
     isOnMap: (spot) => isOnRaster(ground, spot.x, spot.y),
@@ -209,15 +209,15 @@ export function greenProblem(
   };
 }
 
-/** The last day's flights of each player: they serve all holes. */
-const dayFlights = new WeakMap<PlayerModel, BagFlights>();
+/** The last day's flights and laws of each player: they serve all holes. */
+const dayBooks = new WeakMap<PlayerModel, LawBook>();
 
-function flightsOf(player: PlayerModel, conditions: Conditions): BagFlights {
-  const known = dayFlights.get(player);
-  if (known !== undefined && dayKey(known.conditions) === dayKey(conditions)) return known;
-  const flights = bagFlights(player.spreads, conditions);
-  dayFlights.set(player, flights);
-  return flights;
+function bookOf(player: PlayerModel, conditions: Conditions): LawBook {
+  const known = dayBooks.get(player);
+  if (known !== undefined && dayKey(known.flights.conditions) === dayKey(conditions)) return known;
+  const book = new LawBook(player, bagFlights(player.spreads, conditions));
+  dayBooks.set(player, book);
+  return book;
 }
 
 function pickTee(hole: Hole, name: string | undefined): Result<TeeMarker, Fault> {
