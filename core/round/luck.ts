@@ -4,7 +4,7 @@ import { inverseNormal } from '../random/normal.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
 import { makeStreamKey, RandomStream, type StreamKey } from '../random/streams.ts';
 
-/** One stroke's luck, in the terms of `ShotDraws`; a putt uses the first two. */
+/** One stroke's luck, in the terms of `ShotDraws`; a putt uses the first two, over slopes the next two for misreading them. */
 export interface ShotLuck {
   readonly distanceZ: number;
   readonly directionZ: number;

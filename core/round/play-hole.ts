@@ -12,7 +12,7 @@ import type { PreparedHole } from '../plan/prepare.ts';
 import type { StrokesField } from '../plan/strokes-field.ts';
 import { type HoleLuck, OneShot, type ShotLuck } from './luck.ts';
 import { type Decision, OwnPolicy } from './own-policy.ts';
-import { puttOnce } from './putt-once.ts';
+import { puttOn } from './putt-once.ts';
 
 /** Where strokes go. `approach` includes tee shots on par 3s; `short` is within 100 yards, off the green (Broadie 2012). */
 export type ShotClass = 'tee' | 'approach' | 'short' | 'putt';
@@ -149,8 +149,8 @@ export class HolePlay {
   }
 
   private putt(ball: Ball, luck: ShotLuck): PlayedShot {
-    const { pin, player } = this.prepared;
-    const left = puttOnce(ball.spot, pin, player.putting, luck.distanceZ, luck.directionZ);
+    const { pin, player, putts } = this.prepared;
+    const left = puttOn(putts, ball.spot, pin, player.putting, luck);
     const end = left ?? pin;
     const to =
       left === null
