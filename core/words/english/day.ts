@@ -90,6 +90,19 @@ export const day = {
   },
   ordinary: ({ temperature, feet }: { readonly temperature: string; readonly feet: string }) =>
     `An ordinary day: still air, ${temperature}, medium ground, greens ${feet} ft`,
+  /** The day that a played round keeps. */
+  ofRound: {
+    label: 'Day of the round',
+    under: ({ day }: { readonly day: string }) => `Played under this day: ${day}.`,
+    none: 'No day is noted: the round is held against an ordinary day.',
+    take: 'Note the day that is set now',
+    step: 'note the day of the round',
+    working: ({ done, total }: { readonly done: number; readonly total: number }) =>
+      `Holes are worked out for the day of the round: ${done} of ${total} compared`,
+    stop: 'Stop',
+    stopped: 'Stopped: holes that are not worked out for the day of the round are compared by their totals.',
+    goOn: 'Go on',
+  },
   /** Rounds once kept weather of their own beside the plan's day. */
   oneDay: {
     step: 'the round’s own weather',

@@ -83,6 +83,19 @@ export const day: typeof english = {
   },
   ordinary: ({ temperature, feet }) =>
     `Ein gewöhnlicher Tag: windstill, ${temperature}, mittlerer Boden, Grüns ${feet} ft`,
+  ofRound: {
+    label: 'Tag der Runde',
+    under: ({ day }) => `Gespielt an diesem Tag: ${day}.`,
+    none: 'Kein Tag ist notiert: Die Runde wird mit einem gewöhnlichen Tag verglichen.',
+    take: 'Den jetzt eingestellten Tag notieren',
+    step: 'den Tag der Runde notieren',
+    working: ({ done, total }) =>
+      `Löcher werden für den Tag der Runde durchgerechnet: ${done} von ${total} verglichen`,
+    stop: 'Anhalten',
+    stopped:
+      'Angehalten: Löcher, die für den Tag der Runde nicht durchgerechnet sind, werden nach ihren Summen verglichen.',
+    goOn: 'Weiter',
+  },
   oneDay: {
     step: 'das eigene Wetter der Runde',
     title: 'Das eigene Wetter der Runde gehört nun zum Tag',

@@ -12,8 +12,10 @@ import { FeedPanel } from './feed-panel.tsx';
 import { FileBar } from './file-bar.tsx';
 import { roundToEnter } from './new-round.ts';
 import { PlacesPanel } from './places-panel.tsx';
-import { ReviewPanel, useReview } from './review-panel.tsx';
+import { ReviewPanel } from './review-panel.tsx';
+import { RoundDay } from './round-day.tsx';
 import type { OpenRound } from './round-file.ts';
+import { useReview } from './use-review.ts';
 import { roundFileDesk, useRoundFiles } from './use-round-file.ts';
 import { useWords } from '../../state/use-words.ts';
 
@@ -84,7 +86,8 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
   const revision = useApp((app) => app.player?.revision);
   const [marked, setMarked] = useState<number | null>(null);
   const { document: round } = open;
-  const review = useReview(round);
+  const work = useReview(round);
+  const { review } = work;
   const isFixed = open.readOnlyWhy !== null;
   const change = (label: string, next: RoundDocument): void =>
     store.dispatch({ type: 'changed', label, document: next });
@@ -116,6 +119,7 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
           close={() => setMarked(null)}
         />
       )}
+      <RoundDay {...{ round, isFixed, change, work }} />
       {review !== null && <ReviewPanel review={review} isOtherPlan={isOtherPlan} />}
       <FeedPanel {...{ round, isFixed, change }} />
       <ExportLine round={round} entry={open.entry} />

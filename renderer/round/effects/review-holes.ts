@@ -16,6 +16,9 @@ export class HoleReviews {
     { readonly key: string; readonly review: HoleReview }
   >();
 
+  /** A day for which no more holes are to be worked out. */
+  private stoppedDay: string | null = null;
+
   constructor(private readonly pool: PlannerPool) {}
 
   /**
@@ -40,8 +43,12 @@ export class HoleReviews {
         const known = this.known.get(played);
         if (known?.key === key) return known.review;
         const hasPlaces = (played.shots ?? []).length > 0;
+        const isStopped =
+          this.stoppedDay === dayKey(day) &&
+          ready !== undefined &&
+          dayKey(ready.result.conditions) !== this.stoppedDay;
         const looked =
-          ready === undefined || !hasPlaces
+          ready === undefined || !hasPlaces || isStopped
             ? null
             : await this.pool
                 .deskOf(played.hole)
@@ -57,8 +64,13 @@ export class HoleReviews {
     return reviewOf(round, reviews, formSd);
   }
 
-  /** Holes that are being worked out for the round's day are compared by their totals instead. */
-  stop(): void {
+  /** Holes that are not worked out for the round's day are compared by their totals instead, until `goOn`. */
+  stop(round: RoundDocument): void {
+    this.stoppedDay = dayKey(dayOfRound(round) ?? DEFAULT_CONDITIONS);
     for (let i = 0; i < this.pool.workers; i++) void this.pool.deskOf(i).cancelReviews();
+  }
+
+  goOn(): void {
+    this.stoppedDay = null;
   }
 }
