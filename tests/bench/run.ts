@@ -1,84 +1,53 @@
 /**
- * `npm run bench`: the speed of the engine as ratios within one run, so that a busy machine slows both sides alike.
- * `--json FILE` writes the same figures.
+ * `npm run bench`: what the engine costs, measured in one run on the demo. `--part NAME` measures one part only, `--hole N`
+ * another hole, `--seeds N` adds the check of the standard errors over N seeds, `--json FILE` writes the figures.
  */
 
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { lieAt } from '../../core/ground/hole-ground.ts';
-import { LIE_NAMES } from '../../core/ground/lies.ts';
-import { ShotResolver } from '../../core/plan/resolve-shot.ts';
-import { solveNow } from '../../core/plan/solve.ts';
-import { ShotDrawer } from '../../core/random/shot-draws.ts';
-import { planFromSpot } from '../../core/plan/options.ts';
-import { demoHole } from './demo-hole.ts';
-import { lieByPolygons } from './polygon-lies.ts';
+import { benchKernel } from './kernel.ts';
+import type { Figure } from './measure.ts';
+import { benchSampling, benchSeeds } from './sampling.ts';
+import { benchAnswers, benchGrowth, benchHole, benchRound } from './solving.ts';
 
 const { values } = parseArgs({
-  options: { json: { type: 'string' }, hole: { type: 'string', default: '16' } },
+  options: {
+    json: { type: 'string' },
+    part: { type: 'string' },
+    hole: { type: 'string', default: '4' },
+    seeds: { type: 'string' },
+  },
 });
-const { course, prepared } = demoHole(Number(values.hole));
-const figures: Record<string, number> = {};
+const hole = Number(values.hole);
+const seeds = Number(values.seeds ?? 0);
 
-/** Seconds of processor time that `work` takes; the best of three, for other programs only ever slow it down. */
-function cpuSeconds(work: () => void): number {
-  let best = Infinity;
-  for (let k = 0; k < 3; k++) {
-    const before = process.cpuUsage();
-    work();
-    const { user, system } = process.cpuUsage(before);
-    best = Math.min(best, (user + system) / 1e6);
+const PARTS: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
+  kernel: () => benchKernel(hole),
+  round: benchRound,
+  hole: () => benchHole(hole),
+  answers: () => benchAnswers(hole),
+  growth: () => benchGrowth(hole),
+  sampling: () => benchSampling([4, 9, 16]),
+  ...(seeds > 0 ? { seeds: () => benchSeeds(16, seeds) } : {}),
+};
+
+const chosen = values.part === undefined ? Object.keys(PARTS) : [values.part];
+const figures: Figure[] = [];
+for (const name of chosen) {
+  const part = PARTS[name];
+  if (part === undefined) {
+    console.error(`There is no part “${name}”; there are ${Object.keys(PARTS).join(', ')}.`);
+    process.exit(2);
   }
-  return best;
+  console.error(`measuring: ${name}`);
+  figures.push(...(await part()));
 }
-
-// Kernel: whole shots with the first spread of the bag from the tee.
-const law = prepared.book.lawOf(0, 4, 0);
-if (law === null) throw new Error('The longest club is not played from the tee.');
-const draws = new ShotDrawer(4096).redraw(prepared.key, 99);
-const resolver = new ShotResolver(prepared.ground);
-const bearing = Math.atan2(prepared.pin.x - prepared.tee.x, prepared.pin.y - prepared.tee.y);
-const shots = 40 * draws.count;
-const kernel = cpuSeconds(() => {
-  for (let turn = 0; turn < 40; turn++) {
-    for (let i = 0; i < draws.count; i++)
-      resolver.resolve(prepared.tee.x, prepared.tee.y, law, bearing, draws, i);
-  }
-});
-figures['kernelShotsPerSecond'] = shots / kernel;
-
-// The same shots' ends looked up in the raster and in polygons, and the answers compared.
-const ends = Array.from({ length: draws.count }, (_, i) => {
-  resolver.resolve(prepared.tee.x, prepared.tee.y, law, bearing, draws, i);
-  return [resolver.endX, resolver.endY] as const;
-});
-const byPolygons = lieByPolygons(course, prepared);
-let equal = 0;
-const slow = cpuSeconds(() => {
-  equal = ends.filter(([x, y]) => byPolygons(x, y) === lieAt(prepared.ground, x, y)).length;
-});
-let checksum = 0;
-const fast = cpuSeconds(() => {
-  for (let turn = 0; turn < 400; turn++) for (const [x, y] of ends) checksum += lieAt(prepared.ground, x, y);
-});
-figures['polygonLookUpsPerSecond'] = ends.length / slow;
-figures['rasterLookUpsPerSecond'] = (400 * ends.length) / fast;
-figures['rasterOverPolygons'] = slow / (fast / 400);
-figures['sameLieShare'] = equal / ends.length;
-
-const solve = cpuSeconds(() => void solveNow(prepared));
-figures['solveSeconds'] = solve;
-const field = solveNow(prepared);
-figures['planFromTeeSeconds'] = cpuSeconds(() => void planFromSpot(prepared, field, prepared.tee));
-const nodes = field.layers.reduce(
-  (sum, layer) => sum + layer.value.filter((value) => !Number.isNaN(value)).length,
-  0,
-);
-figures['nodesOfFinestSpacing'] = nodes;
-
-console.log(`hole ${values.hole}, ${LIE_NAMES.length} lies, checksum ${checksum}`);
 console.table(
-  Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, Number(value.toPrecision(4))])),
+  Object.fromEntries(
+    figures.map(({ name, value, unit, target }) => [
+      name,
+      { value: Number(value.toPrecision(4)), unit, target: target ?? '' },
+    ]),
+  ),
 );
-if (values.json !== undefined)
-  writeFileSync(values.json, `${JSON.stringify({ hole: Number(values.hole), ...figures }, null, 1)}\n`);
+if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(figures, null, 1)}\n`);
