@@ -31,11 +31,19 @@ async function start(): Promise<void> {
   paintTheme(store, document.documentElement, window.matchMedia('(prefers-color-scheme: dark)'));
   tellLanguage(store, document.documentElement);
   const host = await connectHost();
-  const pool = startPlanners((message) => {
-    const words = wordsOf(store.state());
-    const told = message === '' ? words.bar.calculationNotStarted : message;
-    const title = words.bar.calculationFailed;
-    store.dispatch({ type: 'trouble-met', title, message: words.bar.startAgain({ message: told }) });
+  const pool = startPlanners({
+    broken: (said) => {
+      const { bar } = wordsOf(store.state());
+      const message = bar.startAgain({ message: said === '' ? bar.calculationNotStarted : said });
+      store.dispatch({ type: 'trouble-met', title: bar.calculationFailed, message });
+    },
+    restarted: (worker, workers) => {
+      const { bar } = wordsOf(store.state());
+      store.dispatch({ type: 'work-lost', worker, workers });
+      const message = bar.begunAnew;
+      const isTold = store.state().notices.some((one) => one.kind === 'trouble' && one.message === message);
+      if (!isTold) store.dispatch({ type: 'trouble-met', title: bar.calculationStopped, message });
+    },
   });
   const place = document.getElementById('window');
   if (place === null) throw new Error('The page has no place for the window.');

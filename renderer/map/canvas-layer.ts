@@ -34,6 +34,10 @@ export class CanvasLayer extends L.Layer {
   private margin = 0;
   /** Where the map's corner was when it was drawn. */
   private drawnAt = L.point(0, 0);
+  private readonly soon = (): void => {
+    cancelAnimationFrame(this.frame);
+    this.frame = requestAnimationFrame(() => this.draw());
+  };
 
   constructor(
     private readonly paneName: string,
@@ -43,6 +47,8 @@ export class CanvasLayer extends L.Layer {
     this.canvas.className = 'map-canvas';
     // What it shows is told in the panels.
     this.canvas.setAttribute('aria-hidden', 'true');
+    // Sleep or a fault of the graphics driver may take what was drawn; the browser gives an empty canvas back.
+    this.canvas.addEventListener('contextrestored', this.soon);
   }
 
   override onAdd(map: L.Map): this {
@@ -98,11 +104,6 @@ export class CanvasLayer extends L.Layer {
     if (this.dragMarginPx === 0) return;
     this.margin = 0;
     this.soon();
-  };
-
-  private readonly soon = (): void => {
-    cancelAnimationFrame(this.frame);
-    this.frame = requestAnimationFrame(() => this.draw());
   };
 
   private draw(): void {

@@ -77,6 +77,8 @@ export type WorkAction =
       readonly progress: SolveProgress;
     }
   | { readonly type: 'work-finished'; readonly result: HoleResult }
+  /** A worker broke: what it knew of its holes (those whose number leaves it as remainder) is gone. */
+  | { readonly type: 'work-lost'; readonly worker: number; readonly workers: number }
   | { readonly type: 'work-failed'; readonly hole: number; readonly key: string; readonly fault: Fault }
   | { readonly type: 'work-stopped' }
   | { readonly type: 'work-resumed' }

@@ -52,6 +52,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'work-progressed':
     case 'work-finished':
     case 'work-failed':
+    case 'work-lost':
     case 'work-stopped':
     case 'work-resumed':
     case 'seed-set':
@@ -309,6 +310,12 @@ function reduceWork(state: AppState, action: WorkAction): AppState {
         progress: null,
         fault: action.fault,
       });
+    }
+    case 'work-lost': {
+      const kept = Object.entries(state.work).filter(
+        ([hole]) => Number(hole) % action.workers !== action.worker,
+      );
+      return { ...state, work: Object.fromEntries(kept) };
     }
     case 'work-stopped': {
       const work: Record<number, HoleWork> = {};

@@ -3,10 +3,11 @@
  * seed, so the numbers do not depend on how many workers there are.
  */
 
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy, type Remote } from 'comlink';
 import type { Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
 import type { Fault, Result } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
+import { keepWorker, type KeptWorker } from './kept-worker.ts';
 import type { RoundApi } from './round-api.ts';
 import type { TreePassage, WayOutOfTrees } from './ways-out.ts';
 import type { HoleTask, OwnShot, ShotPicture, ShotRequest, SpotQuestion, Unfinished } from './planner-api.ts';
@@ -36,25 +37,43 @@ export interface PlannerPool {
   deskOf(hole: number): Remote<RoundApi>;
 }
 
-/** Starts the workers; `broken` is told when one of them cannot go on, with an empty text where it did not start. */
-export function startPlanners(broken: (message: string) => void): PlannerPool {
+export interface PoolNews {
+  /** A worker cannot go on and no other is started; the text is empty where it did not start. */
+  readonly broken: (said: string) => void;
+  /** A worker broke and another took its place: what it held of its holes is gone. */
+  readonly restarted: (worker: number, workers: number) => void;
+}
+
+export function startPlanners({ broken, restarted }: PoolNews): PlannerPool {
+  let opened: readonly [string, string] | null = null;
   const count = Math.max(1, Math.min(MOST_WORKERS, navigator.hardwareConcurrency));
-  const desks: Remote<RoundApi>[] = Array.from({ length: count }, () => {
-    const worker = new Worker(new URL('./planner-worker.ts', import.meta.url), { type: 'module' });
-    worker.addEventListener('error', (event) => broken(event.message));
-    return wrap<RoundApi>(worker);
+  const kept: KeptWorker<RoundApi>[] = Array.from({ length: count }, (_, index) => {
+    const begun: KeptWorker<RoundApi> = keepWorker<RoundApi>({
+      start: () => new Worker(new URL('./planner-worker.ts', import.meta.url), { type: 'module' }),
+      gaveUp: broken,
+      restarted: () => {
+        const open = opened === null ? Promise.resolve() : begun.desk().open(...opened);
+        // Where it breaks again while it opens, its next start tells.
+        open.then(
+          () => restarted(index, count),
+          () => undefined,
+        );
+      },
+    });
+    return begun;
   });
-  const deskOf = (hole: number): Remote<RoundApi> => desks[hole % count]!;
+  const deskOf = (hole: number): Remote<RoundApi> => kept[hole % count]!.desk();
   return {
     workers: count,
     async open(courseText, playerText) {
-      const answers = await Promise.all(desks.map((desk) => desk.open(courseText, playerText)));
+      opened = [courseText, playerText];
+      const answers = await Promise.all(kept.map(({ desk }) => desk().open(courseText, playerText)));
       return answers.find((answer) => !answer.ok) ?? answers[0]!;
     },
-    check: () => desks[0]!.check(),
+    check: () => deskOf(0).check(),
     solve: (task, report) => deskOf(task.hole).solve(task, proxy(report)),
     hurry: (hole) => {
-      for (const desk of desks) void desk.hurry(hole);
+      for (const { desk } of kept) void desk().hurry(hole);
     },
     cancel: (hole, key) => void deskOf(hole).cancel(key),
     plan: (hole, question) => deskOf(hole).plan(question),

@@ -280,4 +280,36 @@ describe('a hole worked out', () => {
       (errors) => errors.join() !== before.join(),
     );
   });
+
+  it('mends itself: a map that the graphics card has lost, a calculation that broke, told and with the same numbers', async () => {
+    const { page } = window;
+    const ground = page.locator('.map-canvas').first();
+    const isEmpty = (): Promise<boolean> =>
+      ground.evaluate((element) => {
+        const { width, height } = element as HTMLCanvasElement;
+        const context = new OffscreenCanvas(1, 1).getContext('2d');
+        context?.drawImage(element as HTMLCanvasElement, -width / 2, -height / 2);
+        return context?.getImageData(0, 0, 1, 1).data[3] === 0;
+      });
+    expect(await isEmpty()).toBe(false);
+    await ground.evaluate((element) => {
+      const canvas = element as HTMLCanvasElement;
+      canvas.getContext('2d')?.clearRect(-1e5, -1e5, 2e5, 2e5);
+      canvas.dispatchEvent(new Event('contextrestored'));
+    });
+    await settles(isEmpty, (empty) => !empty);
+
+    const errors = () => page.locator('.option .error').allTextContents();
+    const before = await errors();
+    for (const worker of page.workers().filter((one) => one.url().includes('planner-worker'))) {
+      await worker.evaluate(() => {
+        setTimeout(() => {
+          throw new Error('planted');
+        });
+      });
+    }
+    await page.getByText('It was begun anew by itself').first().waitFor();
+    await planReady(page);
+    await settles(errors, (now) => now.join() === before.join());
+  });
 });

@@ -1,7 +1,8 @@
 /** Two players on one hole: each worked out alike in a worker of its own, from the same tee with the same seed. */
 
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy } from 'comlink';
 import type { SpotPlan } from '../../../core/plan/model.ts';
+import { watchedDesk } from '../../workers/watched-desk.ts';
 import { progressShare } from '../../workers/progress-share.ts';
 import type { HoleTask, PlannerApi } from '../../workers/planner-api.ts';
 
@@ -36,7 +37,7 @@ export function comparePlayers(
       type: 'module',
     });
     workers.push(worker);
-    const desk: Remote<PlannerApi> = wrap<PlannerApi>(worker);
+    const { desk } = watchedDesk<PlannerApi>(worker, () => undefined);
     const opened = await desk.open(courseText, playerText);
     if (!opened.ok) return opened.error.map(({ where, message }) => `${where}: ${message}`).join(' ');
     const solved = await desk.solve(
@@ -59,7 +60,12 @@ export function comparePlayers(
     for (const worker of workers) worker.terminate();
   };
   return {
-    done: Promise.race([both(), stopped]).finally(end),
+    done: Promise.race([both().catch(brokeOff), stopped]).finally(end),
     stop: () => stop(null),
   };
+}
+
+/** A worker that has gone, most likely for want of memory. */
+function brokeOff(): string {
+  return 'Working it out broke off. Try it again; if it happens twice, close the window and start the program anew.';
 }

@@ -1,6 +1,7 @@
 /** The room's worker as the window sees it: started when first needed. */
 
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy, type Remote } from 'comlink';
+import { keepWorker, type KeptWorker } from '../../workers/kept-worker.ts';
 import type { BagApi } from './bag-api.ts';
 
 export interface BagOffice {
@@ -19,10 +20,12 @@ export interface BagOffice {
 }
 
 export function openOffice(): BagOffice {
-  let running: Remote<BagApi> | null = null;
+  let running: KeptWorker<BagApi> | null = null;
   const clerk = (): Remote<BagApi> => {
-    running ??= wrap<BagApi>(new Worker(new URL('./bag-worker.ts', import.meta.url), { type: 'module' }));
-    return running;
+    running ??= keepWorker<BagApi>({
+      start: () => new Worker(new URL('./bag-worker.ts', import.meta.url), { type: 'module' }),
+    });
+    return running.desk();
   };
   return {
     readPlayer: (text) => clerk().readPlayer(text),

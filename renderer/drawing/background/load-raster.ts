@@ -1,6 +1,7 @@
 /** Opens a background: reads the attachment beside the course, or makes ready to ask for tiles. */
 
-import { transfer, wrap } from 'comlink';
+import { transfer } from 'comlink';
+import { watchedDesk } from '../../workers/watched-desk.ts';
 import { PMTiles, TileType } from 'pmtiles';
 import type { Attachment, Host, TileSource } from '../../../electron/contract/host.ts';
 import { refuse, type Result, succeed } from '../../../core/result.ts';
@@ -95,8 +96,13 @@ async function geotiffRaster(host: Host, attachment: Attachment): Promise<Result
   if (!bytes.ok) return bytes;
   const worker = new Worker(new URL('./geotiff-worker.ts', import.meta.url), { type: 'module' });
   try {
-    const answer = await wrap<GeotiffApi>(worker).read(transfer(bytes.value, [bytes.value]));
+    const { desk } = watchedDesk<GeotiffApi>(worker, () => undefined);
+    const answer = await desk.read(transfer(bytes.value, [bytes.value]));
     return answer.ok ? succeed({ how: 'picture', ...answer.value }) : answer;
+  } catch {
+    return refuse(
+      `Reading ${attachment.name} broke off, most likely because it takes more memory than there is. Make it smaller, or make PMTiles of it.`,
+    );
   } finally {
     worker.terminate();
   }

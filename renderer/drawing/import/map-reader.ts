@@ -1,9 +1,10 @@
 /** One map file being read in a worker of its own, which is ended when the person stops or is done. */
 
-import { transfer, wrap } from 'comlink';
+import { transfer } from 'comlink';
 import type { EditableDocument } from '../../../core/course/document.ts';
 import type { ImportKind } from '../../../core/course/import/proposal.ts';
-import type { Fault, Result } from '../../../core/result.ts';
+import { type Fault, refuse, type Result } from '../../../core/result.ts';
+import { watchedDesk } from '../../workers/watched-desk.ts';
 import type { ImportApi, ImportWishes, LookedAt, ProposalAnswer } from './import-worker.ts';
 
 export interface MapReader {
@@ -18,10 +19,23 @@ export interface MapReader {
 
 export function startMapReader(): MapReader {
   const worker = new Worker(new URL('./import-worker.ts', import.meta.url), { type: 'module' });
-  const desk = wrap<ImportApi>(worker);
+  const { desk, end } = watchedDesk<ImportApi>(worker, () => undefined);
   return {
-    look: (bytes) => desk.look(transfer(bytes, [bytes])),
-    propose: (document, kind, wishes) => desk.propose(document, kind, wishes),
-    end: () => worker.terminate(),
+    look: (bytes) => desk.look(transfer(bytes, [bytes])).catch(gone),
+    propose: (document, kind, wishes) => desk.propose(document, kind, wishes).catch(gone),
+    end: () => end(new Error('It was stopped.')),
   };
+}
+
+/** Reading ended by itself, most likely for want of memory; whoever stopped it does not look at the answer. */
+function gone(): Result<never, readonly Fault[]> {
+  return refuse([
+    {
+      severity: 'error',
+      code: 'reading-ended',
+      where: 'the file',
+      message:
+        'Reading it broke off, most likely because it takes more memory than there is. Cut it down to the course and bring it in again; nothing was changed.',
+    },
+  ]);
 }

@@ -1,6 +1,7 @@
 /** Keeps something outside the state in step with it: asks anew when the question changes, the latest question first. */
 
 import { latestWins } from '../../workers/latest-wins.ts';
+import { WorkerBroke } from '../../workers/watched-desk.ts';
 import type { AppState } from '../app-state.ts';
 import type { Words } from '../../../core/words/words.ts';
 import { wordsOf } from '../use-words.ts';
@@ -41,6 +42,8 @@ export function follow<Q>(store: Store, errand: Errand<Q>): () => void {
   const asking = latestWins<Q>(errand.answer, (reason) => {
     // A later change of the state may ask the same again.
     asked = null;
+    // Another worker is started and tells; the state changes then, and the question is asked anew.
+    if (reason instanceof WorkerBroke) return;
     const words = wordsOf(store.state());
     store.dispatch({
       type: 'trouble-met',

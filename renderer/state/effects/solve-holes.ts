@@ -8,6 +8,7 @@ import type { PlannerPool } from '../../workers/planner-pool.ts';
 import type { HoleTask } from '../../workers/planner-api.ts';
 import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
+import { WorkerBroke } from '../../workers/watched-desk.ts';
 import { afterChanges, reasonText } from './follow.ts';
 
 const CHECK_AFTER_MS = 1500;
@@ -25,8 +26,9 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
     if (files !== openFor) {
       openFor = files;
       given.clear();
-      void pool.open(course.text, player.text);
-      void checkOnceIdle(course.revision);
+      // A worker that breaks meanwhile is started anew with the same files.
+      pool.open(course.text, player.text).catch(() => undefined);
+      checkOnceIdle(course.revision).catch(() => undefined);
     }
     return true;
   };
@@ -51,17 +53,22 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
         store.dispatch({ type: 'work-failed', hole, key, fault: answer.error.fault });
       }
     } catch (reason) {
-      const message = reasonText(reason, wordsOf(store.state()));
-      const fault = {
-        severity: 'error',
-        code: 'calculation-stopped',
-        where: wordsOf(store.state()).bar.holeTitle({ number: hole }).toLowerCase(),
-        message,
-      } as const;
-      store.dispatch({ type: 'work-failed', hole, key, fault });
+      // Where another worker takes its place, the holes are asked for anew.
+      if (!(reason instanceof WorkerBroke)) tellStopped(task, reason);
     }
     // the same work may have been given anew after other files were opened
     if (given.get(hole) === task) given.delete(hole);
+  };
+
+  const tellStopped = ({ hole, key }: HoleTask, reason: unknown): void => {
+    const message = reasonText(reason, wordsOf(store.state()));
+    const fault = {
+      severity: 'error',
+      code: 'calculation-stopped',
+      where: wordsOf(store.state()).bar.holeTitle({ number: hole }).toLowerCase(),
+      message,
+    } as const;
+    store.dispatch({ type: 'work-failed', hole, key, fault });
   };
 
   return afterChanges(store, (state) => {

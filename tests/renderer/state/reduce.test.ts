@@ -216,6 +216,13 @@ describe('work', () => {
     expect(currentResult(reduce(dragged, { type: 'rough-arrived', result: rough }))).toBe(rough);
   });
 
+  it('forgets the holes of a worker that broke, and no others', () => {
+    let state = after(opened);
+    for (const hole of [1, 2, 3]) state = reduce(state, { type: 'work-started', hole, key: 'k' });
+    state = reduce(state, { type: 'work-lost', worker: 1, workers: 2 });
+    expect(Object.keys(state.work)).toEqual(['2']);
+  });
+
   it('stops what is unfinished and keeps what is ready', () => {
     let state = reduce(after(opened), started(after(opened)));
     state = reduce(state, { type: 'work-finished', result: resultFor(state, 1) });
