@@ -1,10 +1,11 @@
 /**
  * Draws the help pages' Markdown. The library only splits the text into tokens; every element is made by us, so
- * raw HTML in a page is shown as text and links lead nowhere outside.
+ * raw HTML in a page is shown as text and links lead nowhere outside. An image is one of our own pictures or nothing.
  */
 
 import type { ComponentChildren, VNode } from 'preact';
-import { lexer, type MarkedToken, type Token } from 'marked';
+import { lexer, type MarkedToken, type Token, type Tokens } from 'marked';
+import { HelpPicture, pictureName } from '../help/pictures/help-picture.tsx';
 
 export function Markdown({ text }: { readonly text: string }): VNode {
   return <article class="prose">{lexer(text).map((token, i) => block(token, i))}</article>;
@@ -21,6 +22,7 @@ function block(raw: Token, key: number): ComponentChildren {
     case 'heading':
       return heading(token.depth, inlines(token.tokens), key);
     case 'paragraph':
+      if (pictureOf(token) !== null) return <HelpPicture key={key} name={pictureOf(token)!} />;
       return <p key={key}>{inlines(token.tokens)}</p>;
     case 'list': {
       const items = token.items.map((item, i) => (
@@ -69,6 +71,12 @@ function block(raw: Token, key: number): ComponentChildren {
     default:
       return token.raw;
   }
+}
+
+/** A paragraph that is nothing but one of our own pictures. */
+function pictureOf({ tokens }: Tokens.Paragraph): string | null {
+  const [only] = tokens;
+  return tokens.length === 1 && only?.type === 'image' ? pictureName((only as Tokens.Image).href) : null;
 }
 
 /** The page has its own first heading, so a page's title is of the second rank. */

@@ -1,5 +1,7 @@
 /** The help drawer. */
 
+import { pictures } from './pictures.ts';
+
 export const help = {
   name: 'Help',
   pages: 'Help pages',
@@ -8,4 +10,5 @@ export const help = {
   limits: 'Limits',
   close: 'Close help',
   closeEsc: 'Close help (Esc)',
+  pictures,
 };

@@ -1,6 +1,7 @@
 /** The help drawer. In German. */
 
 import type { help as english } from '../english/help.ts';
+import { pictures } from './pictures.ts';
 
 export const help: typeof english = {
   name: 'Hilfe',
@@ -10,4 +11,5 @@ export const help: typeof english = {
   limits: 'Grenzen',
   close: 'Hilfe schließen',
   closeEsc: 'Hilfe schließen (Esc)',
+  pictures,
 };

@@ -53,6 +53,7 @@ describe('help pages', () => {
     const { names, text } = draw(source);
     expect(names[1]).toBe('h2');
     const words = (from: string): string[] => from.match(/[A-Za-z]{4,}/g) ?? [];
-    expect(words(text)).toEqual(words(source));
+    const pictures = /^!\[\]\(picture:[\w-]+\)$/gmu;
+    expect(words(text)).toEqual(words(source.replaceAll(pictures, '')));
   });
 });
