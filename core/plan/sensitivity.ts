@@ -7,26 +7,21 @@
  * that does not; a change that comes and goes between two of those values is not seen.
  */
 
-import type { Conditions } from '../conditions/conditions.ts';
 import {
-  conditionOf,
-  rangeOfCondition,
   UNIT_OF_CONDITION,
   VARIED_CONDITIONS,
   type VariedCondition,
   type VariedUnit,
-  withCondition,
 } from '../conditions/vary.ts';
 import type { Course } from '../course/model.ts';
-import type { ShotSpread, Swing } from '../player/model.ts';
-import { competingChoices, type Contest, type Entry, gainOver, lawsOfDay, valueContest } from './contest.ts';
-import type { ChoiceEvaluator } from './evaluate.ts';
+import type { Swing } from '../player/model.ts';
+import { competingChoices, type Contest, type Entry, gainOver, valueContest } from './contest.ts';
+import { DayTrial, type Played, turnBetween, type Verdict } from './day-trial.ts';
 import { measuringBatches, measuringEvaluators } from './measure-choice.ts';
-import type { Choice, Spot, SpotPlan } from './model.ts';
+import type { Spot, SpotPlan } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import { lieOfSpot } from './sample.ts';
 import type { StrokesField } from './strokes-field.ts';
-import { greensByDay, otherSeason } from './varied-ground.ts';
 
 /** What another value of a condition does to the recommendation. */
 export interface DayChange {
@@ -59,8 +54,6 @@ export interface ConditionSpan {
   readonly turnsAbove?: DayChange;
 }
 
-/** A smaller turn of the aim is not told, radians. */
-export const AIM_TURN_RAD = (2 * Math.PI) / 180;
 /** To within so much the value of a change is found; steps are found exactly. */
 export const SPAN_TOLERANCE: Readonly<Record<VariedUnit, number>> = {
   'm/s': 0.25,
@@ -71,9 +64,6 @@ export const SPAN_TOLERANCE: Readonly<Record<VariedUnit, number>> = {
 /** Where a side of the range is looked at first, as shares of its length. */
 const LOOKS = [1 / 8, 1 / 4, 1 / 2, 1];
 const DEFAULT_SAMPLES = 1024;
-/** A smaller gain is no change, strokes: it would be told as nought. */
-const LEAST_GAIN = 0.005;
-
 export interface SpanSettings {
   /** Shots per club and aim. */
   readonly samples?: number;
@@ -109,7 +99,7 @@ export function* conditionSpans(
   );
   const spans: ConditionSpan[] = [];
   for (const [i, name] of names.entries()) {
-    const steps = spanOf(new Trial(all, name));
+    const steps = spanOf(new DayTrial(all, name));
     for (;;) {
       const step = steps.next();
       if (step.done === true) {
@@ -126,107 +116,7 @@ function hasTrees({ ground }: PreparedHole): boolean {
   return ground.highestCanopy > -Infinity;
 }
 
-/** What the recommendation becomes at one value. */
-interface Verdict {
-  readonly kind: 'same' | 'turned' | 'other';
-  readonly entry: Entry;
-  readonly entries: readonly (Entry | null)[];
-}
-
-/** What competes at a spot, and what each costs today. */
-interface Played {
-  readonly course: Course;
-  readonly field: StrokesField;
-  readonly contest: Contest;
-  readonly evaluators: readonly ChoiceEvaluator[];
-  /** Strokes that each rival saves today: it takes over where it saves more than that, too. */
-  readonly today: readonly number[];
-}
-
-/** One condition being moved. */
-class Trial {
-  private readonly base: Conditions;
-  private readonly verdicts = new Map<number, Verdict>();
-  private greens: ReturnType<typeof greensByDay> | null = null;
-  private season: readonly ChoiceEvaluator[] | null = null;
-
-  constructor(
-    private readonly all: Played,
-    readonly name: VariedCondition,
-  ) {
-    this.base = all.contest.prepared.conditions;
-  }
-
-  /** Of the recommended shot's aim. */
-  get bearing(): number {
-    return this.all.contest.choices[0]!.bearing;
-  }
-
-  get now(): number {
-    return conditionOf(this.base, this.name, this.bearing);
-  }
-
-  get range() {
-    return rangeOfCondition(this.base, this.name, this.bearing);
-  }
-
-  spreadOf({ spreadIndex }: Choice): ShotSpread {
-    return this.all.contest.prepared.player.spreads[spreadIndex]!;
-  }
-
-  *at(value: number): Generator<null, Verdict, void> {
-    let verdict = this.verdicts.get(value);
-    if (verdict === undefined) {
-      const { contest, today } = this.all;
-      const day = withCondition(this.base, this.name, this.bearing, value);
-      const evaluators = yield* this.evaluatorsFor(day);
-      const book = yield* lawsOfDay(contest, day);
-      verdict = this.judge(yield* valueContest(contest, book, evaluators), today);
-      this.verdicts.set(value, verdict);
-    }
-    return verdict;
-  }
-
-  private *evaluatorsFor(day: Conditions): Generator<null, readonly ChoiceEvaluator[], void> {
-    const { course, field, evaluators, contest } = this.all;
-    if (this.name === 'green-speed') {
-      this.greens ??= greensByDay(course, contest.prepared, field);
-      return yield* this.greens(day.greenSpeedFt);
-    }
-    if (this.name !== 'season') return evaluators;
-    yield null;
-    this.season ??= otherSeason(course, contest.prepared, field, day.season);
-    return this.season;
-  }
-
-  private judge(entries: readonly (Entry | null)[], today: readonly number[]): Verdict {
-    const { contest } = this.all;
-    const { marginStrokes } = contest.prepared.player;
-    const own = entries[0] ?? null;
-    let best: Entry | null = null;
-    for (const [i, entry] of entries.entries()) {
-      if (i === 0 || entry === null) continue;
-      const isBetter = own === null || this.isWorth(own, entry, Math.max(marginStrokes, today[i]!));
-      if (isBetter && (best === null || entry.meanStrokes < best.meanStrokes)) best = entry;
-    }
-    if (best !== null) return { kind: 'other', entry: best, entries };
-    // No club can be played at all: nothing takes over.
-    if (own === null) return { kind: 'same', entry: UNPLAYED, entries };
-    const isTurned = Math.abs(turnBetween(this.bearing, own.choice.bearing)) > AIM_TURN_RAD;
-    const isWorthIt = isTurned && this.isWorth(own.kept, own, marginStrokes);
-    return { kind: isWorthIt ? 'turned' : 'same', entry: own, entries };
-  }
-
-  private isWorth(dear: Entry['kept'], cheap: Entry['kept'], least: number): boolean {
-    const { gain, standardError } = gainOver(dear, cheap);
-    return gain > Math.max(2 * standardError, least, LEAST_GAIN);
-  }
-}
-
-const NOTHING = { meanStrokes: Infinity, batchMeans: new Float64Array(0) };
-const UNPLAYED: Entry = { choice: { spreadIndex: 0, bearing: 0, carryM: 0 }, ...NOTHING, kept: NOTHING };
-
-function* spanOf(trial: Trial): Generator<number, ConditionSpan, void> {
+function* spanOf(trial: DayTrial): Generator<number, ConditionSpan, void> {
   const { name, now, range } = trial;
   const below = yield* sideOf(trial, range.least, 0);
   const above = yield* sideOf(trial, range.most, 0.5);
@@ -245,7 +135,7 @@ interface Side {
 }
 
 /** `share`: of the condition's work that lies behind. */
-function* sideOf(trial: Trial, end: number, share: number): Generator<number, Side, void> {
+function* sideOf(trial: DayTrial, end: number, share: number): Generator<number, Side, void> {
   const { now } = trial;
   const unit = UNIT_OF_CONDITION[trial.name];
   let last = now;
@@ -277,7 +167,7 @@ function* sideOf(trial: Trial, end: number, share: number): Generator<number, Si
 }
 
 /** The turned aim, as it is at the end or where another club takes over. */
-function* turnOf(trial: Trial, at: number, until: number): Generator<number, DayChange | null, void> {
+function* turnOf(trial: DayTrial, at: number, until: number): Generator<number, DayChange | null, void> {
   const there = yield* working(trial.at(at), 0.99);
   const verdict = yield* working(trial.at(until), 0.99);
   const first = there.entries[0] ?? null;
@@ -287,7 +177,7 @@ function* turnOf(trial: Trial, at: number, until: number): Generator<number, Day
   return { ...namesOf(trial, first), at, gainAtEnd: gain, standardError };
 }
 
-function changeOf(trial: Trial, at: number, entry: Entry, atEnd: Verdict): DayChange {
+function changeOf(trial: DayTrial, at: number, entry: Entry, atEnd: Verdict): DayChange {
   const own = atEnd.entries[0] ?? null;
   const rival = atEnd.entries.find((other) => other?.choice.spreadIndex === entry.choice.spreadIndex) ?? null;
   // The recommended club cannot be played there at all, or neither can the other any more.
@@ -296,7 +186,7 @@ function changeOf(trial: Trial, at: number, entry: Entry, atEnd: Verdict): DayCh
   return { ...namesOf(trial, entry), at, gainAtEnd: gain, standardError };
 }
 
-function namesOf(trial: Trial, { choice }: Entry) {
+function namesOf(trial: DayTrial, { choice }: Entry) {
   const { club, swing } = trial.spreadOf(choice);
   return { club: club.name, swing, turnRad: turnBetween(trial.bearing, choice.bearing) };
 }
@@ -311,7 +201,7 @@ function looksTowards(now: number, end: number, unit: VariedUnit): readonly numb
 
 /** The value nearest to `before` at which `is` holds, known to hold at `after` and not at `before`. */
 function* bisect(
-  trial: Trial,
+  trial: DayTrial,
   before: number,
   after: number,
   is: (kind: Verdict['kind']) => boolean,
@@ -335,8 +225,4 @@ function* working<T>(steps: Generator<null, T, void>, share: number): Generator<
     if (step.done === true) return step.value;
     yield share;
   }
-}
-
-function turnBetween(from: number, to: number): number {
-  return Math.atan2(Math.sin(to - from), Math.cos(to - from));
 }

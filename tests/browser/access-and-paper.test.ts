@@ -29,6 +29,11 @@ describe('accessibility and paper', () => {
     await page.getByLabel('Strokes surface').check();
     await page.locator('.legend summary').click();
     await page.getByText('About these numbers').click();
+    await page.getByRole('button', { name: 'How far the day may change' }).click();
+    await page
+      .getByText(/^From .* aim \d+° further/)
+      .first()
+      .waitFor({ timeout: 60_000 });
     await page.getByRole('button', { name: /^Day/ }).click();
     await page.getByText(/^Local rules:/).click();
     expect(await violationsInBothThemes(page)).toEqual([]);

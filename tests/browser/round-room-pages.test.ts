@@ -135,9 +135,17 @@ describe('the pages of the round', () => {
     await page.getByRole('combobox', { name: 'Paper' }).selectOption('booklet-letter');
     await show('The day');
     await page.getByLabel('Allergies, with commas').fill('nut');
+    for (const [name, value] of [
+      ['It rolled, paces', '10'],
+      ['on a green of, feet', '10'],
+      ['Today up, paces', '9'],
+      ['down, paces', '9'],
+    ] as const)
+      await page.getByLabel(name, { exact: true }).fill(value);
+    await page.getByRole('button', { name: 'Use it today' }).click();
     await settles(
       async () => JSON.stringify(await window.settings.read()),
-      (text) => text.includes('nut'),
+      (text) => text.includes('nut') && text.includes('greenSpeedFt'),
     );
     await page.reload();
     await page.getByRole('button', { name: 'Round', exact: true }).click();
@@ -146,6 +154,9 @@ describe('the pages of the round', () => {
     expect(await page.getByRole('combobox', { name: 'Paper' }).inputValue()).toBe('booklet-letter');
     await show('The day');
     expect(await page.getByLabel('Allergies, with commas').inputValue()).toBe('nut');
+    // One day with the plan's.
+    await page.getByRole('button', { name: 'Plan', exact: true }).click();
+    await page.getByRole('button', { name: /^Day .*greens 9 ft/ }).waitFor();
   });
 
   it('breaks no rule of the content policy and throws nothing', () => {
