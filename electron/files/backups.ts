@@ -90,9 +90,9 @@ export async function keepCopy(
   now: number,
 ): Promise<void> {
   const copies = await keptCopies(disk, workspace, name, condition);
-  const newest = copies[0]?.keptAt;
-  // A clock set back must not stop the copies, so only a newest copy in the past counts.
-  if (condition === 'good' && newest !== undefined && newest <= now && now - newest < COPY_SPACING_MS) return;
+  // A clock that was set back must neither stop the copies nor let each save keep one: those of the future count for nothing.
+  const isRecent = copies.some(({ keptAt }) => keptAt <= now && now - keptAt < COPY_SPACING_MS);
+  if (condition === 'good' && isRecent) return;
   await disk.makeFolder(join(workspace, BACKUP_FOLDER));
   const folder = copiesFolder(workspace, name);
   await disk.makeFolder(folder);

@@ -287,6 +287,23 @@ describe('kept copies', () => {
     expect(valueOf(await store.openCopy(token, start + 300)).text).toBe(courseText(0));
   });
 
+  it('go on after the clock was set back, as far apart as ever: none of the older ones is pushed out', async () => {
+    const { store, token, save, clock } = await opened();
+    for (let count = 1; count <= 6; count++) {
+      clock.now += 61_000;
+      await save(count);
+    }
+    clock.now -= 3_600_000;
+    for (let count = 7; count <= 40; count++) {
+      clock.now += 300;
+      await save(count);
+    }
+    const copies = valueOf(await store.copies(token));
+    expect(copies).toHaveLength(7);
+    expect(valueOf(await store.openCopy(token, start + 61_000)).text).toBe(courseText(0));
+    expect(valueOf(await store.openCopy(token, copies[6]!.keptAt)).text).toBe(courseText(6));
+  });
+
   it('never take a damaged version for a good one, and set it aside', async () => {
     const { folder, store, token, save } = await opened();
     await writeFile(join(folder, 'a.geojson'), '{"type":"FeatureColl');
