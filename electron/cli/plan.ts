@@ -13,9 +13,10 @@ import {
 } from './command.ts';
 import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { readCourse, readPlayer } from './inputs.ts';
+import { planDocument } from './plan-document.ts';
 import { planOnWorkers } from './plan-pool.ts';
 import { planReport } from './plan-report.ts';
-import type { PlannedHole, PlanTask } from './plan-task.ts';
+import type { PlanTask } from './plan-task.ts';
 import { planTask } from './plan-task.ts';
 import { faultLine } from '../../core/result.ts';
 import { PROGRAM_VERSION } from './version.ts';
@@ -93,33 +94,6 @@ async function plan(args: readonly string[]): Promise<void> {
     process.stdout.write(`${planned.map((hole) => planReport(hole, player.value.units)).join('\n\n')}\n`);
   }
   if (failed.length > 0) throw new Stop(EXIT.badInput, failed);
-}
-
-/** The JSON of one hole; its fields are described in maps/schemas/plan.schema.json. */
-function planDocument(hole: PlannedHole, seed: string, inputs: object): object {
-  const { plan: spotPlan } = hole;
-  const recommended = spotPlan.options.find((option) => option.id === spotPlan.recommendation.optionId);
-  return {
-    hole: spotPlan.hole,
-    par: spotPlan.par,
-    tee: hole.tee,
-    holePosition: hole.holePosition,
-    lengthM: hole.lengthM,
-    from: spotPlan.fromLonLat,
-    lie: spotPlan.lie,
-    distanceToHoleM: spotPlan.distanceToHoleM,
-    strokesTaken: spotPlan.strokesTaken,
-    expectedStrokes: recommended === undefined ? null : recommended.meanStrokes,
-    reason: spotPlan.recommendation.reason,
-    recommended:
-      recommended === undefined ? null : { ...recommended, reason: spotPlan.recommendation.reason },
-    options: spotPlan.options,
-    convergence: hole.convergence,
-    conditions: hole.conditions,
-    ...(hole.sensitivity === null ? {} : { sensitivity: hole.sensitivity }),
-    seed,
-    inputs,
-  };
 }
 
 function readHoles(text: string, known: readonly number[]): number[] {
