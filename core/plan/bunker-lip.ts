@@ -10,10 +10,10 @@ import type { ShotLaw } from '../flight/shot-law.ts';
 import { bunkerAt, type LipAhead, lipAhead } from '../ground/bunker-lips.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { Lie, type LieCode } from '../ground/lies.ts';
-import type { Swing } from '../player/model.ts';
 import { HEIGHT_SD_SHARE } from '../recovery/shot-heights.ts';
 import type { LawBook } from './choices.ts';
 import type { Choice, LipBlock, Spot } from './model.ts';
+import { isPastHole } from './past-hole.ts';
 
 /** Standard deviations of height that a shot must have to spare: five solid strikes in six clear the lip. */
 const SPARE_SD = 1;
@@ -81,23 +81,25 @@ export function overLip(
   };
 }
 
-/** Full swings and punches that would be played from this sand on `bearing` but for the lip. */
+/** Full swings that would be tried from this sand straight at the hole but for the lip. */
 export function lipBlocks(
   book: LawBook,
   ground: Pick<HoleGround, 'lips'>,
   { x, y }: Spot,
   lie: LieCode,
-  bearing: number,
+  pin: Spot,
 ): readonly LipBlock[] {
   const bunker = lie === Lie.bunker ? bunkerAt(ground.lips ?? [], x, y) : undefined;
+  const bearing = Math.atan2(pin.x - x, pin.y - y);
   const lip = bunker === undefined ? null : lipAhead(bunker, x, y, bearing);
   if (lip === null) return [];
+  const distanceM = Math.hypot(pin.x - x, pin.y - y);
   return book.player.spreads.flatMap(({ club, swing, carryMean }, spreadIndex): LipBlock[] => {
-    if (!WHOLE.has(swing)) return [];
+    // as in `sensibleChoices`: punches are for trees and rough
+    if (swing === 'part' || swing === 'punch') return [];
     const law = book.lawOf(spreadIndex, lie, carryMean);
-    if (law === null || clearsLip(law, bearing, law.carryMean, lip)) return [];
+    if (law === null || isPastHole(law.carryMean, distanceM) || clearsLip(law, bearing, law.carryMean, lip))
+      return [];
     return [{ club: club.name, swing, lipM: lip.heightM, atM: lip.atM }];
   });
 }
-
-const WHOLE: ReadonlySet<Swing> = new Set<Swing>(['full', 'punch']);

@@ -8,6 +8,7 @@ import type { PlayerModel, ShotSpread } from '../player/model.ts';
 import { choicesOverLip } from './bunker-lip.ts';
 import { carryToStop } from './finish.ts';
 import type { Choice, Option, Spot } from './model.ts';
+import { isPastHole } from './past-hole.ts';
 import { shotTurn } from './shot-turn.ts';
 
 const DEGREE = Math.PI / 180;
@@ -16,9 +17,6 @@ const SHORTEST_PART_M = 1;
 /** Laws are kept for carries in steps of a metre, of chips in steps of a quarter: they run as far again. */
 const CHIP_M = 16;
 const STEPS_PER_M = 4;
-/** A full swing that carries this much farther than the hole is not sensible. */
-const PAST_HOLE_SHARE = 1.12;
-const PAST_HOLE_M = 12;
 
 function keptCarry(carryM: number): number {
   if (carryM <= SHORTEST_PART_M) return SHORTEST_PART_M;
@@ -103,7 +101,7 @@ export function sensibleChoices(
       hasWaysOut = true;
       return;
     }
-    if (law.carryMean > distance * PAST_HOLE_SHARE + PAST_HOLE_M) return;
+    if (isPastHole(law.carryMean, distance)) return;
     if (spread.swing === 'punch' && !inTrees && lie !== Lie.rough && lie !== Lie.longRough) return;
     const aims = fanOfAims(fan, toPin - turn).map(
       (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),

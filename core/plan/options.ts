@@ -87,8 +87,7 @@ export function planFromSpot(
       return doubt === undefined ? option : { ...option, doubt };
     });
   }
-  const toPin = Math.atan2(prepared.pin.x - spot.x, prepared.pin.y - spot.y);
-  const blocks = lipBlocks(prepared.book, prepared.ground, spot, lie, toPin);
+  const blocks = lipBlocks(prepared.book, prepared.ground, spot, lie, prepared.pin);
   return {
     hole: prepared.hole.number,
     from: spot,

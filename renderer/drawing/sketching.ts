@@ -82,6 +82,9 @@ export function finishSketch(desk: DrawingDesk): void {
         'touched',
       );
       if (taken && mode.kind === 'hole') desk.store.dispatch({ type: 'hole-chosen', hole });
+      // what it starts with is a guess, to be typed over
+      if (taken && (mode.kind === 'slope-mark' || mode.kind === 'ground-level'))
+        desk.store.dispatch({ type: 'panel-shown', panel: 'chosen' });
       if (!taken && drawnAs !== 'point') return;
       break;
     }

@@ -84,12 +84,15 @@ describe('a flight out of sand', () => {
   });
 
   it('is told with the lip and the distance where it does not', () => {
-    const blocks = lipBlocks(book, groundWith(1.2), { x: 0.5, y: -141.5 }, Lie.bunker, 0);
+    const blocks = lipBlocks(book, groundWith(1.2), { x: 0.5, y: -141.5 }, Lie.bunker, PIN);
     expect(blocks.map(({ club }) => club)).toContain('Iron');
     expect(blocks[0]!.lipM).toBe(1.2);
     expect(blocks[0]!.atM).toBeCloseTo(1.5, 2);
-    expect(lipBlocks(book, groundWith(1.2), { x: 0.5, y: -158 }, Lie.bunker, 0)).toEqual([]);
-    expect(lipBlocks(book, groundWith(1.2), { x: 0.5, y: -100 }, Lie.rough, 0)).toEqual([]);
+    expect(lipBlocks(book, groundWith(1.2), { x: 0.5, y: -158 }, Lie.bunker, PIN)).toEqual([]);
+    expect(lipBlocks(book, groundWith(1.2), { x: 0.5, y: -100 }, Lie.rough, PIN)).toEqual([]);
+    // a club that would fly far past the hole is not missed
+    const near = { x: 0.5, y: -100 };
+    expect(lipBlocks(book, groundWith(1.2), { x: 0.5, y: -141.5 }, Lie.bunker, near)).toEqual([]);
   });
 });
 

@@ -20,10 +20,10 @@ interface Props {
 
 const WIDTH = 520;
 const HEIGHT = 290;
-const LEFT = 46;
+const LEFT = 52;
 const RIGHT = 14;
 const TOP = 12;
-const BOTTOM = 44;
+const BOTTOM = 48;
 const DASHES = ['', '8 4', '2 4', '10 4 2 4', '5 2'];
 
 export function Plot({ data, words, figures }: Props) {
@@ -51,17 +51,17 @@ export function Plot({ data, words, figures }: Props) {
         {data.x.ticks.map((tick) => (
           <g key={tick}>
             <path d={`M${x(tick).toFixed(1)} ${bottom}v4`} class="figure-axis" />
-            <text x={x(tick)} y={bottom + 17} text-anchor="middle">
+            <text x={x(tick)} y={bottom + 19} text-anchor="middle">
               {figures.short(tick, 2)}
             </text>
           </g>
         ))}
         <path d={`M${LEFT} ${TOP}V${bottom}H${WIDTH - RIGHT}`} class="figure-axis" />
-        <text x={(LEFT + WIDTH - RIGHT) / 2} y={bottom + 36} text-anchor="middle" class="figure-title">
+        <text x={(LEFT + WIDTH - RIGHT) / 2} y={bottom + 40} text-anchor="middle" class="figure-title">
           {words.x}
         </text>
         <text
-          transform={`translate(12 ${(TOP + bottom) / 2}) rotate(-90)`}
+          transform={`translate(13 ${(TOP + bottom) / 2}) rotate(-90)`}
           text-anchor="middle"
           class="figure-title"
         >

@@ -127,6 +127,7 @@ describe('drawing', () => {
       geometry: { type: 'Point', coordinates: at(0, 100) },
     });
     expect(selection).toEqual([made.id]);
+    expect(desk.store.state().panel).toBe('chosen');
     expect(sketch).toEqual([]);
     const course = courseOf(history.document);
     expect(course.ok && course.value.slopeMarks).toMatchObject([{ slopeShare: 0.015, downhill: Math.PI }]);
