@@ -82,6 +82,19 @@ describe('plan', () => {
     expect(out).toContain('local rules come first');
   });
 
+  it('tells how far the day may change, in words and by its schema', async () => {
+    const args = ['--course', COURSE, '--player', PLAYER, '--hole', '3', '--sensitivity'];
+    const [words, json] = await Promise.all([run('plan', ...args), run('plan', ...args, '--json')]);
+    expect(words.out).toContain('How far the day may change');
+    expect(words.out).toMatch(/\n {2}Wind along the shot: no wind now; /);
+    validate('plan.schema.json', json.out);
+    const { sensitivity } = JSON.parse(json.out) as { sensitivity: { condition: string; now: number }[] };
+    expect(sensitivity.map(({ condition }) => condition)).toEqual([
+      ...['wind-along', 'wind-across', 'temperature', 'firmness', 'green-speed', 'season'],
+    ]);
+    expect(sensitivity[2]!.now).toBe(15);
+  });
+
   it('a hole without a green is refused by name, the other holes are planned', async () => {
     const path = course('no-green.geojson', (features) =>
       features.filter(

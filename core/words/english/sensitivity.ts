@@ -26,7 +26,7 @@ export const sensitivity = {
     'green-speed': 'Green speed',
     season: 'Trees',
   },
-  none: 'none',
+  none: 'no wind',
   against: ({ speed }: { readonly speed: string }) => `${speed} against`,
   behind: ({ speed }: { readonly speed: string }) => `${speed} behind`,
   fromLeft: ({ speed }: { readonly speed: string }) => `${speed} from the left`,
@@ -52,5 +52,5 @@ export const sensitivity = {
   noChange: ({ from, to }: { readonly from: string; readonly to: string }) =>
     `nothing changes from ${from} to ${to}`,
   noStep: 'no other changes the recommendation',
-  legend: 'Dark: the recommendation stays. Dots: the aim turns. Stripes: another club. The line is today.',
+  legend: 'Filled: the recommendation stays. Dots: the aim turns. Stripes: another club. The line is today.',
 };

@@ -22,7 +22,7 @@ export const sensitivity: typeof english = {
     'green-speed': 'Grüngeschwindigkeit',
     season: 'Bäume',
   },
-  none: 'keiner',
+  none: 'kein Wind',
   against: ({ speed }) => `${speed} von vorn`,
   behind: ({ speed }) => `${speed} von hinten`,
   fromLeft: ({ speed }) => `${speed} von links`,
@@ -45,5 +45,5 @@ export const sensitivity: typeof english = {
   noChange: ({ from, to }) => `von ${from} bis ${to} ändert sich nichts`,
   noStep: 'nichts anderes ändert die Empfehlung',
   legend:
-    'Dunkel: Die Empfehlung bleibt. Punkte: Das Ziel dreht. Streifen: ein anderer Schläger. Der Strich ist heute.',
+    'Gefüllt: Die Empfehlung bleibt. Punkte: Das Ziel dreht. Streifen: ein anderer Schläger. Der Strich ist heute.',
 };

@@ -38,42 +38,24 @@ export function zonesOf(span: ConditionSpan): { readonly zones: readonly Zone[];
   return { zones, now: share(span.now) };
 }
 
-const HEIGHT = 14;
-const WIDTH = 200;
-
 /** Said in words beside it, so it is hidden from those who hear the page. */
-export function SpanBar({ span, id }: { readonly span: ConditionSpan; readonly id: string }) {
+export function SpanBar({ span }: { readonly span: ConditionSpan }) {
   const { zones, now } = zonesOf(span);
-  const steps = span.unit === 'step' ? span.to - span.from + 1 : 0;
+  const steps = span.unit === 'step' ? span.to - span.from + 1 : 1;
+  const percent = (share: number): string => `${100 * share}%`;
   return (
-    <svg
-      class="span-bar"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT + 6}`}
-      preserveAspectRatio="none"
-      aria-hidden="true"
-    >
-      <defs>
-        <pattern id={`${id}-changes`} width="6" height="6" patternUnits="userSpaceOnUse">
-          <path class="span-stripe" d="M-1 7L7 -1M-4 4L4 -4M2 10L10 2" />
-        </pattern>
-        <pattern id={`${id}-turns`} width="5" height="5" patternUnits="userSpaceOnUse">
-          <circle class="span-dot" cx="2.5" cy="2.5" r="1" />
-        </pattern>
-      </defs>
-      {zones.map(({ kind, from, to }) => {
-        const box = { x: from * WIDTH, y: 3, width: (to - from) * WIDTH, height: HEIGHT };
-        return (
-          <g key={`${kind} ${from}`}>
-            <rect class={`span-zone span-${kind}`} {...box} />
-            {kind !== 'stays' && <rect fill={`url(#${id}-${kind})`} {...box} />}
-          </g>
-        );
-      })}
-      {Array.from({ length: Math.max(0, steps - 1) }, (_, k) => (
-        <path key={k} class="span-step" d={`M${((k + 1) * WIDTH) / steps} 3v${HEIGHT}`} />
+    <div class="span-bar" aria-hidden="true">
+      {zones.map(({ kind, from, to }) => (
+        <span
+          key={`${kind} ${from}`}
+          class={`span-zone span-${kind}`}
+          style={{ left: percent(from), width: percent(to - from) }}
+        />
       ))}
-      <rect class="span-frame" x="0" y="3" width={WIDTH} height={HEIGHT} />
-      <path class="span-now" d={`M${now * WIDTH} 0v${HEIGHT + 6}`} />
-    </svg>
+      {Array.from({ length: steps - 1 }, (_, k) => (
+        <span key={k} class="span-step" style={{ left: percent((k + 1) / steps) }} />
+      ))}
+      <span class="span-now" style={{ left: percent(now) }} />
+    </div>
   );
 }

@@ -82,7 +82,6 @@ function Spans({ words }: { readonly words: SpanWords }) {
 }
 
 function SpanLine({ span, words }: { readonly span: ConditionSpan; readonly words: SpanWords }) {
-  const id = useId();
   const { told } = words;
   const text = (value: number): string => conditionText(span.condition, value, words);
   const changes = changesText(span, words);
@@ -92,13 +91,14 @@ function SpanLine({ span, words }: { readonly span: ConditionSpan; readonly word
         <span class="span-name">{told.conditions[span.condition]}</span>
         <span class="span-today">{told.now({ value: text(span.now) })}</span>
       </p>
-      <SpanBar span={span} id={id} />
+      <SpanBar span={span} />
       <p class="span-ends" aria-hidden="true">
         <span>{text(span.from)}</span>
         <span>{text(span.to)}</span>
       </p>
       {changes.length === 0 ? (
-        <p class="span-said faint">{sentence(saidOf(span, words))}</p>
+        // The whole bar is of one kind: to be seen, and said to those who hear the page.
+        <p class="unseen">{sentence(saidOf(span, words))}</p>
       ) : (
         changes.map((change) => (
           <p key={change} class="span-said">

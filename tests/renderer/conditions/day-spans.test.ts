@@ -103,7 +103,7 @@ describe('the words', () => {
   it('say so where nothing changes, in either language and in miles', () => {
     const still: ConditionSpan = { condition: 'wind-across', unit: 'm/s', now: 0.01, from: -20, to: 20 };
     expect(spanText(still, { ...words, units: 'yards' })).toBe(
-      'Wind across it: none now; nothing changes from 45 mph from the right to 45 mph from the left.',
+      'Wind across it: no wind now; nothing changes from 45 mph from the right to 45 mph from the left.',
     );
     expect(spanText(still, { ...words, told: german })).toContain('ändert sich nichts');
   });
