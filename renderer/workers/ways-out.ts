@@ -6,6 +6,7 @@
 import type { LonLat } from '../../core/course/model.ts';
 import { isOnRaster, isPenaltyArea, lieAt } from '../../core/ground/hole-ground.ts';
 import { Lie, type LieCode } from '../../core/ground/lies.ts';
+import { overLip } from '../../core/plan/bunker-lip.ts';
 import type { Choice, Spot } from '../../core/plan/model.ts';
 import { evaluateChoice } from '../../core/plan/options.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
@@ -131,7 +132,12 @@ export function* waysOut(
       found.push({ ...one, option });
   }
   const ways: WayOutOfTrees[] = [];
-  const weighed = likeliest(prepared, spot, toHole, found);
+  // a ball in a bunker under trees has its lip to clear first
+  const clears = overLip(prepared.book, ground, spot, lie);
+  const clear = found.filter(({ spreadIndex, carryM, option: { bearing } }) =>
+    clears({ spreadIndex, carryM, bearing }),
+  );
+  const weighed = likeliest(prepared, spot, toHole, clear.length > 0 ? clear : found);
   for (const [i, { spreadIndex, carryM, shot, option }] of weighed.entries()) {
     yield 0.5 + (0.5 * i) / weighed.length;
     const { bearing, way, passage, gapDeg, spreadDeg, throughChance: through } = option;

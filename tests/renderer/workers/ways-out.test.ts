@@ -8,7 +8,7 @@ import type { HoleResult } from '../../../renderer/state/app-state.ts';
 import type { SpotQuestion } from '../../../renderer/workers/planner-api.ts';
 import { PlannerDesk } from '../../../renderer/workers/planner-desk.ts';
 import type { WayOutOfTrees } from '../../../renderer/workers/ways-out.ts';
-import { area, at } from '../../course/builders.ts';
+import { area, at, square } from '../../course/builders.ts';
 import { smallCourse, smallPlayerText } from '../small-course.ts';
 import { english } from '../../../core/words/english/english.ts';
 
@@ -109,7 +109,9 @@ describe('a ball in the wood', () => {
     const drawn = seen(GAP.east, GAP.far) - seen(GAP.west, GAP.near);
     expect(Math.abs(passage!.gap!.widthDeg - drawn)).toBeLessThan(2.6);
     expect(passage!.passage).toBe('under');
-    expect(gapWords(passage!, english)).toMatch(/^A gap of \d+°; two of three of your strikes stay within \d+°\. \d+/);
+    expect(gapWords(passage!, english)).toMatch(
+      /^A gap of \d+°; two of three of your strikes stay within \d+°\. \d+/,
+    );
     // The player scatters more widely than the gap: a part of the strikes only gets through.
     expect(passage!.throughChance).toBeLessThan(0.9);
   });
@@ -142,5 +144,35 @@ describe('a ball in the wood', () => {
     expect(order.at(-1)).toBe('ways');
     expect(order.filter((what) => what === 'dropped')).toHaveLength(1);
     expect(order.indexOf('plan')).toBeLessThan(order.indexOf('ways'));
+  });
+});
+
+describe('a ball in a bunker in the wood', () => {
+  const ball: LonLat = at(...BALL);
+  const waysOver = async (lipM: number): Promise<readonly WayOutOfTrees[]> => {
+    const desk = new PlannerDesk(means);
+    const bunkered = JSON.parse(text) as typeof course;
+    bunkered.features.push(area({ golf: 'bunker', lip_m: lipM }, square(BALL[0], BALL[1], 3)));
+    expect((await desk.open(JSON.stringify(bunkered), smallPlayerText())).ok).toBe(true);
+    const task = {
+      key: 'sand',
+      hole: 1,
+      teeName: 'Oak',
+      position: 'front',
+      seed: 'dew',
+      rough: true,
+    } as const;
+    expect((await desk.solve(task, () => undefined)).ok).toBe(true);
+    const ways = await desk.waysOut({ resultKey: 'sand', rough: true, ball, strokesTaken: 1 });
+    if (ways === null) throw new Error('no ways');
+    return ways;
+  };
+
+  it('is offered no low shots that its lip would stop', async () => {
+    const isLow = ({ swing }: WayOutOfTrees): boolean => swing === 'punch';
+    expect((await waysOver(0)).some(isLow)).toBe(true);
+    const high = await waysOver(1.2);
+    expect(high.length).toBeGreaterThan(0);
+    expect(high.some(isLow)).toBe(false);
   });
 });
