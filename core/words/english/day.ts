@@ -33,7 +33,8 @@ export const day = {
   windComesFrom: 'Wind comes from',
   dialValue: ({ point, degrees }: { readonly point: string; readonly degrees: number }) =>
     `the ${point}, ${degrees} degrees`,
-  plannedFor: ({ day }: { readonly day: string }) => `Planned for this day: ${day}. Change it under Plan.`,
+  plannedFor: ({ day }: { readonly day: string }) =>
+    `Planned for this day: ${day}. Change it under Plan or The day.`,
   steps: {
     temperature: ({ value }: { readonly value: string }) => `temperature ${value}`,
     height: 'height above the sea',
