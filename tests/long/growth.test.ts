@@ -2,6 +2,7 @@ import { linearRegression } from 'simple-statistics';
 import seedrandom from 'seedrandom';
 import { describe, expect, it } from 'vitest';
 import { growthOf } from './growth.ts';
+import { bytesIn } from './held.ts';
 
 const random = seedrandom('growth');
 const scatter = (): number => random() + random() + random() - 1.5;
@@ -34,5 +35,17 @@ describe('the growth of a row of counts', () => {
     expect(growthOf([1, 2, 3, 4]).error).toBe(Infinity);
     const warm = Array.from({ length: 60 }, (_, i) => (i < 15 ? 100 * i : 1500));
     expect(growthOf(warm).slope).toBe(0);
+  });
+});
+
+describe('what scripts hold', () => {
+  it('is the sizes of their things, whatever the order of the fields, without compiled code', () => {
+    const meta = {
+      node_fields: ['id', 'self_size', 'type'],
+      node_types: ['number', 'number', ['code', 'object', 'string']],
+    };
+    // The kinds of the field "type" stand where the field stands.
+    const nodes = [1, 1000, 0, 3, 40, 1, 5, 7, 2];
+    expect(bytesIn({ snapshot: { meta }, nodes })).toBe(47);
   });
 });

@@ -9,6 +9,7 @@ import { parseArgs } from 'node:util';
 import buildWindow from '../browser/build-window.ts';
 import { planReady, startBrowser } from '../browser/window.ts';
 import { growthOf, type Growth } from './growth.ts';
+import { heldBytes } from './held.ts';
 import { openWork, work } from './work.ts';
 
 const { values } = parseArgs({
@@ -29,7 +30,7 @@ function positive(name: string, text: string): number {
 
 /** What is counted, and how much more per round would be no leak but noise of the counting. */
 const COUNTED = [
-  { name: 'JSHeapUsedSize', words: 'memory of the page, bytes', noise: 2000 },
+  { name: 'held', words: 'held by scripts, bytes', noise: 500 },
   { name: 'Nodes', words: 'elements and texts', noise: 0.5 },
   { name: 'JSEventListeners', words: 'listeners', noise: 0.1 },
   { name: 'Documents', words: 'documents', noise: 0.02 },
@@ -49,7 +50,8 @@ async function count(): Promise<Readonly<Record<string, number>>> {
   // Twice: what is let go of in the first turn may hold more.
   for (let turn = 0; turn < 2; turn++) await debugging.send('HeapProfiler.collectGarbage');
   const { metrics } = await debugging.send('Performance.getMetrics');
-  return Object.fromEntries(metrics.map(({ name, value }) => [name, value]));
+  const counts = Object.fromEntries(metrics.map(({ name, value }) => [name, value]));
+  return { ...counts, held: await heldBytes(debugging) };
 }
 
 const samples: Readonly<Record<string, number>>[] = [];
@@ -73,6 +75,8 @@ const complaints = [...window.complaints];
 await window.close();
 await browser.close();
 
+const total = growthOf(samples.map((sample) => sample['JSHeapUsedSize'] ?? 0));
+console.log(`for information, with compiled code: ${told(total)}`);
 const rows = COUNTED.map(({ name, words, noise }) => ({
   words,
   noise,
