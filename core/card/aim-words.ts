@@ -1,5 +1,6 @@
 /** An aim in words that a player on the tee can follow with the eyes: an edge of something, or so far beside it. */
 
+import type { Words } from '../words/words.ts';
 import type { Course } from '../course/model.ts';
 import { lieAt } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
@@ -41,30 +42,37 @@ export function aimWords(
   bearing: number,
   carryM: number,
   units: CardUnits,
+  words: Words,
 ): string {
   const target = pointAlong(from, bearing, carryM);
-  const landing = landingWords(prepared, from, bearing, target);
-  const landmarks = landmarksFrom(course, prepared, from, bearing, units);
+  const landing = landingWords(prepared, from, bearing, target, words);
+  const landmarks = landmarksFrom(course, prepared, from, bearing, units, words);
   const flag = landmarks.filter(({ kind }) => kind === 'flag');
   const isApproach = flag.length > 0 && distanceOf(target, prepared.pin) < AT_THE_FLAG_M;
-  const points = (isApproach ? flag : landmarks).flatMap(pointsOf);
-  const sighted = sightWords(points, units);
-  if (sighted === null) return landing ?? besideLineWords(prepared, from, target, units);
+  const points = (isApproach ? flag : landmarks).flatMap((landmark) => pointsOf(landmark, words));
+  const sighted = sightWords(points, units, words);
+  if (sighted === null) return landing ?? besideLineWords(prepared, from, target, units, words);
   return landing === null ? sighted : `${sighted}, ${landing}`;
 }
 
 /** What of a landmark can be aimed at. */
-function pointsOf(landmark: Landmark): readonly Point[] {
+function pointsOf(landmark: Landmark, { cards }: Words): readonly Point[] {
+  const { sight } = cards;
   const { words, left, right, middle, kind } = landmark;
   if (kind === 'flag') return [{ words, turn: middle, landmark }];
   const point = (name: string, turn: number): Point => ({ words: name, turn, landmark });
   if (right - left < 2 * ON_IT) return [point(words, middle)];
-  const edges = [point(`left edge of ${words}`, left), point(`right edge of ${words}`, right)];
+  const edges = [
+    point(sight.leftEdge({ name: words }), left),
+    point(sight.rightEdge({ name: words }), right),
+  ];
   // The middle of trees or water is no place that the eye finds.
-  return kind === 'bunker' || kind === 'green' ? [...edges, point(`middle of ${words}`, middle)] : edges;
+  return kind === 'bunker' || kind === 'green'
+    ? [...edges, point(sight.middle({ name: words }), middle)]
+    : edges;
 }
 
-function sightWords(points: readonly Point[], units: CardUnits): string | null {
+function sightWords(points: readonly Point[], units: CardUnits, { cards }: Words): string | null {
   let best: Point | null = null;
   let least = Infinity;
   for (const point of points) {
@@ -76,14 +84,21 @@ function sightWords(points: readonly Point[], units: CardUnits): string | null {
   const aside = Math.tan(Math.abs(best.turn)) * best.landmark.distanceM;
   const count = lengthNumber(aside, units);
   if (count === 0) return best.words;
-  return `${lengthWords(aside, units)} ${best.turn > 0 ? 'left' : 'right'} of the ${best.words.replace(/^the /u, '')}`;
+  const told = { length: lengthWords(aside, units), point: best.words };
+  return best.turn > 0 ? cards.sight.leftOf(told) : cards.sight.rightOf(told);
 }
 
 const ACROSS_STEP_M = 1;
 const ACROSS_REACH_M = 70;
 
 /** Where on the fairway or green the aim comes down; null elsewhere. */
-function landingWords(prepared: PreparedHole, from: Spot, bearing: number, target: Spot): string | null {
+function landingWords(
+  prepared: PreparedHole,
+  from: Spot,
+  bearing: number,
+  target: Spot,
+  { cards }: Words,
+): string | null {
   const { ground } = prepared;
   const lie = lieAt(ground, target.x, target.y);
   if (lie !== Lie.fairway && lie !== Lie.green) return null;
@@ -96,17 +111,27 @@ function landingWords(prepared: PreparedHole, from: Spot, bearing: number, targe
   };
   const left = edge(-1);
   const share = left / (left + edge(1));
-  const name = lie === Lie.green ? 'green' : 'fairway';
-  const third = share < 1 / 3 ? 'left third' : share > 2 / 3 ? 'right third' : 'middle';
-  return distanceOf(from, target) < 1 ? null : `${third} of the ${name}`;
+  if (distanceOf(from, target) < 1) return null;
+  const { sight } = cards;
+  const isGreen = lie === Lie.green;
+  if (share < 1 / 3) return isGreen ? sight.leftThirdGreen : sight.leftThirdFairway;
+  if (share > 2 / 3) return isGreen ? sight.rightThirdGreen : sight.rightThirdFairway;
+  return isGreen ? sight.middleGreen : sight.middleFairway;
 }
 
 /** Where nothing else helps: beside the straight line to the flag. */
-function besideLineWords(prepared: PreparedHole, from: Spot, target: Spot, units: CardUnits): string {
+function besideLineWords(
+  prepared: PreparedHole,
+  from: Spot,
+  target: Spot,
+  units: CardUnits,
+  { cards }: Words,
+): string {
   const { pin } = prepared;
   const length = distanceOf(from, pin) || 1;
   const aside = ((target.x - from.x) * (pin.y - from.y) - (target.y - from.y) * (pin.x - from.x)) / length;
   const count = lengthNumber(Math.abs(aside), units);
-  if (count === 0) return 'straight at the hole';
-  return `${lengthWords(Math.abs(aside), units)} ${aside > 0 ? 'right' : 'left'} of the line to the hole`;
+  if (count === 0) return cards.sight.straight;
+  const told = { length: lengthWords(Math.abs(aside), units) };
+  return aside > 0 ? cards.sight.rightOfLine(told) : cards.sight.leftOfLine(told);
 }

@@ -1,7 +1,8 @@
 /** Where tee shots end badly, and what the plan does from there: for the few places that come up most. */
 
+import { capital, type Words } from '../words/words.ts';
 import { isPenaltyArea, lieAt } from '../ground/hole-ground.ts';
-import { Lie, LIE_NAMES, type LieName } from '../ground/lies.ts';
+import { Lie, LIE_NAMES } from '../ground/lies.ts';
 import { planFromSpot } from '../plan/options.ts';
 import type { Choice, Option, Spot, SpotPlan } from '../plan/model.ts';
 import type { PreparedHole } from '../plan/prepare.ts';
@@ -18,17 +19,11 @@ const LEAST_SHARE = 0.03;
 const MOST_PLACES = 3;
 const PLAN_SAMPLES = 256;
 
-const PLACE_WORDS: ReadonlyMap<LieName, string> = new Map([
-  ['woods', 'trees'],
-  ['bunker', 'bunker'],
-  ['longRough', 'long rough'],
-  ['penaltyYellow', 'yellow penalty area'],
-  ['penaltyRed', 'red penalty area'],
-  ['outOfBounds', 'out of bounds'],
-]);
+const BAD_LIES = ['woods', 'bunker', 'longRough', 'penaltyYellow', 'penaltyRed', 'outOfBounds'] as const;
+type BadLie = (typeof BAD_LIES)[number];
 
 interface Group {
-  readonly lie: LieName;
+  readonly lie: BadLie;
   readonly side: 'left' | 'right';
   readonly ends: Spot[];
 }
@@ -39,12 +34,13 @@ export function badPlaces(
   field: StrokesField,
   choice: Choice,
   units: CardUnits,
+  words: Words,
 ): readonly BadPlace[] {
   const balls = sampleShot(prepared, prepared.tee, choice, BALLS);
   const groups = new Map<string, Group>();
   for (let i = 0; i < balls.count; i++) {
-    const lie = LIE_NAMES[balls.lie[i]!]!;
-    if (!PLACE_WORDS.has(lie)) continue;
+    const lie = BAD_LIES.find((bad) => bad === LIE_NAMES[balls.lie[i]!]);
+    if (lie === undefined) continue;
     const end = { x: balls.end[2 * i]!, y: balls.end[2 * i + 1]! };
     const side = sideOf(turnOf(choice.bearing, bearingOf(prepared.tee, end)));
     const key = `${lie} ${side}`;
@@ -58,10 +54,12 @@ export function badPlaces(
     .slice(0, MOST_PLACES)
     .map(({ lie, side, ends }): BadPlace => {
       const at = mostCentral(ends);
+      const { places, left, right } = words.cards.bad;
+      const place = capital(places[lie]);
       return {
         share: ends.length / BALLS,
-        where: lie === 'outOfBounds' ? `Out of bounds ${side}` : `${capital(PLACE_WORDS.get(lie)!)} ${side}`,
-        what: whatToDo(prepared, field, at, units),
+        where: side === 'left' ? left({ place }) : right({ place }),
+        what: whatToDo(prepared, field, at, units, words),
         at,
       };
     });
@@ -78,20 +76,27 @@ function mostCentral(ends: readonly Spot[]): Spot {
   return best;
 }
 
-function whatToDo(prepared: PreparedHole, field: StrokesField, at: Spot, units: CardUnits): string {
-  const again = 'play again from the tee, one penalty stroke';
+function whatToDo(
+  prepared: PreparedHole,
+  field: StrokesField,
+  at: Spot,
+  units: CardUnits,
+  words: Words,
+): string {
+  const told = words.cards.bad;
+  const { again } = told;
   const lie = lieAt(prepared.ground, at.x, at.y);
   if (lie === Lie.outOfBounds) return again;
-  if (!isPenaltyArea(lie)) return playFrom(prepared, field, at, units) ?? again;
+  if (!isPenaltyArea(lie)) return playFrom(prepared, field, at, units, words) ?? again;
   const { tee } = prepared;
   const drop = new PenaltyRelief(field).forBall(tee.x, tee.y, at.x, at.y, lie);
   // Stroke and distance is open to every ball (Rule 17.1d).
   if (drop.total === Infinity || drop.total > 1 + field.valueAt(tee.x, tee.y, Lie.tee)) return again;
   const crossed = crossingOf(prepared, at);
   const isLateral = distanceOf(crossed, drop) < LATERAL_REACH_M;
-  const how = isLateral ? 'drop beside where it crossed' : 'drop back on the line from hole to crossing';
-  const then = playFrom(prepared, field, { x: drop.x, y: drop.y }, units);
-  return `${how}, one penalty stroke${then === null ? '' : `; then ${then}`}`;
+  const how = isLateral ? told.dropBeside : told.dropBack;
+  const shot = playFrom(prepared, field, { x: drop.x, y: drop.y }, units, words);
+  return shot === null ? how : told.then({ drop: how, shot });
 }
 
 /** Two club-lengths and the width of the cells in which the crossing is remembered, metres. */
@@ -109,30 +114,42 @@ function crossingOf({ ground, tee }: PreparedHole, at: Spot): Spot {
 }
 
 /** The recommended way on from a ball at rest; null where there is none. */
-function playFrom(prepared: PreparedHole, field: StrokesField, at: Spot, units: CardUnits): string | null {
+function playFrom(
+  prepared: PreparedHole,
+  field: StrokesField,
+  at: Spot,
+  units: CardUnits,
+  words: Words,
+): string | null {
   const plan = planFromSpot(prepared, field, at, { samples: PLAN_SAMPLES });
   const option = plan.options.find(({ id }) => id === plan.recommendation.optionId);
-  return option === undefined ? null : optionWords(prepared, plan, option, units);
+  return option === undefined ? null : optionWords(prepared, plan, option, units, words);
 }
 
-function optionWords(prepared: PreparedHole, plan: SpotPlan, option: Option, units: CardUnits): string {
+function optionWords(
+  prepared: PreparedHole,
+  plan: SpotPlan,
+  option: Option,
+  units: CardUnits,
+  words: Words,
+): string {
+  const told = words.cards.bad;
   if (option.kind === 'relief')
-    return option.relief?.endsWith('lateral') === true
-      ? 'unplayable: drop to the side, one penalty stroke'
-      : 'unplayable: drop back on the line, one penalty stroke';
+    return option.relief?.endsWith('lateral') === true ? told.unplayableLateral : told.unplayableBack;
   const { from } = plan;
   const turn = turnOf(bearingOf(from, prepared.pin), option.aim.bearing);
-  const manner = option.swing === 'full' ? '' : option.swing === 'part' ? ' part swing' : ` ${option.swing}`;
-  const club = `${option.club}${manner}, ${lengthWords(option.carryM, units)}`;
+  const swing = words.golf.swings[option.swing];
+  const club = told.club({
+    club: option.club,
+    manner: option.swing === 'full' ? '' : ` ${told.manner({ swing })}`,
+    length: lengthWords(option.carryM, units),
+  });
   const lie = lieAt(prepared.ground, option.aim.spot.x, option.aim.spot.y);
   const degrees = Math.round((Math.abs(turn) * 180) / Math.PI);
-  if (lie === Lie.green || degrees <= 4) return `${club} at the hole`;
-  const where = lie === Lie.fairway ? 'to the fairway' : 'out';
-  if (degrees > 120) return `${club} backwards ${where}`;
-  if (degrees > 55) return `${club} sideways ${where}`;
-  return `${club} ${where}, ${degrees}° ${turn < 0 ? 'left' : 'right'} of the hole`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  if (lie === Lie.green || degrees <= 4) return told.atHole({ club });
+  const where = lie === Lie.fairway ? told.toFairway : told.out;
+  if (degrees > 120) return told.backwards({ club, where });
+  if (degrees > 55) return told.sideways({ club, where });
+  const beside = { club, where, degrees };
+  return turn < 0 ? told.leftOfHole(beside) : told.rightOfHole(beside);
 }

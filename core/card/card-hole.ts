@@ -1,5 +1,6 @@
 /** One hole of the strategy card, put together from its plan. */
 
+import type { Words } from '../words/words.ts';
 import { dayWords, isOrdinaryDay } from '../conditions/day-words.ts';
 import type { Course } from '../course/model.ts';
 import { choiceOf } from '../plan/choices.ts';
@@ -12,11 +13,12 @@ import { carriesAlong, runOutAlong } from './carries.ts';
 import { greenDrawing, holeDrawing } from './drawing.ts';
 import { greenPlace } from './green-place.ts';
 import { type CardUnits, lengthWords } from './lengths.ts';
-import { CARD_BOXES, type CardHole } from './model.ts';
+import type { CardHole } from './model.ts';
 import { safeSide } from './safe-side.ts';
-import { english } from '../words/english/english.ts';
+import { reasonWords } from '../plan/recommend.ts';
 
 export interface CardWishes {
+  readonly words: Words;
   readonly units: CardUnits;
   /** Id of the option to print; the recommendation by default. */
   readonly chosen?: string;
@@ -32,7 +34,7 @@ export function cardHole(
   prepared: PreparedHole,
   field: StrokesField,
   plan: SpotPlan,
-  { units, chosen, budget }: CardWishes,
+  { units, chosen, budget, words }: CardWishes,
 ): CardHole {
   const id = chosen ?? plan.recommendation.optionId;
   const option = plan.options.find((candidate) => candidate.id === id);
@@ -40,8 +42,8 @@ export function cardHole(
   const { hole, tee } = prepared;
   const choice = choiceOf(prepared, option);
   const { bearing } = option.aim;
-  const carries = carriesAlong(course, prepared, tee, bearing, option.carryM + BEYOND_CARRY_M);
-  const runOut = runOutAlong(prepared, tee, bearing, option.carryM);
+  const carries = carriesAlong(course, prepared, tee, bearing, option.carryM + BEYOND_CARRY_M, words);
+  const runOut = runOutAlong(prepared, tee, bearing, option.carryM, words);
   return {
     hole: hole.number,
     name: hole.name ?? null,
@@ -51,34 +53,35 @@ export function cardHole(
     tee: prepared.teeName,
     holePosition: prepared.positionName,
     units,
-    club: clubWords(option),
+    club: clubWords(option, words),
     carryM: option.carryM,
-    aim: aimWords(course, prepared, tee, bearing, option.carryM, units),
-    reason: id === plan.recommendation.optionId ? plan.recommendation.reason : 'Your own choice.',
-    day: isOrdinaryDay(prepared.conditions) ? null : dayWords(prepared.conditions, units, english),
+    aim: aimWords(course, prepared, tee, bearing, option.carryM, units, words),
+    reason: id === plan.recommendation.optionId ? reasonWords(plan.options, words) : words.cards.ownChoice,
+    day: isOrdinaryDay(prepared.conditions) ? null : dayWords(prepared.conditions, units, words),
     carries,
     runOut,
-    safeSide: safeSide(prepared, field, tee, choice),
-    badPlaces: badPlaces(prepared, field, choice, units),
-    leave: leaveOf(option, units),
-    green: greenPlace(course, prepared, units),
+    safeSide: safeSide(prepared, field, tee, choice, words),
+    badPlaces: badPlaces(prepared, field, choice, units, words),
+    leave: leaveOf(option, units, words),
+    green: greenPlace(course, prepared, units, words),
     expected: option.meanStrokes,
     odds: option.parOdds,
     budget: budget ?? null,
-    boxes: CARD_BOXES,
+    boxes: Object.values(words.cards.boxes),
     drawing: holeDrawing(course, prepared, choice, carries, runOut, units),
     greenDrawing: greenDrawing(course, prepared),
   };
 }
 
-function clubWords({ club, swing }: Option): string {
-  return swing === 'full' ? club : swing === 'part' ? `${club}, part swing` : `${club}, ${swing}`;
+function clubWords({ club, swing }: Option, { cards, golf }: Words): string {
+  return swing === 'full' ? club : cards.clubSwing({ club, swing: golf.swings[swing] });
 }
 
-function leaveOf({ leave }: Option, units: CardUnits): CardHole['leave'] {
+function leaveOf({ leave }: Option, units: CardUnits, { cards }: Words): CardHole['leave'] {
   const { p10M: shortM, medianM, p90M: longM } = leave;
+  const told = (metres: number): string => lengthWords(metres, units);
   return {
     ...{ shortM, medianM, longM },
-    words: `${lengthWords(medianM, units)} left (8 of 10: ${lengthWords(shortM, units)} to ${lengthWords(longM, units)})`,
+    words: cards.leave({ median: told(medianM), low: told(shortM), high: told(longM) }),
   };
 }

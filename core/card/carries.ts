@@ -1,6 +1,7 @@
 /** What lies along a shot: distances to reach and to carry sand and water, and where the fairway runs out. */
 
-import type { AreaKind, Course } from '../course/model.ts';
+import type { Words } from '../words/words.ts';
+import type { Course } from '../course/model.ts';
 import { isOnRaster, lieAt } from '../ground/hole-ground.ts';
 import { Lie, LIE_NAMES } from '../ground/lies.ts';
 import type { Spot } from '../plan/model.ts';
@@ -14,11 +15,7 @@ const LANE_GROWTH = 0.09;
 const EDGE_STEP_M = 2;
 const NEAREST_M = 25;
 
-const TOLD: ReadonlyMap<AreaKind, string> = new Map([
-  ['bunker', 'bunker'],
-  ['penalty-yellow', 'yellow penalty area'],
-  ['penalty-red', 'red penalty area'],
-]);
+const TOLD = ['bunker', 'penalty-yellow', 'penalty-red'] as const;
 
 /** Sand and penalty areas within the lane from `from` at `bearing`, out to `reachM`; nearest first, `most` at most. */
 export function carriesAlong(
@@ -27,15 +24,16 @@ export function carriesAlong(
   from: Spot,
   bearing: number,
   reachM: number,
+  words: Words,
   most = 5,
 ): readonly CardDistance[] {
   const found: CardDistance[] = [];
   for (const area of course.areas) {
-    const words = TOLD.get(area.kind);
-    if (words === undefined) continue;
+    const kind = TOLD.find((told) => told === area.kind);
+    if (kind === undefined) continue;
     const outline = (area.rings[0] ?? []).map((place) => prepared.frame.toSpot(place));
     const carry = carryOver(outline, from, bearing, reachM);
-    if (carry !== null) found.push({ words, ...carry });
+    if (carry !== null) found.push({ words: words.cards.carries[kind], ...carry });
   }
   return found.sort((a, b) => a.nearM - b.nearM).slice(0, most);
 }
@@ -73,22 +71,13 @@ function carryOver(
 
 const RUN_STEP_M = 1;
 
-const INTO_WORDS: Readonly<Record<string, string>> = {
-  rough: 'rough',
-  longRough: 'long rough',
-  woods: 'trees',
-  bunker: 'sand',
-  penaltyYellow: 'the yellow penalty area',
-  penaltyRed: 'the red penalty area',
-  outOfBounds: 'out of bounds',
-};
-
 /** Where the fairway that the ball comes down on ends along the aim; null where it does not end before the green. */
 export function runOutAlong(
   prepared: PreparedHole,
   from: Spot,
   bearing: number,
   carryM: number,
+  words: Words,
 ): RunOut | null {
   const { ground } = prepared;
   let onFairway = false;
@@ -101,7 +90,7 @@ export function runOutAlong(
     if (lie === Lie.fairway || lie === Lie.path) onFairway ||= lie === Lie.fairway;
     else if (onFairway) {
       const into = LIE_NAMES[lie]!;
-      return { atM: metres, into, at, words: INTO_WORDS[into] ?? into };
+      return { atM: metres, into, at, words: words.cards.into[into] };
     } else if (metres > carryM * 1.1) return null;
   }
   return null;

@@ -3,6 +3,7 @@
  * not played hungry. Common practice, no source; no medical advice. What the player lists comes first.
  */
 
+import type { Words } from '../words/words.ts';
 import { clock } from './clock.ts';
 
 export interface FoodWishes {
@@ -37,14 +38,7 @@ interface RoundTimes {
 }
 
 /** Suggestions that release their energy slowly, with what they may hold. */
-const SUGGESTIONS: readonly { readonly food: string; readonly holds: readonly string[] }[] = [
-  { food: 'half a wholemeal sandwich', holds: ['gluten', 'wheat', 'bread'] },
-  { food: 'a banana', holds: ['banana', 'fruit'] },
-  { food: 'a handful of nuts', holds: ['nut', 'peanut'] },
-  { food: 'an oat bar', holds: ['gluten', 'oat'] },
-  { food: 'an apple', holds: ['apple', 'fruit'] },
-  { food: 'rice cakes', holds: ['rice'] },
-];
+const SUGGESTIONS = ['sandwich', 'banana', 'nuts', 'oatBar', 'apple', 'riceCakes'] as const;
 
 const FIRST_STOP_MIN = 50;
 const BETWEEN_STOPS_MIN = 55;
@@ -54,16 +48,20 @@ const LAST_STOP_BEFORE_END_MIN = 25;
 export function foodPlan(
   { items, allergies }: FoodWishes,
   { teeOffMin, durationMin, holes }: RoundTimes,
+  words: Words,
   temperatureC?: number,
 ): FoodPlan {
+  const told = words.prepare;
   const named = allergies.map((allergy) => allergy.trim().toLowerCase()).filter((allergy) => allergy !== '');
   const avoided = (text: string): string | undefined =>
     named.find((allergy) => text.toLowerCase().includes(allergy) || allergy.includes(text.toLowerCase()));
   const own = items.map((item) => item.trim()).filter((item) => item !== '');
   const suggested = SUGGESTIONS.filter(
-    ({ food, holds }) => avoided(food) === undefined && holds.every((part) => avoided(part) === undefined),
-  ).map(({ food }) => food);
-  const list = own.length > 0 ? own : suggested.length > 0 ? suggested : ['food of your own'];
+    (kind) =>
+      avoided(told.foods[kind]) === undefined &&
+      told.holds[kind].split(', ').every((part) => avoided(part) === undefined),
+  ).map((kind) => told.foods[kind]);
+  const list = own.length > 0 ? own : suggested.length > 0 ? suggested : [told.foods.own];
   const stops = stopTimes(durationMin, holes).map(
     ({ hole, minute }, i): FoodStop => ({
       hole,
@@ -75,15 +73,13 @@ export function foodPlan(
   return {
     stops,
     waterL,
-    waterWords: `About ${waterL.toFixed(1)} litres of water, a few mouthfuls on every second tee; more when thirsty.`,
+    waterWords: told.water({ litres: words.figures.fixed(waterL, 1) }),
     warnings: own.flatMap((item) => {
       const allergy = avoided(item);
-      return allergy === undefined
-        ? []
-        : [`“${item}” is on your list, and “${allergy}” is among your allergies.`];
+      return allergy === undefined ? [] : [told.allergyWarning({ item, allergy })];
     }),
     allergies: named,
-    reminders: stops.map(({ hole, food }) => ({ hole, words: `Eat: ${food}. Drink.` })),
+    reminders: stops.map(({ hole, food }) => ({ hole, words: told.eat({ food }) })),
   };
 }
 

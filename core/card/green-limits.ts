@@ -5,6 +5,8 @@
  * pictures altogether (Model Local Rule G-11, from memory).
  */
 
+import type { Words } from '../words/words.ts';
+import { english } from '../words/english/english.ts';
 import type { Fault } from '../result.ts';
 
 /** 3/8 inch to 5 yards is 1:480; a smaller scale has a larger number. */
@@ -25,18 +27,18 @@ export interface GreenPicture {
 }
 
 /** What stands against carrying the picture in a round; empty where nothing does. */
-export function checkGreenPicture({
-  scale,
-  pageWidthMm,
-  pageHeightMm,
-  greens = 1,
-}: GreenPicture): readonly Fault[] {
+export function checkGreenPicture(
+  { scale, pageWidthMm, pageHeightMm, greens = 1 }: GreenPicture,
+  words: Words,
+): readonly Fault[] {
+  const told = words.cards;
   const faults: Fault[] = [];
   if (!(scale >= LARGEST_GREEN_SCALE)) {
     faults.push(
       fault(
         'green-scale-too-large',
-        `The green is drawn at 1:${scale}; Rule 4.3a allows 1:${LARGEST_GREEN_SCALE} or smaller. Draw it smaller or leave it out.`,
+        told.greenTooLarge({ scale, least: LARGEST_GREEN_SCALE }),
+        told.greenPictureName,
       ),
     );
   }
@@ -49,7 +51,8 @@ export function checkGreenPicture({
     faults.push(
       fault(
         'green-page-too-large',
-        `The page is ${Math.round(pageWidthMm)} x ${Math.round(pageHeightMm)} mm; with a picture of a green it may be no larger than 108 x 178 mm (4 1/4 x 7 in). Cut it, choose smaller paper or leave the green out.`,
+        told.pageTooLarge({ width: Math.round(pageWidthMm), height: Math.round(pageHeightMm) }),
+        told.greenPictureName,
       ),
     );
   }
@@ -57,13 +60,9 @@ export function checkGreenPicture({
 }
 
 export function mayCarryGreenPicture(picture: GreenPicture): boolean {
-  return checkGreenPicture(picture).length === 0;
+  return checkGreenPicture(picture, english).length === 0;
 }
 
-/** Stands on every card with a green on it. */
-export const GREEN_NOTE =
-  'Green at 1:480 or smaller, page no larger than 4 1/4 x 7 in (Rule 4.3a). Where a local rule forbids such pictures (G-11), leave it in the bag.';
-
-function fault(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'green picture', message };
+function fault(code: string, message: string, where: string): Fault {
+  return { severity: 'error', code, where, message };
 }

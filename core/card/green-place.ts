@@ -1,5 +1,6 @@
 /** The hole position of the day on its green, in paces from the front and from the nearer side. */
 
+import type { Words } from '../words/words.ts';
 import { greenOf } from '../course/hole-features.ts';
 import type { Course } from '../course/model.ts';
 import type { Spot } from '../plan/model.ts';
@@ -15,7 +16,12 @@ export function approachBearing({ playLine, tee, pin }: PreparedHole): number {
 }
 
 /** Null where the green is not drawn. */
-export function greenPlace(course: Course, prepared: PreparedHole, units: CardUnits): GreenPlace | null {
+export function greenPlace(
+  course: Course,
+  prepared: PreparedHole,
+  units: CardUnits,
+  words: Words,
+): GreenPlace | null {
   const green = greenOf(course, prepared.hole);
   if (green === undefined) return null;
   const view = makeView(prepared.pin, approachBearing(prepared));
@@ -29,13 +35,18 @@ export function greenPlace(course: Course, prepared: PreparedHole, units: CardUn
   const side = fromLeftM <= across.after ? 'left' : 'right';
   const fromSideM = Math.min(fromLeftM, across.after);
   const depthM = along.after - along.before;
+  const told = {
+    on: paces(fromFrontM, units, words),
+    side: paces(fromSideM, units, words),
+    deep: paces(depthM, units, words),
+  };
   return {
     depthM,
     widthM: across.after - across.before,
     fromFrontM,
     fromSideM,
     side,
-    words: `${paces(fromFrontM, units)} on, ${paces(fromSideM, units)} from ${side}; green ${paces(depthM, units)} deep`,
+    words: side === 'left' ? words.cards.greenLeft(told) : words.cards.greenRight(told),
   };
 }
 

@@ -33,14 +33,8 @@ export const HATCH_INKS = {
   'out-of-bounds': '#9a9a9a',
 } as const satisfies Partial<Record<DrawnKind, string>>;
 
-/** What the key of the picture says, in the order of the picture. */
-export const KEY: readonly (readonly [DrawnKind, string])[] = [
-  ['fairway', 'fairway'],
-  ['green', 'green'],
-  ['bunker', 'sand'],
-  ['woods', 'trees'],
-  ['long-rough', 'long rough'],
-  ['penalty-red', 'red penalty area'],
-  ['penalty-yellow', 'yellow penalty area'],
-  ['out-of-bounds', 'out of bounds'],
+/** The kinds of ground in the key of the picture, in its order. */
+export const KEY = [
+  ...(['fairway', 'green', 'bunker', 'woods', 'long-rough'] as const),
+  ...(['penalty-red', 'penalty-yellow', 'out-of-bounds'] as const),
 ];

@@ -1,5 +1,6 @@
 /** Things of the map that a player on the tee can see and aim at, with the bearings between which they stand. */
 
+import type { Words } from '../words/words.ts';
 import type { Course } from '../course/model.ts';
 import { lieAt } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
@@ -27,9 +28,7 @@ const WIDEST_TURN = (22 * Math.PI) / 180;
 /** A flagstick is at least 7 feet high (equipment rule recommendation, from memory). */
 const FLAG_HEIGHT_M = 2.13;
 
-interface Seen extends Omit<Landmark, 'words'> {
-  readonly name: string;
-}
+type Seen = Omit<Landmark, 'words'>;
 
 /** Landmarks around `bearing` as seen from `from`, nearest first. */
 export function landmarksFrom(
@@ -38,36 +37,31 @@ export function landmarksFrom(
   from: Spot,
   bearing: number,
   units: CardUnits,
+  words: Words,
 ): readonly Landmark[] {
   const seen: Seen[] = [];
-  const add = (
-    kind: Landmark['kind'],
-    name: string,
-    points: Iterable<Spot>,
-    heightM: number,
-    aroundM: number,
-  ) => {
+  const add = (kind: Landmark['kind'], points: Iterable<Spot>, heightM: number, aroundM: number) => {
     const found = edgesOf(prepared, from, bearing, points, heightM, aroundM);
-    if (found !== null) seen.push({ kind, name, ...found });
+    if (found !== null) seen.push({ kind, ...found });
   };
   const { frame, pin } = prepared;
-  add('flag', 'the flag', [pin], FLAG_HEIGHT_M, 4);
+  add('flag', [pin], FLAG_HEIGHT_M, 4);
   for (const area of course.areas) {
     const outer = (area.rings[0] ?? []).map((place) => frame.toSpot(place));
     switch (area.kind) {
       case 'bunker':
-        add('bunker', 'bunker', alongRing(outer, EDGE_STEP_M), 0.3, 4);
+        add('bunker', alongRing(outer, EDGE_STEP_M), 0.3, 4);
         break;
       case 'penalty-red':
       case 'penalty-yellow':
-        add('water', 'penalty area', alongRing(outer, EDGE_STEP_M), 0.3, 4);
+        add('water', alongRing(outer, EDGE_STEP_M), 0.3, 4);
         break;
       case 'woods':
-        add('woods', 'trees', alongRing(outer, EDGE_STEP_M), 0.7 * (area.canopy?.topM ?? 10), 12);
+        add('woods', alongRing(outer, EDGE_STEP_M), 0.7 * (area.canopy?.topM ?? 10), 12);
         break;
       case 'green':
         if (area.hole === undefined || area.hole === prepared.hole.number)
-          add('green', 'the green', alongRing(outer, EDGE_STEP_M), 0.3, 4);
+          add('green', alongRing(outer, EDGE_STEP_M), 0.3, 4);
         break;
       default:
         break;
@@ -76,9 +70,9 @@ export function landmarksFrom(
   for (const tree of course.trees) {
     const spot = frame.toSpot(tree.at);
     if (standsAlone(course, prepared, spot, tree.featureIndex))
-      add('tree', 'single tree', [spot], 0.7 * tree.canopy.topM, tree.crownRadiusM + 4);
+      add('tree', [spot], 0.7 * tree.canopy.topM, tree.crownRadiusM + 4);
   }
-  return named(seen, units).sort((a, b) => a.distanceM - b.distanceM);
+  return named(seen, units, words).sort((a, b) => a.distanceM - b.distanceM);
 }
 
 /** Bearings of the visible points; null where too few of them are seen or they are too far aside. */
@@ -127,20 +121,17 @@ function standsAlone(
 }
 
 /** One of a kind needs no more; of two there is a near and a far one; of more the distance tells which. */
-function named(seen: readonly Seen[], units: CardUnits): Landmark[] {
-  return seen.map(({ name, ...landmark }): Landmark => {
-    if (landmark.kind === 'flag' || landmark.kind === 'green') return { ...landmark, words: name };
-    const alike = seen
-      .filter((other) => other.kind === landmark.kind)
-      .sort((a, b) => a.distanceM - b.distanceM);
-    const place = alike.findIndex((other) => other.distanceM === landmark.distanceM);
+function named(seen: readonly Seen[], units: CardUnits, { cards }: Words): Landmark[] {
+  const told = cards.landmarks;
+  return seen.map((landmark): Landmark => {
+    const { kind, distanceM } = landmark;
+    if (kind === 'flag' || kind === 'green') return { ...landmark, words: told[kind] };
+    const alike = seen.filter((other) => other.kind === kind).sort((a, b) => a.distanceM - b.distanceM);
+    const place = alike.findIndex((other) => other.distanceM === distanceM);
     const clear = alike.length === 2 && alike[1]!.distanceM > 1.15 * alike[0]!.distanceM;
-    const which =
-      alike.length === 1
-        ? `the ${name}`
-        : clear
-          ? `the ${place === 0 ? 'near' : 'far'} ${name}`
-          : `the ${name} at ${lengthWords(landmark.distanceM, units)}`;
-    return { ...landmark, words: which };
+    const name = told[kind];
+    if (alike.length === 1) return { ...landmark, words: name.one };
+    if (clear) return { ...landmark, words: place === 0 ? name.near : name.far };
+    return { ...landmark, words: name.at({ length: lengthWords(distanceM, units) }) };
   });
 }

@@ -1,5 +1,7 @@
 /** Lengths as a card writes them: whole yards or metres, paces on the green. */
 
+import type { Words } from '../words/words.ts';
+
 export type CardUnits = 'yards' | 'metres';
 
 const YARD_M = 0.9144;
@@ -13,9 +15,8 @@ export function lengthWords(metres: number, units: CardUnits): string {
   return `${lengthNumber(metres, units)} ${units === 'yards' ? 'yd' : 'm'}`;
 }
 
-export function paces(metres: number, units: CardUnits): string {
-  const count = lengthNumber(metres, units);
-  return `${count} ${count === 1 ? 'pace' : 'paces'}`;
+export function paces(metres: number, units: CardUnits, { cards }: Words): string {
+  return cards.paces({ count: lengthNumber(metres, units) });
 }
 
 /** `left` or `right` of something, by the sign of metres to the right. */

@@ -134,6 +134,3 @@ export interface CardHole {
   readonly drawing: HoleDrawing;
   readonly greenDrawing: GreenDrawing | null;
 }
-
-/** The boxes of a card, in order. */
-export const CARD_BOXES: readonly string[] = ['score', 'putts', 'tee club', 'ended'];

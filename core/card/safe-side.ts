@@ -3,6 +3,7 @@
  * what it costs on average to aim one standard deviation of direction to the left, and to the right.
  */
 
+import type { Words } from '../words/words.ts';
 import { compareChoices } from '../plan/options.ts';
 import type { Choice, Spot } from '../plan/model.ts';
 import type { PreparedHole } from '../plan/prepare.ts';
@@ -18,6 +19,7 @@ export function safeSide(
   field: StrokesField,
   spot: Spot,
   choice: Choice,
+  words: Words,
   samples = 1024,
 ): SafeSide | null {
   const spread = prepared.player.spreads[choice.spreadIndex];
@@ -37,11 +39,10 @@ export function safeSide(
   const clear = Math.abs(difference) > Math.max(2 * standardError, LEAST_COST);
   const side = !clear ? null : difference > 0 ? 'right' : 'left';
   const cost = Math.abs(difference);
-  return { side, cost, standardError, words: sideWords(side, cost) };
+  return { side, cost, standardError, words: sideWords(side, cost, words) };
 }
 
-function sideWords(side: SafeSide['side'], cost: number): string {
-  if (side === null) return 'Left and right cost about the same.';
-  const other = side === 'left' ? 'right' : 'left';
-  return `Miss ${side} of this aim: the same miss ${other} costs ${cost.toFixed(2)} more.`;
+function sideWords(side: SafeSide['side'], cost: number, { cards, figures }: Words): string {
+  if (side === null) return cards.safe.same;
+  return cards.safe[side]({ cost: figures.fixed(cost, 2) });
 }

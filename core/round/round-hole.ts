@@ -4,7 +4,6 @@
  */
 
 import { cardHole } from '../card/card-hole.ts';
-import type { CardUnits } from '../card/lengths.ts';
 import type { CardHole } from '../card/model.ts';
 import type { Course } from '../course/model.ts';
 import { planFromSpot } from '../plan/options.ts';
@@ -14,13 +13,14 @@ import type { PreparedHole } from '../plan/prepare.ts';
 import type { StrokesField } from '../plan/strokes-field.ts';
 import { type Expectation, holeLedger, type HoleLedger } from './ledger.ts';
 import { HolePlay } from './play-hole.ts';
+import type { CardWishes } from '../card/card-hole.ts';
 
 export interface RoundHoleWishes {
   /** Plays for the ledger; 0: none. */
   readonly plays: number;
   readonly peer?: Expectation;
   /** Units of a card; absent: no card. */
-  readonly card?: CardUnits;
+  readonly card?: Pick<CardWishes, 'units' | 'words'>;
 }
 
 export interface RoundHole {
@@ -54,7 +54,7 @@ export function roundHole(
     plan,
     convergence: field.convergence,
     ledger: plays === 0 ? null : holeLedger(play, plays, prepared.seed, peer ?? null),
-    card: card === undefined ? null : cardHole(course, prepared, field, plan, { units: card }),
+    card: card === undefined ? null : cardHole(course, prepared, field, plan, card),
   };
 }
 

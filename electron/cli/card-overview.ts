@@ -34,7 +34,7 @@ export function drawOverview(
   if (part !== 'table') {
     oneLine(page, overview.course, box.x, y, box.width, 10 * print, 'Helvetica-Bold');
     y += 13 * print;
-    oneLine(page, `${overview.player} · tee ${overview.tee}`, box.x, y, box.width, size, 'Helvetica');
+    oneLine(page, sheet.words.cards.overview.head(overview), box.x, y, box.width, size, 'Helvetica');
     y += size * 1.4;
     page.font('Helvetica').fontSize(size).fillColor(INK);
     for (const line of overview.lines) {
@@ -44,40 +44,47 @@ export function drawOverview(
     y += 3;
     drawKey(page, { ...box, y: bottom + 4, height: keyHeight }, sheet, size * 0.85);
   }
-  if (part !== 'words') drawTable(page, cards, { ...box, y, height: bottom - y }, print);
+  if (part !== 'words') drawTable(page, cards, { ...box, y, height: bottom - y }, sheet);
 }
 
-const COLUMNS: readonly (readonly [title: string, share: number])[] = [
-  ['hole', 0.09],
-  ['par', 0.08],
-  ['ind.', 0.08],
-  ['', 0.1],
-  ['play', 0.25],
-  ['for', 0.08],
-  ['score', 0.11],
-  ['putts', 0.1],
-  ['club', 0.11],
+const COLUMNS = [
+  ...([
+    ['hole', 0.09],
+    ['par', 0.08],
+    ['index', 0.08],
+    ['length', 0.1],
+    ['play', 0.25],
+  ] as const),
+  ...([
+    ['for', 0.08],
+    ['score', 0.11],
+    ['putts', 0.1],
+    ['club', 0.11],
+  ] as const),
 ];
 
-function drawTable(page: Page, cards: readonly CardHole[], box: Box, print: number): void {
+function drawTable(page: Page, cards: readonly CardHole[], box: Box, { print, words }: Sheet): void {
+  const told = words.cards.overview;
   const rows = cards.length + 2;
   const row = Math.min(box.height / rows, 15 * print);
   const size = Math.min(row * 0.62, 7 * print);
   const units = cards[0]?.units ?? 'yards';
-  const titles = COLUMNS.map(([title]) => (title === '' ? (units === 'yards' ? 'yd' : 'm') : title));
+  const titles = COLUMNS.map(([title]) =>
+    title === 'length' ? (units === 'yards' ? 'yd' : 'm') : told[title],
+  );
   const cells = cards.map((card) => [
     ...[`${card.hole}`, `${card.par}`, card.strokeIndex === null ? '' : `${card.strokeIndex}`],
     ...[
       `${lengthNumber(card.lengthM, card.units)}`,
       card.club,
-      card.budget === null ? card.expected.toFixed(1) : `${card.budget.strokes}`,
+      card.budget === null ? words.figures.fixed(card.expected, 1) : `${card.budget.strokes}`,
     ],
   ]);
   const sum = (of: (card: CardHole) => number): number => cards.reduce((total, card) => total + of(card), 0);
   const budgets = cards.every(({ budget }) => budget !== null);
   const total = [
     ...[
-      'sum',
+      told.sum,
       `${sum(({ par }) => par)}`,
       '',
       `${lengthNumber(
@@ -86,7 +93,12 @@ function drawTable(page: Page, cards: readonly CardHole[], box: Box, print: numb
       )}`,
       '',
     ],
-    budgets ? `${sum(({ budget }) => budget!.strokes)}` : sum(({ expected }) => expected).toFixed(1),
+    budgets
+      ? `${sum(({ budget }) => budget!.strokes)}`
+      : words.figures.fixed(
+          sum(({ expected }) => expected),
+          1,
+        ),
   ];
   [titles, ...cells, total].forEach((texts, r) => {
     let x = box.x;
@@ -121,10 +133,18 @@ function drawKey(page: Page, box: Box, sheet: Sheet, size: number): void {
   const columns = keyColumns(sheet);
   const width = box.width / columns;
   const height = box.height / Math.ceil(KEY.length / columns);
-  KEY.forEach(([kind, words], i) => {
+  KEY.forEach((kind, i) => {
     const x = box.x + (i % columns) * width;
     const y = box.y + Math.floor(i / columns) * height;
     drawSample(page, kind, { x, y, width: size * 1.5, height: size }, sheet.hasFills);
-    oneLine(page, words, x + size * 1.9, y + size * 0.08, width - size * 2.1, size, 'Helvetica');
+    oneLine(
+      page,
+      sheet.words.cards.key[kind],
+      x + size * 1.9,
+      y + size * 0.08,
+      width - size * 2.1,
+      size,
+      'Helvetica',
+    );
   });
 }

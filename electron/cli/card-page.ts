@@ -1,7 +1,8 @@
 /** One hole on one card: head, picture, words, boxes to fill in. */
 
+import type { Words } from '../../core/words/words.ts';
 import { INK } from '../../core/card/inks.ts';
-import { GREEN_NOTE, LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../core/card/green-limits.ts';
+import { LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../core/card/green-limits.ts';
 import { lengthWords } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
 import { cardParagraphs, type Paragraph } from '../../core/card/paragraphs.ts';
@@ -29,7 +30,7 @@ export function drawCard(
 ): void {
   const { print } = sheet;
   const inner = inset(unit, MARGIN_MM * POINT_PER_MM * Math.sqrt(print));
-  const headHeight = drawHead(page, card, inner, print);
+  const headHeight = drawHead(page, card, inner, sheet);
   const boxesHeight = part === 'picture' ? 0 : 27 * Math.sqrt(print);
   const body: Box = {
     x: inner.x,
@@ -48,8 +49,8 @@ export function drawCard(
   const hasGreen = part !== 'words' && wishes.hasGreens;
   if (part !== 'words') {
     const height = part === 'picture' && hasGreen ? body.height - greenHeight - 4 : body.height;
-    drawPicture(page, card, { ...body, width: pictureWidth, height }, wishes);
-    if (part === 'picture' && hasGreen) drawGreenPart(page, card, body, greenHeight, wishes);
+    drawPicture(page, card, { ...body, width: pictureWidth, height }, wishes, sheet.words);
+    if (part === 'picture' && hasGreen) drawGreenPart(page, card, body, greenHeight, wishes, sheet.words);
   }
   if (part !== 'picture') {
     const words: Box =
@@ -57,37 +58,38 @@ export function drawCard(
         ? { ...body, x: body.x + pictureWidth + gap, width: body.width - pictureWidth - gap }
         : body;
     const hasGreenHere =
-      part === 'whole' && hasGreen && drawGreenPart(page, card, words, greenHeight, wishes);
+      part === 'whole' && hasGreen && drawGreenPart(page, card, words, greenHeight, wishes, sheet.words);
     const height = hasGreenHere ? words.height - greenHeight - 4 : words.height;
     drawWords(page, card, { ...words, height }, sheet, extras);
     drawBoxes(page, card, { ...inner, y: inner.y + inner.height - boxesHeight, height: boxesHeight }, print);
   }
 }
 
-function drawHead(page: Page, card: CardHole, box: Box, print: number): number {
+function drawHead(page: Page, card: CardHole, box: Box, { print, words }: Sheet): number {
+  const told = words.cards;
   const big = 21 * print;
   page.fillColor(INK).font('Helvetica-Bold').fontSize(big);
   const number = `${card.hole}`;
   page.text(number, box.x, box.y - big * 0.12, { lineBreak: false });
   const left = box.x + page.widthOfString(number) + 6 * print;
-  const right = budgetBox(page, card, box, print);
+  const right = budgetBox(page, card, box, print, words);
   const width = right - left - 4;
   const size = 8 * print;
-  const index = card.strokeIndex === null ? '' : ` · index ${card.strokeIndex}`;
+  const index = card.strokeIndex === null ? '' : ` · ${told.index({ index: card.strokeIndex })}`;
   oneLine(
     page,
-    `Par ${card.par}${index} · ${lengthWords(card.lengthM, card.units)}`,
+    `${told.par({ par: card.par })}${index} · ${lengthWords(card.lengthM, card.units)}`,
     left,
     box.y,
     width,
     size,
     'Helvetica-Bold',
   );
-  const position = card.holePosition === null ? '' : ` · hole ${card.holePosition}`;
+  const position = card.holePosition === null ? '' : ` · ${told.holeAt({ position: card.holePosition })}`;
   const name = card.name === null ? '' : `${card.name} · `;
   oneLine(
     page,
-    `${name}tee ${card.tee}${position}`,
+    `${name}${told.tee({ tee: card.tee })}${position}`,
     left,
     box.y + size * 1.25,
     width,
@@ -98,32 +100,39 @@ function drawHead(page: Page, card: CardHole, box: Box, print: number): number {
 }
 
 /** The budget at the right of the head; returns where it begins. */
-function budgetBox(page: Page, { budget, expected }: CardHole, box: Box, print: number): number {
-  const words = budget === null ? `${expected.toFixed(1)} expected` : `play for ${budget.strokes}`;
+function budgetBox(
+  page: Page,
+  { budget, expected }: CardHole,
+  box: Box,
+  print: number,
+  { cards, figures }: Words,
+): number {
+  const strokes = figures.fixed(expected, 1);
+  const said = budget === null ? cards.expected({ strokes }) : cards.playFor({ strokes: budget.strokes });
   const size = 8.4 * print;
   page.font('Helvetica-Bold').fontSize(size);
-  const width = page.widthOfString(words) + 6 * print;
+  const width = page.widthOfString(said) + 6 * print;
   const x = box.x + box.width - width;
   page
     .rect(x, box.y, width, size * 1.5)
     .lineWidth(0.8)
     .stroke(INK);
-  page.fillColor(INK).text(words, x + 3 * print, box.y + size * 0.35, { lineBreak: false });
+  page.fillColor(INK).text(said, x + 3 * print, box.y + size * 0.35, { lineBreak: false });
   if (budget !== null) {
     page.font('Helvetica').fontSize(5.6 * print);
-    const note = `${expected.toFixed(1)} on average`;
+    const note = cards.onAverage({ strokes });
     page.text(note, x + width - page.widthOfString(note), box.y + size * 1.62, { lineBreak: false });
   }
   return x;
 }
 
-function drawPicture(page: Page, card: CardHole, box: Box, wishes: DrawWishes): void {
+function drawPicture(page: Page, card: CardHole, box: Box, wishes: DrawWishes, words: Words): void {
   const foot = 9 * wishes.print;
   const frame = { ...box, height: box.height - foot };
   const drawn = drawHole(page, card.drawing, frame, wishes);
   if (drawn === null) {
     page.font('Helvetica').fontSize(7).fillColor(INK);
-    page.text('The hole is too long to be drawn on this paper.', frame.x + 4, frame.y + 4, {
+    page.text(words.cards.tooLongShort, frame.x + 4, frame.y + 4, {
       width: frame.width - 8,
     });
     return;
@@ -134,9 +143,9 @@ function drawPicture(page: Page, card: CardHole, box: Box, wishes: DrawWishes): 
 function drawWords(page: Page, card: CardHole, words: Box, sheet: Sheet, extras: CardExtras): void {
   const { print } = sheet;
   const isLarge = sheet.style === 'large-print';
-  const all = [...cardParagraphs(card, extras)];
+  const all = [...cardParagraphs(card, extras, sheet.words)];
   if (extras.hasGreens && card.greenDrawing !== null && !mayDrawGreen(card, sheet, extras))
-    all.push({ label: 'Green', text: NO_GREEN_NOTE });
+    all.push({ label: sheet.words.cards.labels.green, text: sheet.words.cards.greenNotDrawn });
   const { size, count } = isLarge
     ? fitParagraphs(page, all, words, 8.6 * print, 6 * print)
     : fitParagraphs(page, all, words, 7.3 * print, 5.4 * print);
@@ -183,9 +192,6 @@ function heightOf(page: Page, paragraphs: readonly Paragraph[], width: number, s
   }, 0);
 }
 
-const NO_GREEN_NOTE =
-  'Not drawn: with a green on it a page in play may be no larger than 4 1/4 x 7 in (Rule 4.3a).';
-
 /** Drawn at 1:480 or smaller whatever the room; the page that is carried must be small enough too. */
 function mayDrawGreen(card: CardHole, sheet: Sheet, extras: CardExtras): boolean {
   const { unitWidthMm: pageWidthMm, unitHeightMm: pageHeightMm } = sheet;
@@ -194,7 +200,14 @@ function mayDrawGreen(card: CardHole, sheet: Sheet, extras: CardExtras): boolean
 }
 
 /** The green in the lowest part of the box; false where it does not fit. */
-function drawGreenPart(page: Page, card: CardHole, box: Box, height: number, wishes: DrawWishes): boolean {
+function drawGreenPart(
+  page: Page,
+  card: CardHole,
+  box: Box,
+  height: number,
+  wishes: DrawWishes,
+  { cards }: Words,
+): boolean {
   if (card.greenDrawing === null) return false;
   const noteHeight = 14 * wishes.print;
   const frame = { x: box.x, y: box.y + box.height - height, width: box.width, height: height - noteHeight };
@@ -206,8 +219,10 @@ function drawGreenPart(page: Page, card: CardHole, box: Box, height: number, wis
     .font('Helvetica')
     .fontSize(4.6 * wishes.print)
     .fillColor('#444444');
-  page.text('play from below', frame.x + used + 6, y - 1.8 * wishes.print, { lineBreak: false });
-  page.text(GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE, frame.x, y + 4 * wishes.print, {
+  page.text(printable(cards.playFromBelowMark), frame.x + used + 6, y - 1.8 * wishes.print, {
+    lineBreak: false,
+  });
+  page.text(printable(cards.greenLimit), frame.x, y + 4 * wishes.print, {
     width: frame.width,
     height: 6 * wishes.print,
     lineBreak: false,

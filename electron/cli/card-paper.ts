@@ -1,5 +1,6 @@
 /** Papers and styles of printed cards. Millimetres; a card unit is what is carried after cutting. */
 
+import type { Words } from '../../core/words/words.ts';
 import { PAPER_SIZES } from '../../core/card/paper-sizes.ts';
 
 export type PaperName = 'a4' | 'letter' | 'a6';
@@ -25,8 +26,9 @@ const SIZES: Readonly<Record<PaperName, Paper>> = {
   a6: { ...PAPER_SIZES.a6, across: 1, down: 1 },
 };
 
-/** How a card is laid out on a paper in a style. */
+/** How a card is laid out on a paper in a style, and the language that it speaks. */
 export interface Sheet {
+  readonly words: Words;
   readonly paper: PaperName;
   readonly style: StyleName;
   readonly widthMm: number;
@@ -43,13 +45,13 @@ export interface Sheet {
   readonly hasFills: boolean;
 }
 
-export function sheetFor(paper: PaperName, style: StyleName): Sheet {
+export function sheetFor(paper: PaperName, style: StyleName, words: Words): Sheet {
   const { widthMm, heightMm, across, down } = SIZES[paper];
   const isLarge = style === 'large-print';
   // Large print takes the whole sheet: a pocket card of twice the size, or two pages of pocket size.
   const [columns, rows] = isLarge ? [1, 1] : [across, down];
   return {
-    ...{ paper, style, widthMm, heightMm },
+    ...{ words, paper, style, widthMm, heightMm },
     ...{ across: columns, down: rows },
     unitWidthMm: widthMm / columns,
     unitHeightMm: heightMm / rows,

@@ -26,9 +26,17 @@ export function cardPdf(booklet: CardBooklet, sheet: Sheet, compress = true): Pr
   const { cards, overview, preparation, madeAt } = booklet;
   const size: [number, number] = [sheet.widthMm * POINT_PER_MM, sheet.heightMm * POINT_PER_MM];
   const page: Page = new PDFDocument({
-    ...{ autoFirstPage: false, size, margin: 0, compress, lang: 'en', displayTitle: true, pdfVersion: '1.7' },
+    ...{
+      autoFirstPage: false,
+      size,
+      margin: 0,
+      compress,
+      lang: sheet.words.language,
+      displayTitle: true,
+      pdfVersion: '1.7',
+    },
     info: {
-      Title: printable(`Strategy cards, ${overview.course}`),
+      Title: printable(sheet.words.cards.pdfTitle(overview)),
       Author: printable(overview.player),
       Creator: 'Holewright',
       CreationDate: madeAt,
@@ -52,7 +60,7 @@ export function cardPdf(booklet: CardBooklet, sheet: Sheet, compress = true): Pr
   if (preparation !== null) {
     const addPage = (): void => void page.addPage();
     addPage();
-    drawPreparation(page, preparation, `Preparation, ${overview.course}`, sheet, addPage);
+    drawPreparation(page, preparation, sheet.words.prepare.title(overview), sheet, addPage);
   }
   page.end();
   return done;

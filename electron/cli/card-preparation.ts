@@ -15,31 +15,32 @@ export function drawPreparation(
 ): void {
   const list = new SheetOfLists(page, sheet, addPage);
   const { food } = prepared;
-  list.title(title, `Tee-off ${prepared.teeOff}, expected finish ${prepared.finish}`);
-  list.heading('When');
+  const told = sheet.words.prepare.sheet;
+  list.title(title, told.times(prepared));
+  list.heading(told.when);
   for (const { clock, words } of prepared.timetable) list.entry(clock, words);
-  list.heading('Food and water');
+  list.heading(told.food);
   list.entry('•', food.waterWords);
-  for (const { hole, clock, food: what } of food.stops) list.entry(clock, `before hole ${hole}: ${what}`);
-  list.entry('•', `Allergies: ${food.allergies.length === 0 ? 'none entered' : food.allergies.join(', ')}`);
-  for (const warning of food.warnings) list.entry('!', `Check: ${warning}`);
-  list.heading('In the bag');
+  for (const { hole, clock, food: what } of food.stops) list.entry(clock, told.before({ hole, food: what }));
+  list.entry('•', told.allergies({ list: food.allergies.join(', ') || told.noneEntered }));
+  for (const warning of food.warnings) list.entry('!', told.check({ warning }));
+  list.heading(told.bag);
   if (prepared.bagWarning !== null) list.entry('!', prepared.bagWarning);
   for (const thing of prepared.bag) list.entry('[  ]', thing);
-  list.heading('Gentle warm-up, ten minutes');
+  list.heading(told.warmUp);
   prepared.warmUp.forEach(({ minutes, words }, i) =>
-    list.step(`${minutes} min  ${words}`, WARM_UP_FIGURES[i]),
+    list.step(`${told.min({ minutes })}  ${words}`, WARM_UP_FIGURES[i]),
   );
   list.entry('•', prepared.cautions[0] ?? '');
-  list.heading('On the practice green');
+  list.heading(told.green);
   prepared.greenRoutine.forEach((words, i) => list.entry(`${i + 1}.`, words));
-  list.entry('•', 'Rolled up ______  down ______  green speed today ______');
+  list.entry('•', told.rolled.replaceAll('_ ', '_  '));
   if (prepared.lastLook.length > 0) {
-    list.heading('Last look: hole positions and wind');
+    list.heading(told.lastLook);
     for (const { hole, words } of prepared.lastLook)
-      list.entry(`${hole}`, words === '' ? 'look at it from the green before' : words);
+      list.entry(`${hole}`, words === '' ? told.lookBefore : words);
   }
-  list.heading('Take care');
+  list.heading(told.care);
   for (const words of prepared.cautions) list.entry('•', words);
 }
 

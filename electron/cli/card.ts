@@ -24,16 +24,18 @@ import {
 } from './command.ts';
 import type { CardExtras } from './card-page.ts';
 import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
-import { PAPERS, type PaperName, sheetFor, STYLES, type StyleName } from './card-paper.ts';
+import { PAPERS, sheetFor, STYLES } from './card-paper.ts';
 import { cardPdf } from './card-pdf.ts';
 import { readCourse, readPlayer } from './inputs.ts';
 import { percent } from './plan-report.ts';
 import { solveRound } from './round-pool.ts';
 import type { RoundTask } from './round-task.ts';
-import { english } from '../../core/words/english/english.ts';
+import { LANGUAGES } from '../../core/words/language.ts';
+import { type Words, wordsIn } from '../../core/words/words.ts';
+import { budgetWords } from '../../core/round/budget.ts';
 
 const USAGE = `usage: npm run --silent card -- --course FILE --player FILE --to FILE.pdf [--paper a4|letter|a6] [--style plain|ink-saving|large-print]
-       [--hole all|N,N,...] [--target N] [--tee NAME] [--hole-position NAME] [--no-greens] [--wind-from DEGREES]
+       [--hole all|N,N,...] [--target N] [--tee NAME] [--hole-position NAME] [--no-greens] [--language en|de] [--wind-from DEGREES]
        [--tee-off HH:MM --duration MINUTES] [--food LIST] [--allergies LIST] [--temperature C] [--seed S]
 ${DAY_USAGE}
 The plan goes by the day; --wind-from and --temperature alone change its words, not its plan.`;
@@ -60,7 +62,7 @@ async function card(args: readonly string[]): Promise<void> {
         'tee-off': text,
         duration: text,
       },
-      ...{ food: text, allergies: text, temperature: text, seed: text },
+      ...{ food: text, allergies: text, temperature: text, seed: text, language: text },
       ...DAY_OPTIONS,
     },
     USAGE,
@@ -70,6 +72,7 @@ async function card(args: readonly string[]): Promise<void> {
   const to = requiredText(values, 'to', USAGE);
   if (!/\.pdf$/iu.test(to)) throw stopForUsage(`--to takes a file that ends in .pdf, not “${to}”.`, USAGE);
   const paper = oneOf('paper', optionalText(values, 'paper') ?? 'a4', PAPERS);
+  const words = wordsIn(oneOf('language', optionalText(values, 'language') ?? 'en', LANGUAGES));
   const style = oneOf('style', optionalText(values, 'style') ?? 'plain', STYLES);
   const target =
     optionalText(values, 'target') === undefined
@@ -95,7 +98,7 @@ async function card(args: readonly string[]): Promise<void> {
   const tasks = numbers.map(
     (hole): RoundTask => ({
       ...{ hole, seed: optionalText(values, 'seed') ?? 'holewright', plays: 200, peer: null },
-      ...{ card: units, conditions },
+      ...{ card: { units, language: words.language }, conditions },
       ...(tee === undefined ? {} : { tee }),
       ...(holePosition === undefined ? {} : { holePosition }),
     }),
@@ -106,33 +109,42 @@ async function card(args: readonly string[]): Promise<void> {
     if (hole.card === null) return [];
     const budget = figures?.budget.holes[i];
     return [
-      { ...hole.card, budget: budget === undefined ? null : { strokes: budget.budget, words: budget.words } },
+      {
+        ...hole.card,
+        budget:
+          budget === undefined
+            ? null
+            : { strokes: budget.budget, words: budgetWords(budget.budget, hole.par, words) },
+      },
     ];
   });
-  const windSpeed = wind.speedMps > 0 ? `${speedText(wind.speedMps, units, english)} ` : '';
+  const windSpeed = wind.speedMps > 0 ? `${speedText(wind.speedMps, units, words)} ` : '';
   const winds = new Map(
     cards.map((one) => [
       one.hole,
-      windFrom === null ? null : windWords(course.value, one.hole, windFrom, windSpeed),
+      windFrom === null ? null : windWords(course.value, one.hole, windFrom, windSpeed, words),
     ]),
   );
   const penaltyBalls = holes.reduce((sum, { ledger }) => sum + (ledger?.penaltyBalls.mean ?? 0), 0);
   const preparation: PreparationSheet | null =
     times === null
       ? null
-      : preparationSheet({
-          ...times,
-          ...{ holes: numbers.length, units, penaltyBalls, clubs: clubsOf(player.value) },
-          food: {
-            items: listOf(optionalText(values, 'food')),
-            allergies: listOf(optionalText(values, 'allergies')),
+      : preparationSheet(
+          {
+            ...times,
+            ...{ holes: numbers.length, units, penaltyBalls, clubs: clubsOf(player.value) },
+            food: {
+              items: listOf(optionalText(values, 'food')),
+              allergies: listOf(optionalText(values, 'allergies')),
+            },
+            lastLook: cards.map(({ hole, green }) => ({
+              hole,
+              words: [green?.words, winds.get(hole) ?? null].filter(Boolean).join('; '),
+            })),
+            ...(temperatureC === null ? {} : { temperatureC }),
           },
-          lastLook: cards.map(({ hole, green }) => ({
-            hole,
-            words: [green?.words, winds.get(hole) ?? null].filter(Boolean).join('; '),
-          })),
-          ...(temperatureC === null ? {} : { temperatureC }),
-        });
+          words,
+        );
   const extrasOf = ({ hole }: CardHole): CardExtras => ({
     hasGreens: values['no-greens'] !== true,
     reminder: preparation?.food.reminders.find((reminder) => reminder.hole === hole)?.words ?? null,
@@ -143,13 +155,13 @@ async function card(args: readonly string[]): Promise<void> {
     player: player.value.name,
     tee: tee ?? holes[0]?.tee ?? '',
     lines: [
-      ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, units, english)}.`]),
-      ...overviewLines(figures),
+      ...(isOrdinaryDay(conditions) ? [] : [`${dayWords(conditions, units, words)}.`]),
+      ...overviewLines(figures, words),
     ],
   };
   const bytes = await cardPdf(
     { cards, overview, preparation, extrasOf, madeAt: new Date() },
-    sheetFor(paper, style),
+    sheetFor(paper, style, words),
   );
   await save(to, bytes);
   process.stdout.write(
@@ -157,29 +169,38 @@ async function card(args: readonly string[]): Promise<void> {
   );
 }
 
-function overviewLines(figures: RoundFigures | null): string[] {
-  const care = 'Estimates from the player’s shots. Check distances on the course; local rules come first.';
+function overviewLines(figures: RoundFigures | null, words: Words): string[] {
+  const care = words.cards.estimatesLong;
   if (figures === null) return [care];
   const { odds, choices, playing, target } = figures;
   const { low, high } = odds.range;
   const departures = departuresOf(choices, playing).slice(0, 2);
   return [
-    `${target} or fewer: ${percent(odds.target?.chance ?? 0)}. Expected ${odds.expected.toFixed(1)}; 8 of 10 rounds from ${low} to ${high}.`,
+    words.cards.oddsLineLong({
+      ...{ target, low, high, chance: percent(odds.target?.chance ?? 0) },
+      expected: words.figures.fixed(odds.expected, 1),
+    }),
     ...departures.map((departure) =>
-      departureWords(departure, playing.aim, english, (id) => id.split('/')[0] ?? id),
+      departureWords(departure, playing.aim, words, (id) => id.split('/')[0] ?? id),
     ),
     care,
   ];
 }
 
 /** Where the wind is felt on the hole's last leg and its first may differ; the straight line from tee to hole stands for both. */
-function windWords(course: Course, number: number, fromDeg: number, speed: string): string | null {
+function windWords(
+  course: Course,
+  number: number,
+  fromDeg: number,
+  speed: string,
+  words: Words,
+): string | null {
   const hole = course.holes.find((candidate) => candidate.number === number);
   const start = hole?.line[0];
   const end = hole?.line.at(-1);
   return start === undefined || end === undefined
     ? null
-    : `wind ${speed}${windOnHole(bearingRad(start, end), fromDeg, english)}`;
+    : words.prepare.windIs({ wind: `${speed}${windOnHole(bearingRad(start, end), fromDeg, words)}` });
 }
 
 /** The names of the bag, longest first, the putter last. */
@@ -194,7 +215,7 @@ function listOf(text: string | undefined): string[] {
     .filter((item) => item !== '');
 }
 
-function oneOf<Name extends PaperName | StyleName>(
+function oneOf<Name extends string>(
   option: string,
   text: string,
   names: readonly Name[],

@@ -8,6 +8,8 @@ import { DEFAULT_SETTINGS, solveNow, type SolveSettings } from '../../core/plan/
 import type { PlayerModel } from '../../core/player/model.ts';
 import type { PlayerLevel } from '../../core/player/presets.ts';
 import { type Fault, type Result, succeed } from '../../core/result.ts';
+import type { Language } from '../../core/words/language.ts';
+import { wordsIn } from '../../core/words/words.ts';
 import { peerOf } from '../../core/round/peer.ts';
 import { expectationOf, type RoundHole, roundHole } from '../../core/round/round-hole.ts';
 
@@ -22,7 +24,7 @@ export interface RoundTask {
   /** Null: no peer. */
   readonly peer: PlayerLevel | null;
   /** Null: no card. */
-  readonly card: CardUnits | null;
+  readonly card: { readonly units: CardUnits; readonly language: Language } | null;
   readonly conditions: Conditions;
 }
 
@@ -50,7 +52,7 @@ export function roundTask(course: Course, player: PlayerModel, task: RoundTask):
     roundHole(course, prepared.value, solveNow(prepared.value), {
       plays: task.plays,
       ...(peer === null ? {} : { peer }),
-      ...(task.card === null ? {} : { card: task.card }),
+      ...(task.card === null ? {} : { card: { units: task.card.units, words: wordsIn(task.card.language) } }),
     }),
   );
 }

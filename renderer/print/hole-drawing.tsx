@@ -11,6 +11,7 @@ import { paletteOf } from '../map/palette.ts';
 import { holeBearing, makeSheet, spotsOf } from '../map/sheet.ts';
 import { lengthNumber, lengthText, type Units } from '../state/measures.ts';
 import { ellipsePath, linePath, paperFrame, type PaperFrame, type PaperPoint } from './paper-frame.ts';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly course: Course;
@@ -29,6 +30,7 @@ const TALLEST_MM = 210;
 const PALETTE = paletteOf('light');
 
 export function HoleDrawing(props: Props): VNode {
+  const words = useWords();
   const { course, hole, frame, ball, pin, option, ellipses } = props;
   const sheet = makeSheet(frame, holeBearing(frame, hole));
   const paper = paperFrame(sheet, [...spotsOf(frame, hole.line), ball, pin], WIDTH_MM, TALLEST_MM);
@@ -38,7 +40,7 @@ export function HoleDrawing(props: Props): VNode {
       class="hole-drawing"
       viewBox={`0 0 ${paper.widthMm} ${paper.heightMm}`}
       role="img"
-      aria-label={`Drawing of hole ${hole.number}`}
+      aria-label={words.sheet.drawing({ number: hole.number })}
     >
       <Ground course={course} frame={frame} paper={paper} />
       {ellipses.map((ellipse) => (

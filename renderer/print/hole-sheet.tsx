@@ -19,6 +19,7 @@ import { aimPhrase, planFrame } from '../panels/plan-frame.ts';
 import { shotPhrase, troubleList } from '../panels/shot-words.ts';
 import { HoleDrawing } from './hole-drawing.tsx';
 import { useWords } from '../state/use-words.ts';
+import { reasonWords } from '../../core/plan/recommend.ts';
 
 /** Options that fit the page. */
 const MOST_OPTIONS = 12;
@@ -49,7 +50,7 @@ function Page({ state }: { readonly state: AppState }) {
   const found = planFrame(state);
   const course = state.course?.value;
   if (found === null || course === undefined) {
-    return <p>Nothing is planned yet. Choose a hole, wait for its plan, then print.</p>;
+    return <p>{words.sheet.nothing}</p>;
   }
   const { hole, plan, frame, from, pin } = found;
   const { units } = state.settings;
@@ -63,16 +64,17 @@ function Page({ state }: { readonly state: AppState }) {
     <>
       <header>
         <h1>
-          {course.name}, hole {hole.number}
+          {course.name}, {words.round.entry.holeName({ number: hole.number })}
           {hole.name === undefined ? '' : `: ${hole.name}`}
         </h1>
         <p>
-          Par {hole.par}
-          {hole.strokeIndex === undefined ? '' : `, stroke index ${hole.strokeIndex}`},{' '}
-          {lengthText(lengthM, units)} from the {tee.name} tee. Player: {state.player?.value.name ?? ''}.{' '}
-          {course.invented ? 'Invented course.' : ''}
+          {words.plan.parIs({ par: hole.par })}
+          {hole.strokeIndex === undefined ? '' : `, ${words.plan.strokeIndex({ index: hole.strokeIndex })}`},{' '}
+          {lengthText(lengthM, units)}{' '}
+          {words.sheet.from({ tee: tee.name, player: state.player?.value.name ?? '' })}
+          {course.invented ? words.sheet.invented : ''}
         </p>
-        {day !== null && <p>For this day: {day}.</p>}
+        {day !== null && <p>{words.plan.forThisDay({ day })}.</p>}
       </header>
       <div class="paper-body">
         <HoleDrawing
@@ -87,23 +89,25 @@ function Page({ state }: { readonly state: AppState }) {
         />
         <div>
           <p>
-            Ball {words.golf.whereItLies[plan.lie]},{' '}
-            {toHoleText(plan.distanceToHoleM, plan.lie === 'green', units, words)} to the hole.
+            {words.sheet.ball({
+              where: words.golf.whereItLies[plan.lie],
+              length: toHoleText(plan.distanceToHoleM, plan.lie === 'green', units, words),
+            })}
           </p>
           {recommended !== null && (
             <p>
-              <strong>Recommended: {shotPhrase(recommended, words)}</strong>, {aimPhrase(state, recommended)}.{' '}
-              {plan.recommendation.reason}
+              <strong>{words.sheet.recommended({ shot: shotPhrase(recommended, words) })}</strong>,{' '}
+              {aimPhrase(state, recommended)}. {reasonWords(plan.options, words)}
             </p>
           )}
           <table>
             <thead>
               <tr>
-                <th scope="col">Shot and aim</th>
-                <th scope="col">Strokes</th>
-                <th scope="col">Par / bogey / double +, %</th>
-                <th scope="col">Trouble</th>
-                <th scope="col">Leaves</th>
+                <th scope="col">{words.plan.columns.shot}</th>
+                <th scope="col">{words.plan.columns.strokes}</th>
+                <th scope="col">{words.sheet.odds}</th>
+                <th scope="col">{words.plan.columns.trouble}</th>
+                <th scope="col">{words.plan.columns.leaves}</th>
               </tr>
             </thead>
             <tbody>
@@ -115,7 +119,7 @@ function Page({ state }: { readonly state: AppState }) {
                   </th>
                   <td>
                     {strokesText(each.meanStrokes, words)} ± {errorText(each.standardError, words)}
-                    {each.tooCloseToCall ? ' (too close to call)' : ''}
+                    {each.tooCloseToCall ? ` ${words.sheet.close}` : ''}
                   </td>
                   <td>
                     {wholePercents([
@@ -134,10 +138,7 @@ function Page({ state }: { readonly state: AppState }) {
               ))}
             </tbody>
           </table>
-          <p class="paper-note">
-            Estimates from the player’s shots (seed {plan.seed}). Distances are as good as the map: check them
-            on the course. Local rules and the committee’s decisions come first.
-          </p>
+          <p class="paper-note">{words.sheet.foot({ seed: plan.seed })}</p>
         </div>
       </div>
     </>

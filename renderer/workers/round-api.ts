@@ -1,5 +1,6 @@
 /** What a worker does for a round: ledgers, cards, play. Everything that crosses is plain data. */
 
+import type { Language } from '../../core/words/language.ts';
 import type { CardUnits } from '../../core/card/lengths.ts';
 import type { CardHole } from '../../core/card/model.ts';
 import type { Conditions } from '../../core/conditions/conditions.ts';
@@ -77,6 +78,12 @@ export interface TryChoices {
 }
 
 /** Null where the worker no longer holds the hole asked about: the question is out of date. */
+/** What a card's texts are written in. */
+export interface CardStyle {
+  readonly units: CardUnits;
+  readonly language: Language;
+}
+
 export interface RoundApi extends PlannerApi {
   ledger(task: LedgerTask, report: ShareReport): Promise<Result<LedgerAnswer, Unfinished>>;
   improved(task: ImprovedTask, report: ShareReport): Promise<Result<ScoreDistribution, Unfinished>>;
@@ -84,7 +91,7 @@ export interface RoundApi extends PlannerApi {
   cancelImprovements(): Promise<void>;
   playTo(question: PlayingQuestion): Promise<PlayingAnswer>;
   /** The card of a worked-out hole; `chosen` is an option's id, the recommendation by default. */
-  card(resultKey: string, units: CardUnits, chosen: string | null): Promise<CardHole | null>;
+  card(resultKey: string, style: CardStyle, chosen: string | null): Promise<CardHole | null>;
   /**
    * Held against the hole as it plays on `day`; another one than the hole is worked out for takes a moment, on a coarser grid.
    * Null too where that was stopped.

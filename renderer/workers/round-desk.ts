@@ -3,7 +3,7 @@
 import { type Conditions, DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { dayKey } from '../../core/conditions/day-words.ts';
 import { cardHole } from '../../core/card/card-hole.ts';
-import type { CardUnits } from '../../core/card/lengths.ts';
+import { wordsIn } from '../../core/words/words.ts';
 import type { CardHole } from '../../core/card/model.ts';
 import { planFromSpot } from '../../core/plan/options.ts';
 import type { SpotPlan } from '../../core/plan/model.ts';
@@ -41,6 +41,7 @@ import type {
   ShareReport,
   TriedShot,
   TryChoices,
+  CardStyle,
 } from './round-api.ts';
 import { type QueueMeans, SolveQueue } from './solve-queue.ts';
 
@@ -181,7 +182,7 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
     return Promise.resolve({ plan, departures: departuresOf(choices, plan) });
   }
 
-  card(resultKey: string, units: CardUnits, chosen: string | null): Promise<CardHole | null> {
+  card(resultKey: string, { units, language }: CardStyle, chosen: string | null): Promise<CardHole | null> {
     const solved = this.solvedOf(resultKey);
     const { opened } = this;
     if (solved === null || opened === null) return Promise.resolve(null);
@@ -190,6 +191,7 @@ export class RoundDesk extends PlannerDesk implements RoundApi {
     return Promise.resolve(
       cardHole(opened.course, solved.prepared, solved.field, plan, {
         units,
+        words: wordsIn(language),
         ...(chosen !== null && isKnown ? { chosen } : {}),
       }),
     );

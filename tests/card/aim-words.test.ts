@@ -5,6 +5,7 @@ import { landmarksFrom } from '../../core/card/landmarks.ts';
 import { canSee } from '../../core/card/sight.ts';
 import type { FlatHole } from '../plan/synthetic.ts';
 import { box, disc, flatCourse, fourClubs, mustPrepare, statedPlayer, wood } from '../plan/synthetic.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const player = statedPlayer({ spreads: fourClubs() });
 const OAK = { topM: 14, baseM: 3, densityPerM: 0.15 };
@@ -25,6 +26,7 @@ function scene(spec: Omit<FlatHole, 'lengthM'>, lengthM = 360) {
         Math.atan2(aimX - tee.x, aimY - tee.y),
         Math.hypot(aimX - tee.x, aimY - tee.y),
         'metres',
+        english,
       ),
   };
 }
@@ -70,10 +72,12 @@ describe('an aim in words', () => {
     const lone = scene({ trees: [tree] });
     expect(lone.words(0, -170)).toMatch(/flag|single tree/);
     const { course, prepared, tee } = lone;
-    expect(landmarksFrom(course, prepared, tee, 0, 'metres').map(({ kind }) => kind)).toContain('tree');
+    expect(landmarksFrom(course, prepared, tee, 0, 'metres', english).map(({ kind }) => kind)).toContain(
+      'tree',
+    );
     const among = scene({ trees: [tree], patches: [wood(-20, 15, 30, 40, OAK)] });
     expect(
-      landmarksFrom(among.course, among.prepared, among.tee, 0, 'metres').map(({ kind }) => kind),
+      landmarksFrom(among.course, among.prepared, among.tee, 0, 'metres', english).map(({ kind }) => kind),
     ).not.toContain('tree');
   });
 
@@ -108,7 +112,7 @@ describe('distances along the aim', () => {
   });
 
   it('are to reach and to carry, with the side', () => {
-    const carries = carriesAlong(course, prepared, tee, 0, 260);
+    const carries = carriesAlong(course, prepared, tee, 0, 260, english);
     expect(carries.map(({ words, side }) => [words, side])).toEqual([
       ['bunker', 'right'],
       ['red penalty area', 'across'],
@@ -120,15 +124,15 @@ describe('distances along the aim', () => {
     // The far edge is told inside the lane beside the aim, where it lies a little farther than straight ahead.
     expect(water!.farM).toBeGreaterThan(231.9);
     expect(water!.farM).toBeLessThan(235);
-    expect(carriesAlong(course, prepared, tee, 0, 150)).toEqual([]);
+    expect(carriesAlong(course, prepared, tee, 0, 150, english)).toEqual([]);
   });
 
   it('say where the fairway ends', () => {
-    const found = runOutAlong(prepared, tee, 0, 190)!;
+    const found = runOutAlong(prepared, tee, 0, 190, english)!;
     expect(Math.abs(found.atM - 220)).toBeLessThan(1.5);
     expect(found.words).toBe('the red penalty area');
     const open = scene({ patches: [fairway] });
-    expect(Math.abs(runOutAlong(open.prepared, open.tee, 0.09, 190)!.atM - 223)).toBeLessThan(3);
-    expect(runOutAlong(open.prepared, open.tee, 0.5, 190)).toBeNull();
+    expect(Math.abs(runOutAlong(open.prepared, open.tee, 0.09, 190, english)!.atM - 223)).toBeLessThan(3);
+    expect(runOutAlong(open.prepared, open.tee, 0.5, 190, english)).toBeNull();
   });
 });

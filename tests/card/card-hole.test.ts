@@ -9,6 +9,7 @@ import { distanceM } from '../../core/course/ellipsoid.ts';
 import type { Course } from '../../core/course/model.ts';
 import { box, disc, flatCourse, mustPrepare, fourClubs, statedPlayer, wood } from '../plan/synthetic.ts';
 import { shortHole } from '../round/short-hole.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const { play, plan } = shortHole();
 const { prepared, field } = play;
@@ -26,6 +27,7 @@ const course: Course = flatCourse({
   ],
 });
 const card = cardHole(course, prepared, field, plan, {
+  words: english,
   units: 'metres',
   budget: { strokes: 4, words: 'Bogey is your par here.' },
 });
@@ -43,33 +45,37 @@ describe('the card of a hole', () => {
 
   it('may be made for another option, and not for one that is not there', () => {
     const other = plan.options[1]!;
-    const chosen = cardHole(course, prepared, field, plan, { units: 'yards', chosen: other.id });
+    const chosen = cardHole(course, prepared, field, plan, {
+      words: english,
+      units: 'yards',
+      chosen: other.id,
+    });
     expect(chosen.club).toContain(other.club);
     expect(chosen.reason).toBe(
       other.id === plan.recommendation.optionId ? plan.recommendation.reason : 'Your own choice.',
     );
-    expect(() => cardHole(course, prepared, field, plan, { units: 'yards', chosen: 'nothing' })).toThrow(
-      /nothing/,
-    );
+    expect(() =>
+      cardHole(course, prepared, field, plan, { words: english, units: 'yards', chosen: 'nothing' }),
+    ).toThrow(/nothing/);
   });
 
   it('sends the miss away from the water', () => {
     const towards = { ...play.tee.choice, bearing: play.tee.choice.bearing - 0.04 };
-    const side = safeSide(prepared, field, prepared.tee, towards)!;
+    const side = safeSide(prepared, field, prepared.tee, towards, english)!;
     expect(side.side).toBe('right');
     expect(side.words).toMatch(/^Miss right of this aim: the same miss left costs 0\.\d\d more\.$/);
     expect(side.cost).toBeGreaterThan(2 * side.standardError);
-    expect(card.safeSide).toEqual(safeSide(prepared, field, prepared.tee, play.tee.choice));
+    expect(card.safeSide).toEqual(safeSide(prepared, field, prepared.tee, play.tee.choice, english));
   });
 
   it('is the side of the water where the aim keeps far off it already', () => {
     const away = { ...play.tee.choice, bearing: play.tee.choice.bearing + 0.1 };
-    const side = safeSide(prepared, field, prepared.tee, away)!;
+    const side = safeSide(prepared, field, prepared.tee, away, english)!;
     expect(side.words).toMatch(/^Miss left of this aim/);
   });
 
   it('knows the usual bad places and a way on from each', () => {
-    const places = badPlaces(prepared, field, play.tee.choice, 'metres');
+    const places = badPlaces(prepared, field, play.tee.choice, 'metres', english);
     expect(places.length).toBeGreaterThan(0);
     const wet = places.find(({ where }) => where === 'Red penalty area left')!;
     expect(wet.share).toBeGreaterThan(0.03);
@@ -80,7 +86,7 @@ describe('the card of a hole', () => {
       expect(what).not.toBe('');
       expect(share).toBeLessThan(0.6);
     }
-    expect(badPlaces(prepared, field, play.tee.choice, 'metres')).toEqual(places);
+    expect(badPlaces(prepared, field, play.tee.choice, 'metres', english)).toEqual(places);
   });
 
   it('is drawn in metres that are true to the ground', () => {
@@ -130,7 +136,7 @@ describe('the hole position of the day', () => {
     const off = { x: 5, y: -4 };
     const base = flatCourse({ lengthM: 300, greenRadiusM: 14 });
     const ready = mustPrepare({ lengthM: 300, greenRadiusM: 14 }, player);
-    const place = greenPlace(base, { ...ready, pin: off }, 'metres')!;
+    const place = greenPlace(base, { ...ready, pin: off }, 'metres', english)!;
     // The chord through the pin; the approach is turned by one degree, since it is aimed at the pin.
     expect(place.side).toBe('right');
     expect(Math.abs(place.fromFrontM - (Math.sqrt(14 ** 2 - 5 ** 2) - 4))).toBeLessThan(0.3);

@@ -16,6 +16,7 @@ import { PAPERS, POINT_PER_MM, printable, sheetFor, STYLES } from '../../electro
 import { cardPdf } from '../../electron/cli/card-pdf.ts';
 import { box, disc, flatCourse, wood } from '../plan/synthetic.ts';
 import { shortHole } from '../round/short-hole.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'holewright-card-'));
 const { play, plan } = shortHole();
@@ -32,14 +33,18 @@ const course = flatCourse({
   ],
 });
 const first = cardHole(course, play.prepared, play.field, plan, {
+  words: english,
   units: 'yards',
   budget: { strokes: 4, words: 'Bogey is your par here.' },
 });
 const cards: CardHole[] = [first, { ...first, hole: 2, name: 'Łąka → Żuraw', units: 'metres' }];
-const preparation = preparationSheet({
-  ...{ teeOffMin: 520, durationMin: 255, holes: 2, units: 'yards', clubs: ['Iron'] },
-  food: { items: ['melon'], allergies: ['nuts'] },
-});
+const preparation = preparationSheet(
+  {
+    ...{ teeOffMin: 520, durationMin: 255, holes: 2, units: 'yards', clubs: ['Iron'] },
+    food: { items: ['melon'], allergies: ['nuts'] },
+  },
+  english,
+);
 const extras = { hasGreens: true, reminder: 'Eat: melon. Drink.', wind: 'wind into' };
 const overview = {
   course: 'Invented test course',
@@ -64,7 +69,7 @@ async function made(
 }
 
 async function make(paper: (typeof PAPERS)[number], style: (typeof STYLES)[number], hasGreens: boolean) {
-  const sheet = sheetFor(paper, style);
+  const sheet = sheetFor(paper, style, english);
   const booklet = {
     cards,
     overview,
@@ -184,7 +189,7 @@ describe.each(PAPERS.flatMap((paper) => STYLES.map((style) => [paper, style] as 
         expect(text).toContain(words);
       // Each page's own text, so that columns do not mix.
       const plain = tool('pdftotext', file, '-').replaceAll(/\s+/gu, ' ');
-      for (const { text: words } of cardParagraphs(first, extras).slice(0, 5))
+      for (const { text: words } of cardParagraphs(first, extras, english).slice(0, 5))
         expect(plain).toContain(printable(words));
       const info = tool('pdfinfo', file);
       const [width, height] = /Page size:\s+([\d.]+) x ([\d.]+)/u.exec(info)!.slice(1).map(Number) as [
@@ -273,14 +278,16 @@ describe('the file', () => {
   });
 
   it('says first what is needed most, and leaves out last', () => {
-    const labels = cardParagraphs(first, extras).map(({ label }) => label);
+    const labels = cardParagraphs(first, extras, english).map(({ label }) => label);
     expect(labels.slice(0, 3)).toEqual(['Play', 'Aim', 'Miss']);
     expect(labels.at(-1)).toBe('Why');
     expect(labels).toContain('Remember');
     expect(
-      cardParagraphs({ ...first, runOut: null, carries: [] }, { ...extras, reminder: null, wind: null }).map(
-        ({ label }) => label,
-      ),
+      cardParagraphs(
+        { ...first, runOut: null, carries: [] },
+        { ...extras, reminder: null, wind: null },
+        english,
+      ).map(({ label }) => label),
     ).not.toContain('Remember');
   });
 });

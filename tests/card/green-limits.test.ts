@@ -4,6 +4,7 @@ import {
   LARGEST_GREEN_SCALE,
   mayCarryGreenPicture,
 } from '../../core/card/green-limits.ts';
+import { english } from '../../core/words/english/english.ts';
 
 // R&A and USGA, “Green-reading materials” (clarification of Rule 4.3a, in force since 2019).
 describe('a picture of a green', () => {
@@ -25,7 +26,7 @@ describe('a picture of a green', () => {
     ['a sheet of nine hole locations', { scale: 480, pageWidthMm: 210, pageHeightMm: 297, greens: 9 }, []],
     ['no scale at all', { scale: NaN, pageWidthMm: 105, pageHeightMm: 148 }, ['green-scale-too-large']],
   ])('%s', (_, picture, codes) => {
-    const faults = checkGreenPicture(picture);
+    const faults = checkGreenPicture(picture, english);
     expect(faults.map(({ code }) => code)).toEqual(codes);
     expect(mayCarryGreenPicture(picture)).toBe(codes.length === 0);
     for (const { message } of faults) expect(message).toMatch(/(Draw|Cut) it/);

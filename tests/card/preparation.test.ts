@@ -18,7 +18,7 @@ const wishes: PreparationWishes = {
 
 describe('the preparation sheet', () => {
   it('keeps its times by the tee-off', () => {
-    const sheet = preparationSheet(wishes);
+    const sheet = preparationSheet(wishes, english);
     expect(sheet.teeOff).toBe('08:40');
     expect(sheet.finish).toBe('12:55');
     expect(sheet.timetable.at(-1)).toEqual({ at: 520, clock: '08:40', words: 'Tee off.' });
@@ -36,7 +36,7 @@ describe('the preparation sheet', () => {
         fc.constantFrom(9, 18),
         fc.integer({ min: 0, max: 1439 }),
         (durationMin, holes, teeOffMin) => {
-          const { food } = preparationSheet({ ...wishes, durationMin, holes, teeOffMin });
+          const { food } = preparationSheet({ ...wishes, durationMin, holes, teeOffMin }, english);
           const at = food.stops.map(({ hole }) => hole);
           expect(new Set(at).size).toBe(at.length);
           expect(at).toEqual([...at].sort((a, b) => a - b));
@@ -57,10 +57,13 @@ describe('the preparation sheet', () => {
   });
 
   it('takes the own list, and says where it names an allergy', () => {
-    const { food } = preparationSheet({
-      ...wishes,
-      food: { items: ['peanut bar', 'melon'], allergies: ['Peanut', ' '] },
-    });
+    const { food } = preparationSheet(
+      {
+        ...wishes,
+        food: { items: ['peanut bar', 'melon'], allergies: ['Peanut', ' '] },
+      },
+      english,
+    );
     expect(new Set(food.stops.map((stop) => stop.food))).toEqual(new Set(['peanut bar', 'melon']));
     expect(food.warnings).toEqual(['“peanut bar” is on your list, and “peanut” is among your allergies.']);
     expect(food.allergies).toEqual(['peanut']);
@@ -68,7 +71,7 @@ describe('the preparation sheet', () => {
 
   it('suggests nothing that names an allergy', () => {
     const foods = (allergies: string[]) =>
-      preparationSheet({ ...wishes, durationMin: 400, food: { items: [], allergies } })
+      preparationSheet({ ...wishes, durationMin: 400, food: { items: [], allergies } }, english)
         .food.stops.map(({ food }) => food)
         .join(', ');
     expect(foods([])).toMatch(/nuts/);
@@ -83,22 +86,22 @@ describe('the preparation sheet', () => {
   });
 
   it('counts clubs against the Rule, and packs for the weather', () => {
-    expect(preparationSheet(wishes).bagWarning).toBeNull();
+    expect(preparationSheet(wishes, english).bagWarning).toBeNull();
     const many = Array.from({ length: 16 }, (_, i) => `club ${i}`);
-    expect(preparationSheet({ ...wishes, clubs: many }).bagWarning).toMatch(
+    expect(preparationSheet({ ...wishes, clubs: many }, english).bagWarning).toMatch(
       /16 clubs.*allows 14.*Take 2 out/,
     );
-    const dry = preparationSheet(wishes).bag.join('; ');
-    const wet = preparationSheet({ ...wishes, rain: true }).bag.join('; ');
+    const dry = preparationSheet(wishes, english).bag.join('; ');
+    const wet = preparationSheet({ ...wishes, rain: true }, english).bag.join('; ');
     expect(dry).not.toMatch(/umbrella/);
     expect(wet).toMatch(/umbrella/);
-    expect(preparationSheet({ ...wishes, temperatureC: 31 }).food.waterL).toBeGreaterThan(
-      preparationSheet(wishes).food.waterL,
+    expect(preparationSheet({ ...wishes, temperatureC: 31 }, english).food.waterL).toBeGreaterThan(
+      preparationSheet(wishes, english).food.waterL,
     );
   });
 
   it('warms up for ten minutes and gives its cautions', () => {
-    const sheet = preparationSheet(wishes);
+    const sheet = preparationSheet(wishes, english);
     expect(sheet.warmUp.reduce((sum, { minutes }) => sum + minutes, 0)).toBe(10);
     const cautions = sheet.cautions.join(' ');
     for (const word of ['hurts', 'physiotherapist', 'Thunder', 'out of reach', 'shade', 'Local rules'])
@@ -110,8 +113,8 @@ describe('the preparation sheet', () => {
   });
 
   it('refuses times that are none', () => {
-    expect(() => preparationSheet({ ...wishes, teeOffMin: 1500 })).toThrow(/minute 1500/);
-    expect(() => preparationSheet({ ...wishes, durationMin: 5 })).toThrow(/5 minutes/);
+    expect(() => preparationSheet({ ...wishes, teeOffMin: 1500 }, english)).toThrow(/minute 1500/);
+    expect(() => preparationSheet({ ...wishes, durationMin: 5 }, english)).toThrow(/5 minutes/);
   });
 });
 

@@ -44,6 +44,7 @@ import { FIRST_WISHES } from '../../renderer/round/state/round-state.ts';
 import { demandCleanPrototypes, demandFaults, demandNoFormulas, demandPlainSvg } from './guards.ts';
 import { diceOf, type Dice, spoilBytes, spoilJson, spoilText } from './mutate.ts';
 import * as samples from './samples.ts';
+import { english } from '../../core/words/english/english.ts';
 
 export interface Reader {
   readonly name: string;
@@ -245,17 +246,20 @@ function readWishes(text: string): boolean {
 async function printNames(text: string): Promise<boolean> {
   const names = text.split('\u0001');
   const [course = '', player = '', tee = '', ...more] = names;
-  const preparation = preparationSheet({
-    ...{ teeOffMin: 520, durationMin: 255, holes: 18, units: 'yards', clubs: more.slice(0, 14) },
-    food: { items: more, allergies: more.slice(0, 3) },
-    lastLook: more.map((words, i) => ({ hole: i + 1, words })),
-  });
+  const preparation = preparationSheet(
+    {
+      ...{ teeOffMin: 520, durationMin: 255, holes: 18, units: 'yards', clubs: more.slice(0, 14) },
+      food: { items: more, allergies: more.slice(0, 3) },
+      lastLook: more.map((words, i) => ({ hole: i + 1, words })),
+    },
+    english,
+  );
   const booklet = {
     ...{ cards: [], preparation, madeAt: new Date(0) },
     overview: { course, player, tee, lines: more },
     extrasOf: () => ({ hasGreens: false, reminder: null, wind: null }),
   };
-  const bytes = await cardPdf(booklet, sheetFor('a6', 'plain'), false);
+  const bytes = await cardPdf(booklet, sheetFor('a6', 'plain', english), false);
   const pdf = Buffer.from(bytes).toString('latin1');
   if (/\/(?:JavaScript|JS|URI|Launch|OpenAction|AA|EmbeddedFile)\b/u.test(pdf))
     throw new Error('something to run or to follow in the PDF');

@@ -2,4 +2,20 @@
 export const ALIKE: readonly string[] = [
   ...['bar.yards', 'day.wind', 'map.grounds.fairway', 'map.grounds.rough', 'map.grounds.bunker'],
   ...['plan.parIs', 'plan.par', 'plan.shortStrokeIndex', 'plan.compared.carry', 'plan.ball'],
+  ...['cards.labels.budget', 'cards.labels.wind', 'cards.par', 'cards.styles.plain', 'prepare.sheet.min'],
+  ...[
+    'round.budget',
+    'round.departure.down',
+    'round.par',
+    'round.putts',
+    'round.score',
+    'round.scores.birdie',
+  ],
+  ...[
+    'round.scores.bogey',
+    'round.scores.eagle',
+    'round.scores.par',
+    'round.table.index',
+    'round.target.slope',
+  ],
 ];

@@ -1,16 +1,36 @@
 /** All words in English: the pattern for the other languages. */
 
 import { bar } from './bar.ts';
+import { cards } from './cards.ts';
 import { day } from './day.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
 import { map } from './map.ts';
+import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
+import { prepare } from './prepare.ts';
 import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
+import { sheet } from './sheet.ts';
 import { trees } from './trees.ts';
 import { figures } from './figures.ts';
 
 const language = 'en' as const;
 
-export const english = { language, figures, bar, day, golf, help, map, plan, round, sensitivity, trees };
+export const english = {
+  language,
+  figures,
+  bar,
+  cards,
+  day,
+  golf,
+  help,
+  map,
+  pictures,
+  plan,
+  prepare,
+  round,
+  sensitivity,
+  sheet,
+  trees,
+};

@@ -62,7 +62,7 @@ export const bar: typeof english = {
   startAgain: ({ message }) => `${message} Das Fenster schließen und das Programm neu starten.`,
   calculationStopped: 'Eine Berechnung ist abgebrochen',
   begunAnew:
-    'Sie wurde von selbst neu begonnen; die betroffenen Löcher werden noch einmal berechnet. Dateien und Zeichnungen sind unberührt.',
+    'Alles wurde von selbst neu begonnen; die betroffenen Löcher werden noch einmal berechnet. Dateien und Zeichnungen sind unberührt.',
   chooseAgain: ({ said }) =>
     `${said} Das Loch noch einmal wählen; geschieht es wieder, das Fenster schließen und das Programm neu starten.`,
   calculationNotStarted: 'Eine Berechnung ließ sich nicht starten.',

@@ -2,13 +2,17 @@
 
 import type { Words } from '../words.ts';
 import { bar } from './bar.ts';
+import { cards } from './cards.ts';
 import { day } from './day.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
 import { map } from './map.ts';
+import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
+import { prepare } from './prepare.ts';
 import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
+import { sheet } from './sheet.ts';
 import { trees } from './trees.ts';
 import { figures } from './figures.ts';
 
@@ -16,12 +20,16 @@ export const german: Words = {
   language: 'de',
   figures,
   bar,
+  cards,
   day,
   golf,
   help,
   map,
+  pictures,
   plan,
+  prepare,
   round,
   sensitivity,
+  sheet,
   trees,
 };

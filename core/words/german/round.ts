@@ -109,7 +109,7 @@ export const round: typeof english = {
     because: ({ hole, shot, reason }) => `Loch ${hole}, Schlag ${shot}: ${reason}.`,
     otherPlayer: ({ owner, open }) =>
       `Die Runde gehört zu ${owner}, geöffnet ist ${open}. Zuerst den richtigen Spieler öffnen.`,
-    joined: 'Sie gehören nun zu den gemessenen Schlägen.',
+    joined: 'Die Schläge gehören nun zu den gemessenen.',
     useStep: 'Schläge verwendet',
     add: ({ count, player }) =>
       `${counted(count, { one: 'Schlag', other: 'Schläge' })} zu ${player} hinzufügen`,
@@ -214,14 +214,14 @@ export const round: typeof english = {
     giveAway: 'Weitergeben',
     oneFile: 'Eine Datei für Schüler oder Partner',
     holds: ({ what, player }) =>
-      `Sie enthält den Platz, den Spieler mit allen gemessenen Schlägen und ${what}. ${player} sollte damit einverstanden sein.`,
-    planNow: 'den jetzigen Plan',
+      `Darin sind der Platz, der Spieler mit allen gemessenen Schlägen und ${what}. ${player} sollte damit einverstanden sein.`,
+    planNow: 'der jetzige Plan',
     theRound: ({ name }) => `die Runde „${name}“`,
     make: 'Datei erstellen',
     takeIn: 'Annehmen',
     fromOther: 'Eine Datei von jemand anderem',
     takeInText:
-      'Sie wird wie jede Rundendatei gelesen: am Format geprüft, in der Größe begrenzt, nichts darin wird ausgeführt. Was sie mitbringt, wird gezeigt, bevor etwas in den Arbeitsordner kommt.',
+      'Gelesen wird sie wie jede Rundendatei: am Format geprüft, in der Größe begrenzt, nichts darin wird ausgeführt. Was sie mitbringt, wird gezeigt, bevor etwas in den Arbeitsordner kommt.',
     bringIn: 'Geteilte Datei einlesen',
     came: 'Was mitkam',
     carries: ({ name }) => `„${name}“ bringt mit`,

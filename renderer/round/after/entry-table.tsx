@@ -10,7 +10,7 @@ import type { PlayerModel } from '../../../core/player/model.ts';
 import type { PlayedHoleRecord, RoundDocument } from '../../../core/round/format.ts';
 import { plannedHole } from '../../../core/round/review.ts';
 import { totalsOf, withHole, withoutHole } from '../../../core/round/record.ts';
-import { countText, signedText } from '../../state/measures.ts';
+import { signedText } from '../../state/measures.ts';
 import { useWords } from '../../state/use-words.ts';
 
 interface Props {

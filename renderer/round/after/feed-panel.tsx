@@ -4,7 +4,6 @@ import { useMemo, useState } from 'preact/hooks';
 import { makeLocalFrame } from '../../../core/course/local-frame.ts';
 import { shotsForSpread } from '../../../core/round/feed-spread.ts';
 import type { RoundDocument } from '../../../core/round/format.ts';
-import { countText } from '../../state/measures.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { feedShots } from '../effects/feed-shots.ts';
 import { roundStoreOf, useOutlook, useRoundHoles } from '../state/use-round.ts';

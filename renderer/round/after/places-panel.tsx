@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks';
 import { makeLocalFrame } from '../../../core/course/local-frame.ts';
 import type { Course, Hole } from '../../../core/course/model.ts';
 import { lieOfPlace } from '../../../core/round/place-lie.ts';
-import { LIE_NAMES, type LieName } from '../../../core/ground/lies.ts';
+import { LIE_NAMES } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
 import type { PlayedHoleRecord, RecordedStroke, RoundDocument } from '../../../core/round/format.ts';
 import { withHole } from '../../../core/round/record.ts';

@@ -1,6 +1,6 @@
 /** One hole on one card: head, picture, words, boxes to fill in. */
 
-import { GREEN_NOTE, LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../../core/card/green-limits.ts';
+import { LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../../core/card/green-limits.ts';
 import { lengthWords } from '../../../core/card/lengths.ts';
 import type { CardHole } from '../../../core/card/model.ts';
 import { type CardNotes, cardParagraphs, type Paragraph } from '../../../core/card/paragraphs.ts';
@@ -8,6 +8,8 @@ import { FittedWords } from './fitted-words.tsx';
 import { GreenPicture } from './green-picture.tsx';
 import { HolePicture } from './hole-picture.tsx';
 import type { PaperLayout } from './paper.ts';
+import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export type CardPart = 'whole' | 'picture' | 'words';
 
@@ -23,6 +25,7 @@ const MARGIN_MM = 4.5;
 const GREEN_SHARE = 0.33;
 
 export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
+  const words = useWords();
   const { print, hasFills, unitWidthMm, unitHeightMm } = layout;
   const root = Math.sqrt(print);
   const margin = MARGIN_MM * root;
@@ -47,14 +50,14 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
         {...{ units: card.units, hasFills, print }}
       />
       <p class="card-note" style={{ fontSize: `${4.6 * print}pt`, height: `${noteHeight}mm` }}>
-        Play from below. {GREEN_NOTE.split('. ')[1] ?? GREEN_NOTE}
+        {words.cards.playFromBelow({ limit: words.cards.greenLimit })}
       </p>
     </div>
   );
   return (
     <article
       class="card-unit"
-      aria-label={`Card of hole ${card.hole}`}
+      aria-label={words.cards.cardOf({ hole: card.hole })}
       style={{ width: `${unitWidthMm}mm`, height: `${unitHeightMm}mm`, padding: `${margin}mm` }}
     >
       <CardHead card={card} heightMm={head} print={print} />
@@ -75,7 +78,7 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
         {part !== 'picture' && (
           <div class="card-words" style={{ width: `${wordsWidth}mm` }}>
             <FittedWords
-              paragraphs={paragraphsOf(card, notes, hasGreens, layout)}
+              paragraphs={paragraphsOf(card, notes, hasGreens, layout, words)}
               largestPt={(layout.print > 1 ? 8.6 : 7.3) * print}
               smallestPt={(layout.print > 1 ? 6 : 5.4) * print}
             />
@@ -94,20 +97,16 @@ export function CardUnit({ card, notes, layout, hasGreens, part }: Props) {
   );
 }
 
-const NO_GREEN: Paragraph = {
-  label: 'Green',
-  text: 'Not drawn: with a green on it a page in play may be no larger than 4 1/4 x 7 in (Rule 4.3a).',
-};
-
 function paragraphsOf(
   card: CardHole,
   notes: CardNotes,
   hasGreens: boolean,
   layout: PaperLayout,
+  words: Words,
 ): readonly Paragraph[] {
-  const all = cardParagraphs(card, notes);
+  const all = cardParagraphs(card, notes, words);
   const isForbidden = hasGreens && card.greenDrawing !== null && !mayDrawGreen(card, layout);
-  return isForbidden ? [...all, NO_GREEN] : all;
+  return isForbidden ? [...all, { label: words.cards.labels.green, text: words.cards.greenNotDrawn }] : all;
 }
 
 /** Drawn at 1:480 or smaller whatever the room; the page that is carried must be small enough too. */
@@ -129,6 +128,7 @@ interface HeadProps {
 }
 
 function CardHead({ card, heightMm, print }: HeadProps) {
+  const words = useWords();
   const { budget, expected, strokeIndex, holePosition, name } = card;
   return (
     <header class="card-head" style={{ height: `${heightMm}mm` }}>
@@ -138,18 +138,28 @@ function CardHead({ card, heightMm, print }: HeadProps) {
       <div class="card-facts">
         <p style={{ fontSize: `${8 * print}pt` }}>
           <strong>
-            Par {card.par}
-            {strokeIndex === null ? '' : ` · index ${strokeIndex}`} · {lengthWords(card.lengthM, card.units)}
+            {words.cards.par({ par: card.par })}
+            {strokeIndex === null ? '' : ` · ${words.cards.index({ index: strokeIndex })}`} ·{' '}
+            {lengthWords(card.lengthM, card.units)}
           </strong>
         </p>
         <p style={{ fontSize: `${6.4 * print}pt` }}>
-          {name === null ? '' : `${name} · `}tee {card.tee}
-          {holePosition === null ? '' : ` · hole ${holePosition}`}
+          {name === null ? '' : `${name} · `}
+          {words.cards.tee({ tee: card.tee })}
+          {holePosition === null ? '' : ` · ${words.cards.holeAt({ position: holePosition })}`}
         </p>
       </div>
       <div class="card-budget" style={{ fontSize: `${8.4 * print}pt` }}>
-        <strong>{budget === null ? `${expected.toFixed(1)} expected` : `play for ${budget.strokes}`}</strong>
-        {budget !== null && <p style={{ fontSize: `${5.6 * print}pt` }}>{expected.toFixed(1)} on average</p>}
+        <strong>
+          {budget === null
+            ? words.cards.expected({ strokes: words.figures.fixed(expected, 1) })
+            : words.cards.playFor({ strokes: budget.strokes })}
+        </strong>
+        {budget !== null && (
+          <p style={{ fontSize: `${5.6 * print}pt` }}>
+            {words.cards.onAverage({ strokes: words.figures.fixed(expected, 1) })}
+          </p>
+        )}
       </div>
     </header>
   );

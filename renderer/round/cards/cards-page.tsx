@@ -17,7 +17,7 @@ import type { Outlook, RoundHoles } from '../state/planned-holes.ts';
 import type { PaperKind, PaperWishes } from '../state/round-state.ts';
 import { useOutlook, useRound, useRoundDispatch, useRoundHoles } from '../state/use-round.ts';
 import { chanceWords } from '../target/odds-panel.tsx';
-import { layoutOf, PAPER_WORDS } from './paper.ts';
+import { layoutOf, PAPERS } from './paper.ts';
 import { PrintButtons } from './print-buttons.tsx';
 import { Sheets } from './sheets.tsx';
 import { useWords } from '../../state/use-words.ts';
@@ -59,20 +59,15 @@ export function CardsPage() {
   return (
     <>
       <div class="screen-only">
-        <h2>Cards to carry</h2>
+        <h2>{words.cards.title}</h2>
         <PaperForm holes={holes} paper={paper} />
         <p role="status" class="faint">
           {all.length < holes.all.length
-            ? `${all.length} of ${holes.all.length} cards are made; the others come as their holes are worked out. What you print now lacks them.`
-            : `All ${all.length} cards are made. Print at full size (100 %): the scale on each card is true only then.`}
+            ? words.cards.someMade({ made: all.length, total: holes.all.length })
+            : words.cards.allMade({ count: all.length })}
         </p>
-        <PrintButtons name={`Cards, ${course.name}`} isReady={cards.length > 0} />
-        {layout.isBooklet && (
-          <p class="faint">
-            Print on both sides, turned on the long edge; cut the sheets in two across, fold each half
-            upright, and lay them into each other.
-          </p>
-        )}
+        <PrintButtons name={words.cards.fileName({ course: course.name })} isReady={cards.length > 0} />
+        {layout.isBooklet && <p class="faint">{words.cards.booklet}</p>}
       </div>
       {sheets}
     </>
@@ -85,42 +80,43 @@ function onCourse(paper: PaperWishes, { all }: RoundHoles): PaperWishes {
 }
 
 function PaperForm({ holes, paper }: { readonly holes: RoundHoles; readonly paper: PaperWishes }) {
+  const words = useWords();
   const dispatch = useRoundDispatch();
   const wish = (change: Partial<typeof paper>): void => dispatch({ type: 'paper-wished', change });
   return (
-    <section class="round-form" aria-label="Paper">
+    <section class="round-form" aria-label={words.cards.paper}>
       <div class="form-line">
         <Field
-          name="Paper"
+          name={words.cards.paper}
           control={(id) => (
             <select
               id={id}
               value={paper.kind}
               onChange={(event) => wish({ kind: event.currentTarget.value as PaperKind })}
             >
-              {PAPER_WORDS.map(([kind, words]) => (
+              {PAPERS.map((kind) => (
                 <option key={kind} value={kind}>
-                  {words}
+                  {words.cards.papers[kind]}
                 </option>
               ))}
             </select>
           )}
         />
         <Choice
-          label="Style"
+          label={words.cards.style}
           name="print-style"
           value={paper.style}
           entries={[
-            ['plain', 'Normal'],
-            ['ink-saving', 'Ink-saving'],
-            ['large-print', 'Large print'],
+            ['plain', words.cards.styles.plain],
+            ['ink-saving', words.cards.styles['ink-saving']],
+            ['large-print', words.cards.styles['large-print']],
           ]}
           choose={(style) => wish({ style })}
         />
       </div>
       <div class="form-line">
         <Field
-          name="Holes"
+          name={words.cards.holes}
           control={(id) => (
             <select
               id={id}
@@ -130,10 +126,10 @@ function PaperForm({ holes, paper }: { readonly holes: RoundHoles; readonly pape
                 wish({ hole: value === '' ? null : Number(value) });
               }}
             >
-              <option value="">All, with a card of the round</option>
+              <option value="">{words.cards.allHoles}</option>
               {holes.all.map(({ number }) => (
                 <option key={number} value={number}>
-                  Hole {number}
+                  {words.cards.holeOption({ number })}
                 </option>
               ))}
             </select>
@@ -145,7 +141,7 @@ function PaperForm({ holes, paper }: { readonly holes: RoundHoles; readonly pape
             checked={paper.hasGreens}
             onChange={(event) => wish({ hasGreens: event.currentTarget.checked })}
           />
-          Pictures of the greens (leave out where a local rule forbids them)
+          {words.cards.greens}
         </label>
       </div>
     </section>
@@ -166,18 +162,20 @@ function useOverviewLines(holes: RoundHoles): readonly string[] {
   const playing = useApp((app) => playingNow(app, state));
   return useMemo(() => {
     if (outlook === null || holes.ready.length < holes.all.length) return [];
-    return [
-      oddsLine(outlook, words),
-      ...departureLines(playing, holes, words),
-      'Odds are estimates. Check distances on the course; local rules come first.',
-    ];
+    return [oddsLine(outlook, words), ...departureLines(playing, holes, words), words.cards.estimates];
   }, [outlook, playing, holes, words]);
 }
 
 function oddsLine({ odds, target, scores }: Outlook, words: Words): string {
   const chance = chanceWords(odds.target?.chance ?? 0, words);
   const expected = scores.reduce((sum, hole) => sum + meanOf(hole), 0);
-  return `${target} or fewer: ${chance}; ${expected.toFixed(1)} expected, 8 of 10 from ${odds.range.low} to ${odds.range.high}.`;
+  return words.cards.oddsLine({
+    target,
+    chance,
+    expected: words.figures.fixed(expected, 1),
+    low: odds.range.low,
+    high: odds.range.high,
+  });
 }
 
 const MOST_DEPARTURES = 3;

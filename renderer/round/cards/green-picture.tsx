@@ -6,6 +6,7 @@ import { GroundAreas } from './ground-areas.tsx';
 import { Flag } from './hole-picture.tsx';
 import { greenFrame } from './picture-frame.ts';
 import { ScaleBar } from './scale-bar.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly hole: number;
@@ -18,6 +19,7 @@ interface Props {
 }
 
 export function GreenPicture({ hole, drawing, widthMm, heightMm, units, hasFills, print }: Props) {
+  const words = useWords();
   const foot = 3 * print;
   const tall = heightMm - foot;
   const frame = greenFrame(drawing.box, widthMm, tall);
@@ -29,7 +31,7 @@ export function GreenPicture({ hole, drawing, widthMm, heightMm, units, hasFills
       height={`${heightMm}mm`}
       viewBox={`0 0 ${widthMm} ${heightMm}`}
       role="img"
-      aria-label={`Green of hole ${hole} at 1:${frame.scale}`}
+      aria-label={words.cards.greenAt({ hole, scale: frame.scale })}
       data-scale={frame.scale}
     >
       <svg x="0" y="0" width={widthMm} height={tall} overflow="hidden">

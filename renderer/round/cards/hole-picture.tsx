@@ -6,6 +6,7 @@ import { GroundAreas, pathOf } from './ground-areas.tsx';
 import { holeFrame, type PictureFrame } from './picture-frame.ts';
 import { ScaleBar } from './scale-bar.tsx';
 import { INK } from '../../../core/card/inks.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly hole: number;
@@ -23,12 +24,12 @@ interface Props {
 export const PLAY_LINE_MM = 0.131;
 
 export function HolePicture(props: Props) {
+  const words = useWords();
   const { hole, drawing, widthMm, heightMm, units, hasFills, print, hasGreens } = props;
   const foot = 3.4 * print;
   const tall = heightMm - foot;
   const frame = holeFrame(drawing, widthMm, tall, 1.8 * print);
-  if (frame === null)
-    return <p class="card-note">The hole is too long to be drawn on this paper. Choose larger paper.</p>;
+  if (frame === null) return <p class="card-note">{words.cards.tooLong}</p>;
   const { place } = frame;
   const areas = hasGreens ? drawing.areas : drawing.areas.filter(({ kind }) => kind !== 'green');
   const tee = place(drawing.tee);
@@ -40,7 +41,7 @@ export function HolePicture(props: Props) {
       height={`${heightMm}mm`}
       viewBox={`0 0 ${widthMm} ${heightMm}`}
       role="img"
-      aria-label={`Hole ${hole} at 1:${frame.scale}`}
+      aria-label={words.cards.holeAtScale({ hole, scale: frame.scale })}
       data-scale={frame.scale}
     >
       <svg x="0" y="0" width={widthMm} height={tall} overflow="hidden">

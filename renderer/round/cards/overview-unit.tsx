@@ -6,6 +6,7 @@ import { PaintedArea } from './ground-areas.tsx';
 import type { PaperLayout } from './paper.ts';
 import { KEY } from '../../../core/card/inks.ts';
 import { unbroken } from '../../../core/card/unbroken.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export interface OverviewWords {
   readonly course: string;
@@ -16,26 +17,27 @@ export interface OverviewWords {
 
 interface Props {
   readonly cards: readonly CardHole[];
-  readonly words: OverviewWords;
+  readonly head: OverviewWords;
   readonly layout: PaperLayout;
   /** Where picture and words of a card are apart, so are words and table. */
   readonly part: 'whole' | 'words' | 'table';
 }
 
-export function OverviewUnit({ cards, words, layout, part }: Props) {
+export function OverviewUnit({ cards, head, layout, part }: Props) {
+  const words = useWords();
   const { unitWidthMm, unitHeightMm, print } = layout;
   const margin = 4.5 * Math.sqrt(print);
   const units = cards[0]?.units ?? 'yards';
   const sum = (of: (card: CardHole) => number): number => cards.reduce((total, card) => total + of(card), 0);
   const hasBudgets = cards.every(({ budget }) => budget !== null);
   // Head, lines and key take what they need, the table the rest.
-  const others = part === 'table' ? 4 : (26 + 2.4 * words.lines.length) * print;
+  const others = part === 'table' ? 4 : (26 + 2.4 * head.lines.length) * print;
   const room = unitHeightMm - 2 * margin - others;
   const row = Math.min(room / (cards.length + 2), 5.3 * print);
   return (
     <article
       class="card-unit overview-unit"
-      aria-label={part === 'table' ? 'Table of the whole round' : 'Card of the whole round'}
+      aria-label={part === 'table' ? words.cards.overview.table : words.cards.overview.card}
       style={{
         width: `${unitWidthMm}mm`,
         height: `${unitHeightMm}mm`,
@@ -45,11 +47,9 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
     >
       {part !== 'table' && (
         <>
-          <h2 style={{ fontSize: `${10 * print}pt` }}>{words.course}</h2>
-          <p>
-            {words.player} · tee {words.tee}
-          </p>
-          {words.lines.map((line) => (
+          <h2 style={{ fontSize: `${10 * print}pt` }}>{head.course}</h2>
+          <p>{words.cards.overview.head({ player: head.player, tee: head.tee })}</p>
+          {head.lines.map((line) => (
             <p key={line}>{unbroken(line)}</p>
           ))}
         </>
@@ -58,15 +58,15 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
         <table style={{ fontSize: `${Math.min(row * 1.7, 7 * print)}pt` }}>
           <thead>
             <tr style={{ height: `${row}mm` }}>
-              <th>hole</th>
-              <th>par</th>
-              <th>ind.</th>
+              <th>{words.cards.overview.hole}</th>
+              <th>{words.cards.overview.par}</th>
+              <th>{words.cards.overview.index}</th>
               <th>{units === 'yards' ? 'yd' : 'm'}</th>
-              <th class="wide">play</th>
-              <th>for</th>
-              <th class="blank">score</th>
-              <th class="blank">putts</th>
-              <th class="blank">club</th>
+              <th class="wide">{words.cards.overview.play}</th>
+              <th>{words.cards.overview.for}</th>
+              <th class="blank">{words.cards.boxes.score}</th>
+              <th class="blank">{words.cards.boxes.putts}</th>
+              <th class="blank">{words.cards.overview.club}</th>
             </tr>
           </thead>
           <tbody>
@@ -77,14 +77,14 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
                 <td>{card.strokeIndex ?? ''}</td>
                 <td>{lengthNumber(card.lengthM, units)}</td>
                 <td class="wide">{card.club}</td>
-                <th>{card.budget === null ? card.expected.toFixed(1) : card.budget.strokes}</th>
+                <th>{card.budget === null ? words.figures.fixed(card.expected, 1) : card.budget.strokes}</th>
                 <td />
                 <td />
                 <td />
               </tr>
             ))}
             <tr style={{ height: `${row}mm` }}>
-              <th>sum</th>
+              <th>{words.cards.overview.sum}</th>
               <td>{sum(({ par }) => par)}</td>
               <td />
               <td>
@@ -97,7 +97,10 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
               <th>
                 {hasBudgets
                   ? sum(({ budget }) => budget?.strokes ?? 0)
-                  : sum(({ expected }) => expected).toFixed(1)}
+                  : words.figures.fixed(
+                      sum(({ expected }) => expected),
+                      1,
+                    )}
               </th>
               <td />
               <td />
@@ -108,7 +111,7 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
       )}
       {part !== 'table' && (
         <ul class="paper-key" data-columns={layout.isSplit ? 2 : 4}>
-          {KEY.map(([kind, name]) => (
+          {KEY.map((kind) => (
             <li key={kind}>
               <svg width="4mm" height="2.6mm" viewBox="0 0 4 2.6" aria-hidden="true">
                 <PaintedArea
@@ -129,7 +132,7 @@ export function OverviewUnit({ cards, words, layout, part }: Props) {
                   clipId={`key-${kind}`}
                 />
               </svg>{' '}
-              {name}
+              {words.cards.key[kind]}
             </li>
           ))}
         </ul>

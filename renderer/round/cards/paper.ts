@@ -22,13 +22,7 @@ export interface PaperLayout {
   readonly hasFills: boolean;
 }
 
-export const PAPER_WORDS: readonly (readonly [PaperKind, string])[] = [
-  ['a4', 'A4, four cards to cut'],
-  ['letter', 'Letter, four cards to cut'],
-  ['a6', 'A6 pocket paper'],
-  ['booklet-a4', 'Booklet on A4: cut once, fold once'],
-  ['booklet-letter', 'Booklet on Letter: cut once, fold once'],
-];
+export const PAPERS: readonly PaperKind[] = ['a4', 'letter', 'a6', 'booklet-a4', 'booklet-letter'];
 
 export function layoutOf({ kind, style }: Pick<PaperWishes, 'kind' | 'style'>): PaperLayout {
   const page = kind === 'booklet-a4' ? 'a4' : kind === 'booklet-letter' ? 'letter' : kind;

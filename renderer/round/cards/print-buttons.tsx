@@ -3,14 +3,16 @@
 import { useState } from 'preact/hooks';
 import type { HostAnswer } from '../../../electron/contract/host.ts';
 import { useTools } from '../../state/use-app.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function PrintButtons({ name, isReady }: { readonly name: string; readonly isReady: boolean }) {
+  const words = useWords();
   const { host, store } = useTools();
   const [said, setSaid] = useState('');
   const report = (answer: HostAnswer<unknown>, done: string): void => {
     if (answer.ok) setSaid(done);
     else if (answer.failure !== 'cancelled')
-      store.dispatch({ type: 'trouble-met', title: 'Printing did not work', message: answer.message });
+      store.dispatch({ type: 'trouble-met', title: words.bar.printingFailed, message: answer.message });
   };
   return (
     <div class="form-line print-line">
@@ -20,7 +22,7 @@ export function PrintButtons({ name, isReady }: { readonly name: string; readonl
         disabled={!isReady}
         onClick={() => void host.print().then((answer) => report(answer, ''))}
       >
-        Print
+        {words.cards.print}
       </button>
       <button
         type="button"
@@ -29,10 +31,12 @@ export function PrintButtons({ name, isReady }: { readonly name: string; readonl
         onClick={() =>
           void host
             .exportPdf(name)
-            .then((answer) => report(answer, answer.ok ? `Written to ${answer.value.where}.` : ''))
+            .then((answer) =>
+              report(answer, answer.ok ? words.cards.writtenTo({ where: answer.value.where }) : ''),
+            )
         }
       >
-        Save as PDF
+        {words.cards.savePdf}
       </button>
       <span role="status" class="faint">
         {said}

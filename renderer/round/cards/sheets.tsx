@@ -6,6 +6,7 @@ import type { CardNotes } from '../../../core/card/paragraphs.ts';
 import { CardUnit } from './card-unit.tsx';
 import { type OverviewWords, OverviewUnit } from './overview-unit.tsx';
 import { type PaperLayout, placeUnits } from './paper.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly cards: readonly CardHole[];
@@ -17,6 +18,7 @@ interface Props {
 }
 
 export function Sheets({ cards, overview, notesOf, layout, hasGreens }: Props) {
+  const words = useWords();
   const units = unitsOf({ cards, overview, notesOf, layout, hasGreens });
   const { page, widthMm, heightMm, across, down, unitWidthMm, unitHeightMm, isBooklet } = layout;
   return (
@@ -27,7 +29,7 @@ export function Sheets({ cards, overview, notesOf, layout, hasGreens }: Props) {
             class="sheet"
             data-page={page}
             style={{ width: `${widthMm}mm`, height: `${heightMm}mm` }}
-            aria-label={`Sheet ${number + 1}`}
+            aria-label={words.cards.sheet({ number: number + 1 })}
             role="group"
           >
             {side.map((unit, k) => (
@@ -56,7 +58,7 @@ function unitsOf({ cards, overview, notesOf, layout, hasGreens }: Props): readon
   const units: VNode[] = [];
   if (overview !== null)
     for (const part of layout.isSplit ? (['words', 'table'] as const) : (['whole'] as const))
-      units.push(<OverviewUnit cards={cards} words={overview} {...{ layout, part }} />);
+      units.push(<OverviewUnit cards={cards} head={overview} {...{ layout, part }} />);
   for (const card of cards) {
     for (const part of layout.isSplit ? (['picture', 'words'] as const) : (['whole'] as const))
       units.push(<CardUnit {...{ card, layout, hasGreens, part }} notes={notesOf(card.hole)} />);

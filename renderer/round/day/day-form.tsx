@@ -6,57 +6,56 @@ import { NumberField } from '../number-field.tsx';
 import type { DayWishes } from '../state/round-state.ts';
 import { useRound, useRoundDispatch } from '../state/use-round.ts';
 import { minutesOf } from './day-plan.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function DayForm() {
+  const words = useWords();
   const day = useRound((state) => state.wishes.day);
   const dispatch = useRoundDispatch();
   const wish = (change: Partial<DayWishes>): void => dispatch({ type: 'day-wished', change });
   const isTime = minutesOf(day.teeOff) !== null;
   return (
-    <section class="round-form" aria-label="The day">
+    <section class="round-form" aria-label={words.prepare.theDay}>
       <div class="form-line">
         <Field
-          name="Tee-off"
+          name={words.prepare.teeOff}
           control={(id) => (
             <input
               id={id}
               class="number-input"
               value={day.teeOff}
               aria-invalid={!isTime}
-              title={isTime ? undefined : 'A time such as 08:40'}
+              title={isTime ? undefined : words.prepare.timeSuchAs}
               onInput={(event) => wish({ teeOff: event.currentTarget.value })}
             />
           )}
         />
         <NumberField
-          name="Minutes for the round"
+          name={words.prepare.minutes}
           value={day.durationMin}
           least={30}
           most={600}
           change={(durationMin) => wish({ durationMin: durationMin ?? 255 })}
         />
-        <Tick name="rain likely" checked={day.hasRain} change={(hasRain) => wish({ hasRain })} />
-        <Tick name="strong sun" checked={day.hasSun} change={(hasSun) => wish({ hasSun })} />
+        <Tick name={words.prepare.rain} checked={day.hasRain} change={(hasRain) => wish({ hasRain })} />
+        <Tick name={words.prepare.sun} checked={day.hasSun} change={(hasSun) => wish({ hasSun })} />
       </div>
       <div class="form-line">
         <TextField
-          name="Your own food, with commas"
+          name={words.prepare.food}
           value={day.food}
           change={(food) => wish({ food })}
-          hint="suggestions stand in while this is empty"
+          hint={words.prepare.foodHint}
         />
         <TextField
-          name="Allergies, with commas"
+          name={words.prepare.allergies}
           value={day.allergies}
           change={(allergies) => wish({ allergies })}
-          hint="e.g. nut, gluten"
+          hint={words.prepare.allergiesHint}
         />
       </div>
       <DayControl />
-      <p class="faint">
-        Small portions at even distances, common practice; no medical advice. With an illness or a diet ask
-        somebody who knows it.
-      </p>
+      <p class="faint">{words.prepare.note}</p>
     </section>
   );
 }

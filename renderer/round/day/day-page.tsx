@@ -10,8 +10,10 @@ import { DayForm } from './day-form.tsx';
 import { GreenSpeedForm } from './green-speed-form.tsx';
 import { PreparationView } from './preparation-view.tsx';
 import { usePreparation } from './use-day.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function DayPage() {
+  const words = useWords();
   const sheet = usePreparation();
   const paper = useRound((state) => state.wishes.paper);
   const { greenSpeedFt } = useApp(currentDay);
@@ -20,21 +22,21 @@ export function DayPage() {
   return (
     <>
       <div class="screen-only">
-        <h2>The day</h2>
+        <h2>{words.prepare.theDay}</h2>
         <DayForm />
         <GreenSpeedForm />
-        <PrintButtons name={`Preparation, ${course}`} isReady={sheet !== null} />
+        <PrintButtons name={words.prepare.title({ course })} isReady={sheet !== null} />
       </div>
       {sheet === null ? (
-        <p class="warning">The tee-off time is no time of day. Write it as 08:40.</p>
+        <p class="warning">{words.prepare.noTime}</p>
       ) : (
         <PreparationView
           sheet={sheet}
-          title={`Preparation, ${course}`}
+          title={words.prepare.title({ course })}
           greenSpeed={
             greenSpeedFt === DEFAULT_CONDITIONS.greenSpeedFt
               ? null
-              : `Green speed today: ${greenSpeedFt.toFixed(1)} feet.`
+              : words.prepare.speedToday({ feet: words.figures.fixed(greenSpeedFt, 1) })
           }
           page={layout.page}
           isLarge={paper.style === 'large-print'}

@@ -43,17 +43,20 @@ export const preparationOf = remember(
   ): PreparationSheet | null => {
     const teeOffMin = minutesOf(day.teeOff);
     if (teeOffMin === null) return null;
-    return preparationSheet({
-      ...{ teeOffMin, durationMin: day.durationMin, holes: Math.max(1, course.holes.length), units },
-      ...{ rain: day.hasRain, strongSun: day.hasSun, clubs: clubsOf(player) },
-      food: { items: listOf(day.food), allergies: listOf(day.allergies) },
-      lastLook: cards.map(({ hole, green }) => ({
-        hole,
-        words: [green?.words, windWords(course, hole, conditions, units, words)].filter(Boolean).join('; '),
-      })),
-      temperatureC: conditions.temperatureC,
-      ...(penaltyBalls === null ? {} : { penaltyBalls }),
-    });
+    return preparationSheet(
+      {
+        ...{ teeOffMin, durationMin: day.durationMin, holes: Math.max(1, course.holes.length), units },
+        ...{ rain: day.hasRain, strongSun: day.hasSun, clubs: clubsOf(player) },
+        food: { items: listOf(day.food), allergies: listOf(day.allergies) },
+        lastLook: cards.map(({ hole, green }) => ({
+          hole,
+          words: [green?.words, windWords(course, hole, conditions, units, words)].filter(Boolean).join('; '),
+        })),
+        temperatureC: conditions.temperatureC,
+        ...(penaltyBalls === null ? {} : { penaltyBalls }),
+      },
+      words,
+    );
   },
 );
 
@@ -82,7 +85,9 @@ function windWords(
   const start = hole?.line[0];
   const end = hole?.line.at(-1);
   if (speedMps === 0 || start === undefined || end === undefined) return null;
-  return `wind ${speedText(speedMps, units, words)} ${windOnHole(bearingRad(start, end), fromDeg, words)}`;
+  return words.prepare.windIs({
+    wind: `${speedText(speedMps, units, words)} ${windOnHole(bearingRad(start, end), fromDeg, words)}`,
+  });
 }
 
 /** The names of the bag, longest first, the putter last. */

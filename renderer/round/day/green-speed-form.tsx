@@ -31,27 +31,28 @@ export function GreenSpeedForm() {
   const isLikely = reading !== null && reading >= least && reading <= most;
   const roll = { least: 1, most: 60, step: 0.5 } as const;
   return (
-    <section class="round-form" aria-label="Green speed today">
-      <h3>Green speed today</h3>
-      <p class="faint">
-        One stroke that you know, paced out once on a green of known speed; then the same stroke today, up and
-        down one flat stretch.
-      </p>
+    <section class="round-form" aria-label={words.prepare.speed.title}>
+      <h3>{words.prepare.speed.title}</h3>
+      <p class="faint">{words.prepare.speed.how}</p>
       <div class="form-line">
-        <NumberField name="It rolled, paces" value={known} {...roll} change={setKnown} />
+        <NumberField name={words.prepare.speed.rolled} value={known} {...roll} change={setKnown} />
         <NumberField
-          name="on a green of, feet"
+          name={words.prepare.speed.onGreen}
           value={knownSpeed}
           least={LEAST_FT}
           most={MOST_FT}
           step={0.1}
           change={setKnownSpeed}
         />
-        <NumberField name="Today up, paces" value={up} {...roll} change={setUp} />
-        <NumberField name="down, paces" value={down} {...roll} change={setDown} />
+        <NumberField name={words.prepare.speed.up} value={up} {...roll} change={setUp} />
+        <NumberField name={words.prepare.speed.down} value={down} {...roll} change={setDown} />
         {reading !== null && (
           <>
-            <output>{isLikely ? `${reading.toFixed(1)} feet` : 'not a likely speed: pace again'}</output>
+            <output>
+              {isLikely
+                ? words.prepare.speed.feet({ feet: words.figures.fixed(reading, 1) })
+                : words.prepare.speed.unlikely}
+            </output>
             <button
               type="button"
               class="small-button"
@@ -63,11 +64,13 @@ export function GreenSpeedForm() {
                 )
               }
             >
-              Use it today
+              {words.prepare.speed.use}
             </button>
           </>
         )}
-        <span class="faint">Planned with today: {day.greenSpeedFt.toFixed(1)} feet.</span>
+        <span class="faint">
+          {words.prepare.speed.planned({ feet: words.figures.fixed(day.greenSpeedFt, 1) })}
+        </span>
       </div>
     </section>
   );

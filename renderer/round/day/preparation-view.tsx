@@ -3,6 +3,7 @@
 import type { ComponentChildren } from 'preact';
 import type { PreparationSheet } from '../../../core/card/preparation.ts';
 import { WarmUpFigure } from './warm-up-figures.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly sheet: PreparationSheet;
@@ -13,41 +14,44 @@ interface Props {
 }
 
 export function PreparationView({ sheet, title, greenSpeed, page, isLarge }: Props) {
+  const words = useWords();
   const { food } = sheet;
   return (
     <article class="day-sheet" data-page={page} data-large={isLarge ? 'yes' : 'no'}>
       <header>
         <h2>{title}</h2>
-        <p>
-          Tee-off {sheet.teeOff}, expected finish {sheet.finish}
-        </p>
+        <p>{words.prepare.sheet.times({ teeOff: sheet.teeOff, finish: sheet.finish })}</p>
       </header>
-      <Part title="When">
+      <Part title={words.prepare.sheet.when}>
         <ul>
-          {sheet.timetable.map(({ clock, words }) => (
+          {sheet.timetable.map(({ clock, words: what }) => (
             <li key={clock}>
-              <b>{clock}</b> {words}
+              <b>{clock}</b> {what}
             </li>
           ))}
         </ul>
       </Part>
-      <Part title="Food and water">
+      <Part title={words.prepare.sheet.food}>
         <ul>
           <li>{food.waterWords}</li>
           {food.stops.map(({ hole, clock, food: what }) => (
             <li key={hole}>
-              <b>{clock}</b> before hole {hole}: {what}
+              <b>{clock}</b> {words.prepare.sheet.before({ hole, food: what })}
             </li>
           ))}
-          <li>Allergies: {food.allergies.length === 0 ? 'none entered' : food.allergies.join(', ')}</li>
+          <li>
+            {words.prepare.sheet.allergies({
+              list: food.allergies.length === 0 ? words.prepare.sheet.noneEntered : food.allergies.join(', '),
+            })}
+          </li>
           {food.warnings.map((warning) => (
             <li key={warning} class="check">
-              Check: {warning}
+              {words.prepare.sheet.check({ warning })}
             </li>
           ))}
         </ul>
       </Part>
-      <Part title="In the bag">
+      <Part title={words.prepare.sheet.bag}>
         {sheet.bagWarning !== null && <p class="check">{sheet.bagWarning}</p>}
         <ul class="tick-list">
           {sheet.bag.map((thing) => (
@@ -55,42 +59,42 @@ export function PreparationView({ sheet, title, greenSpeed, page, isLarge }: Pro
           ))}
         </ul>
       </Part>
-      <Part title="Gentle warm-up, ten minutes">
+      <Part title={words.prepare.sheet.warmUp}>
         <ol class="warm-up">
-          {sheet.warmUp.map(({ minutes, words }, i) => (
-            <li key={words}>
+          {sheet.warmUp.map(({ minutes, words: step }, i) => (
+            <li key={step}>
               <WarmUpFigure step={i} />
               <span>
-                <b>{minutes} min</b> {words}
+                <b>{words.prepare.sheet.min({ minutes })}</b> {step}
               </span>
             </li>
           ))}
         </ol>
         <p>{sheet.cautions[0]}</p>
       </Part>
-      <Part title="On the practice green">
+      <Part title={words.prepare.sheet.green}>
         <ol>
-          {sheet.greenRoutine.map((words) => (
-            <li key={words}>{words}</li>
+          {sheet.greenRoutine.map((step) => (
+            <li key={step}>{step}</li>
           ))}
         </ol>
-        <p>{greenSpeed ?? 'Rolled up ______  down ______  green speed today ______'}</p>
+        <p>{greenSpeed ?? words.prepare.sheet.rolled}</p>
       </Part>
       {sheet.lastLook.length > 0 && (
-        <Part title="Last look: hole positions and wind">
+        <Part title={words.prepare.sheet.lastLook}>
           <ul class="last-look">
-            {sheet.lastLook.map(({ hole, words }) => (
+            {sheet.lastLook.map(({ hole, words: look }) => (
               <li key={hole}>
-                <b>{hole}</b> {words === '' ? 'look at it from the green before' : words}
+                <b>{hole}</b> {look === '' ? words.prepare.sheet.lookBefore : look}
               </li>
             ))}
           </ul>
         </Part>
       )}
-      <Part title="Take care">
+      <Part title={words.prepare.sheet.care}>
         <ul>
-          {sheet.cautions.map((words) => (
-            <li key={words}>{words}</li>
+          {sheet.cautions.map((line) => (
+            <li key={line}>{line}</li>
           ))}
         </ul>
       </Part>

@@ -11,6 +11,8 @@ import type { RoundState } from '../state/round-state.ts';
 import { useOutlook, useRound, useRoundHoles } from '../state/use-round.ts';
 import { preparationOf } from './day-plan.ts';
 import { useWords } from '../../state/use-words.ts';
+import type { Words } from '../../../core/words/words.ts';
+import { budgetWords } from '../../../core/round/budget.ts';
 
 /** Cards that are made, with the budgets of the target; identical for equal questions. */
 const cardsOf = remember(
@@ -19,14 +21,20 @@ const cardsOf = remember(
     kept: RoundState['cards'],
     units: 'yards' | 'metres',
     outlook: ReturnType<typeof useOutlook>,
+    words: Words,
   ): readonly CardHole[] => {
     const isWhole = holes.ready.length === holes.all.length;
     return holes.ready.flatMap((hole, i): CardHole[] => {
       const known = kept[hole.hole];
-      if (known?.key !== cardKey(hole, units)) return [];
+      if (known?.key !== cardKey(hole, units, words.language)) return [];
       const budget = outlook?.budget.holes[i];
       if (!isWhole || budget === undefined) return [known.card];
-      return [{ ...known.card, budget: { strokes: budget.budget, words: budget.words } }];
+      return [
+        {
+          ...known.card,
+          budget: { strokes: budget.budget, words: budgetWords(budget.budget, hole.par, words) },
+        },
+      ];
     });
   },
 );
@@ -35,7 +43,7 @@ export function useCards(): readonly CardHole[] {
   const holes = useRoundHoles();
   const kept = useRound((state) => state.cards);
   const units = useApp((app) => app.settings.units);
-  return cardsOf(holes, kept, units, useOutlook());
+  return cardsOf(holes, kept, units, useOutlook(), useWords());
 }
 
 const penaltiesOf = remember((ledgers: RoundState['ledgers'], count: number): number | null => {

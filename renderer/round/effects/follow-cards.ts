@@ -5,22 +5,27 @@ import { afterChanges, reasonText } from '../../state/effects/follow.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
 import type { RoundStore } from '../state/use-round.ts';
-import { wordsOf } from '../../state/use-words.ts';
+import type { Language } from '../../../core/words/language.ts';
+import { shownLanguage, wordsOf } from '../../state/use-words.ts';
 
 const RETRY_MS = 1000;
 
-export function cardKey(hole: PlannedHole, units: AppState['settings']['units']): string {
-  return `${hole.result.key} ${units}`;
+export function cardKey(hole: PlannedHole, units: AppState['settings']['units'], language: Language): string {
+  return `${hole.result.key} ${units} ${language}`;
 }
 
 export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, round: RoundStore): void {
   const given = new Map<number, string>();
 
-  const make = async (hole: PlannedHole, units: AppState['settings']['units']): Promise<void> => {
-    const key = cardKey(hole, units);
+  const make = async (
+    hole: PlannedHole,
+    units: AppState['settings']['units'],
+    language: Language,
+  ): Promise<void> => {
+    const key = cardKey(hole, units, language);
     given.set(hole.hole, key);
     try {
-      const card = await pool.deskOf(hole.hole).card(hole.result.key, units, null);
+      const card = await pool.deskOf(hole.hole).card(hole.result.key, { units, language }, null);
       if (card !== null) round.dispatch({ type: 'card-made', hole: hole.hole, key, card });
       else {
         // The worker has let go of the hole, since files were opened anew: it is on its way back.
@@ -42,9 +47,10 @@ export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, r
     const { page, cards } = round.state();
     if (app.view.room !== 'round' || (page !== 'cards' && page !== 'day')) return;
     const { units } = app.settings;
+    const language = shownLanguage(app);
     for (const hole of roundHoles(app).ready) {
-      const key = cardKey(hole, units);
-      if (cards[hole.hole]?.key !== key && given.get(hole.hole) !== key) void make(hole, units);
+      const key = cardKey(hole, units, language);
+      if (cards[hole.hole]?.key !== key && given.get(hole.hole) !== key) void make(hole, units, language);
     }
   };
   afterChanges(store, look);

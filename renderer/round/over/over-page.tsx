@@ -9,7 +9,7 @@ import {
   type Trend,
   trendOf,
 } from '../../../core/round/trends.ts';
-import { countText, signedText } from '../../state/measures.ts';
+import { signedText } from '../../state/measures.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { useRound, useRoundDispatch } from '../state/use-round.ts';
 import { useRoundFiles } from '../after/use-round-file.ts';

@@ -2,7 +2,7 @@
 
 import { recommendedOf } from '../../../core/round/round-hole.ts';
 import { FORM_SD_STROKES } from '../../../core/round/score-distribution.ts';
-import { countText, signedText } from '../../state/measures.ts';
+import { signedText } from '../../state/measures.ts';
 import { type Outlook, parOf, type RoundHoles } from '../state/planned-holes.ts';
 import { DistributionPicture } from './distribution-picture.tsx';
 import { useWords } from '../../state/use-words.ts';
@@ -64,7 +64,7 @@ export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; reado
           source:
             odds.formSd === FORM_SD_STROKES
               ? ' (an assumption: no figure for club players was found; Cotton, McIntyre & Price 2016 and Knuth 2008 bound it)'
-              : ' (your own figure)',
+              : ` ${words.round.odds.own}`,
         })}
       </p>
     </section>

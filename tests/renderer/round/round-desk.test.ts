@@ -58,12 +58,14 @@ describe('a desk that serves a round', () => {
   });
 
   it('makes the card of the hole, of the option that was chosen', async () => {
-    const card = await desk.card('pond', 'metres', null);
+    const card = await desk.card('pond', { units: 'metres', language: 'en' }, null);
     expect(card).toMatchObject({ hole: 1, par: 3, units: 'metres', tee: 'Oak', holePosition: 'front' });
     const ball = await desk.startBall('pond');
     const { plan } = (await desk.tryChoices('pond', ball!))!;
     const other = plan.options.find(({ id }) => id !== plan.recommendation.optionId);
-    expect((await desk.card('pond', 'metres', other!.id))?.club).toContain(other!.club);
+    expect((await desk.card('pond', { units: 'metres', language: 'en' }, other!.id))?.club).toContain(
+      other!.club,
+    );
   });
 
   it('plays a stroke with numbered luck and tells what the choice costs', async () => {
@@ -114,7 +116,7 @@ describe('a desk that serves a round', () => {
   }, 60_000);
 
   it('knows nothing of a hole that it was not given', async () => {
-    expect(await desk.card('elsewhere', 'yards', null)).toBeNull();
+    expect(await desk.card('elsewhere', { units: 'yards', language: 'en' }, null)).toBeNull();
     expect(await desk.startBall('elsewhere')).toBeNull();
     expect(await desk.ledger({ resultKey: 'elsewhere', plays: 1, peer: null }, quiet)).toEqual({
       ok: false,
