@@ -9,7 +9,7 @@ import { copyAction, distanceToLine, inheritedChoices, type KeptChoice, type Nod
 import type { Choice, SolveProgress } from './model.ts';
 import { addChoiceOdds, type OddsState } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
-import { unplayableRelief } from './relief.ts';
+import { type ReliefSpot, unplayableRelief } from './relief.ts';
 import {
   LAYER_LIES,
   NO_ACTION,
@@ -30,10 +30,10 @@ export interface LevelEffort {
   readonly firstDraws: number;
   /**
    * Where a node looks for its choice. `everywhere`: among all that is sensible. `nearby`: at what its coarser neighbours chose,
-   * one club up and down, and around that. `neighbours`: only at what they chose; near the hole, where a coarse neighbour says
-   * little, still among all. `refine`: the same everywhere, and the value is left to `valueAgain`.
+   * one club up and down, and around that; near the hole, where a coarse neighbour says little, among all. `refine`: at what
+   * the coarser neighbours chose, and the value is left to `valueAgain`.
    */
-  readonly search: 'everywhere' | 'nearby' | 'neighbours' | 'refine';
+  readonly search: 'everywhere' | 'nearby' | 'refine';
   /** Around the best of a search one more aim is tried so far to either side, degrees. */
   readonly asideDeg: number;
   /** Shots a node on which settled choices are valued again, in as many groups as the field has replicas. */
@@ -46,6 +46,8 @@ export interface LevelEffort {
 const NODES_PER_STEP = 48;
 /** Choices that a node keeps from the wide search for the sweeps that follow, and by how much they may look worse, strokes. */
 const KEPT_CHOICES = 3;
+/** A neighbour's choice that costs more than this over what the place is thought to cost is not taken over, strokes. */
+const AS_GOOD_AS_NEIGHBOURS = 0.4;
 const KEPT_WITHIN = 0.08;
 /** Aims of the wide search; around the best of them it looks more closely, and closer still at finer spacings. */
 const OPEN_FAN: AimFan = { halfAngleDeg: 54, stepDeg: 9 };
@@ -63,7 +65,7 @@ const CHOOSING_SWEEPS = 2;
 const FEWEST_OPEN = 12;
 const DEGREE = Math.PI / 180;
 /** Within so many node spacings of the hole every part swing is tried: a coarse neighbour's chip says little. */
-const NEAR_SPACINGS = 4.5;
+const NEAR_SPACINGS = 9;
 /** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
 const MAY_BE_UNPLAYABLE: readonly boolean[] = [false, false, true, true, true];
 
@@ -187,17 +189,19 @@ export class LevelSolver {
     const { prepared, evaluator, coarser, settings } = this;
     const inTrees = state.lie === Lie.woods;
     const isNear = settings.search !== 'refine' && state.distance < NEAR_SPACINGS * this.field.spacingM;
-    const onlyNeighbours = settings.search === 'neighbours' || settings.search === 'refine';
+    const onlyNeighbours = settings.search === 'refine';
     const inherited =
       coarser === null || isNear ? [] : inheritedChoices(prepared, coarser, state, !onlyNeighbours);
     const draws = this.drawsOf(this.choosing, state);
     const own = this.field.layers[state.layer]!.value[state.node]!;
+    let candidates = inherited;
     if (onlyNeighbours && inherited.length > 0) {
-      if (inherited.length === 1) return [{ choice: inherited[0]!, value: own }];
-      const best = evaluator.bestOf(state.spot, state.lie, inherited, draws, own, 1);
-      return best.map(({ choice, value }) => ({ choice, value }));
+      const best = evaluator.bestOf(state.spot, state.lie, inherited, draws, own, 1)[0];
+      if (best !== undefined && best.value < own + AS_GOOD_AS_NEIGHBOURS) return [best];
+      // A tree or a boundary in front of this node that was not in front of the others.
+      candidates = [];
     }
-    const candidates = inherited.length > 0 ? inherited : this.wideChoices(state, inTrees);
+    if (candidates.length === 0) candidates = this.wideChoices(state, inTrees);
     if (inTrees && inherited.length > 0)
       candidates.push(...fewWaysOut(prepared.book, state.spot, this.field.pin));
     // Every flight out of trees has to be walked along, and where a ball lies in them says little about the hole: half as many.
@@ -214,6 +218,12 @@ export class LevelSolver {
     const kept = evaluator.bestOf(state.spot, state.lie, around, draws, own, KEPT_CHOICES, search);
     const within = (kept[0]?.value ?? Infinity) + KEPT_WITHIN;
     return kept.filter((ranked) => ranked.value <= within).map(({ choice, value }) => ({ choice, value }));
+  }
+
+  /** A drop that stands for the same node again would be taken there once more, and for ever. */
+  private isAtNode({ spot, lie }: NodeState, drop: ReliefSpot): boolean {
+    const half = this.field.spacingM / 2;
+    return drop.lie === lie && Math.abs(drop.x - spot.x) <= half && Math.abs(drop.y - spot.y) <= half;
   }
 
   /** Every sensible choice but those that trees are in the way of, unless hardly any other is left. */
@@ -269,7 +279,7 @@ export class LevelSolver {
     }
     if (MAY_BE_UNPLAYABLE[state.layer] === true) {
       const drop = unplayableRelief(field, state.spot, state.lie);
-      if (drop.total < value) {
+      if (drop.total < value && !this.isAtNode(state, drop)) {
         value = drop.total;
         layer.spreadIndex[state.node] = RELIEF_ACTION;
         layer.aimX[state.node] = drop.x;

@@ -34,8 +34,9 @@ export const DEFAULT_SETTINGS: SolveSettings = {
 
 /** How far from the best aim another is tried at the widest spacing; half of that at each finer one. Degrees. */
 const ASIDE_DEG = 4.5;
-/** From this spacing down nodes look only at what their coarser neighbours chose; below it they leave valuing to the end. Metres. */
-const NEIGHBOURS_FROM_M = 5;
+/** Where a finer spacing follows one like this, it is left to that to come to rest, metres. */
+const REFINED_FROM_M = 5;
+/** Spacings below this only refine: their nodes look at what their coarser neighbours chose, and are valued in the end. Metres. */
 const REFINING_BELOW_M = 4;
 /** So far from the line of play nodes are solved: at any but the widest spacing, and at refining ones, metres. */
 const SOLVED_WITHIN_M = 55;
@@ -101,12 +102,12 @@ function effortOf(
   const left = settings.spacingsM.length - 1 - level;
   const spacingM = settings.spacingsM[level]!;
   // Choices have settled where a finer spacing follows.
-  const isRefined = level > 0 && left > 0 && spacingM <= NEIGHBOURS_FROM_M;
+  const isRefined = level > 0 && left > 0 && spacingM <= REFINED_FROM_M;
   return {
     valuingDraws: level < 2 && left > 1 ? settings.draws / 2 : settings.draws,
     tolerance: left === 0 ? settings.tolerance : 2.5 * settings.tolerance,
     mostSweeps: refines ? 1 : isRefined ? 1 : settings.mostSweeps,
-    search: level === 0 ? 'everywhere' : refines ? 'refine' : isRefined ? 'neighbours' : 'nearby',
+    search: level === 0 ? 'everywhere' : refines ? 'refine' : 'nearby',
     firstDraws: level === 0 ? 4 : 8,
     asideDeg: ASIDE_DEG / 2 ** level,
     finalDraws: refines ? settings.draws : isRefined ? 2 * settings.draws : 4 * settings.draws,

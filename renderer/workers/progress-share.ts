@@ -20,13 +20,11 @@ export function progressShare(progress: SolveProgress): number | null {
   const within = progress.total === 0 ? 0 : progress.done / progress.total;
   const odds = /odds (\d+)/.exec(progress.stage);
   const sweep = Number(/sweep (\d+)/.exec(progress.stage)?.[1] ?? 1);
-  const anew = /error (\d+) of (\d+)/.exec(progress.stage);
-  const inLevel =
-    anew !== null
-      ? ANEW_FROM + ((ODDS_FROM - ANEW_FROM) * (Number(anew[1]) - 1 + within)) / Number(anew[2])
-      : odds === null
-        ? ANEW_FROM * halving(sweep - 1 + within)
-        : ODDS_FROM + (1 - ODDS_FROM) * halving(Number(odds[1]) - 1 + within);
+  const inLevel = progress.stage.endsWith('error')
+    ? ANEW_FROM + (ODDS_FROM - ANEW_FROM) * within
+    : odds === null
+      ? ANEW_FROM * halving(sweep - 1 + within)
+      : ODDS_FROM + (1 - ODDS_FROM) * halving(Number(odds[1]) - 1 + within);
   const before = (LEVEL_GROWTH ** (at - 1) - 1) / (LEVEL_GROWTH ** of - 1);
   const after = (LEVEL_GROWTH ** at - 1) / (LEVEL_GROWTH ** of - 1);
   return before + (after - before) * inLevel;
