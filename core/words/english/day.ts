@@ -34,7 +34,7 @@ export const day = {
   dialValue: ({ point, degrees }: { readonly point: string; readonly degrees: number }) =>
     `the ${point}, ${degrees} degrees`,
   plannedFor: ({ day }: { readonly day: string }) =>
-    `Planned for this day: ${day}. Change it under Plan or The day.`,
+    `Planned for this day: ${day}. Change it here or under Plan.`,
   steps: {
     temperature: ({ value }: { readonly value: string }) => `temperature ${value}`,
     height: 'height above the sea',

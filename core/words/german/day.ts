@@ -34,7 +34,7 @@ export const day: typeof english = {
   onThisHole: ({ wind }) => `; auf diesem Loch ${wind}`,
   windComesFrom: 'Wind kommt aus',
   dialValue: ({ point, degrees }) => `${point}, ${degrees} Grad`,
-  plannedFor: ({ day }) => `Geplant für diesen Tag: ${day}. Zu ändern unter Planung oder Der Tag.`,
+  plannedFor: ({ day }) => `Geplant für diesen Tag: ${day}. Zu ändern hier oder unter Planung.`,
   steps: {
     temperature: ({ value }) => `Temperatur ${value}`,
     height: 'Höhe über dem Meer',
