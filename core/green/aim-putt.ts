@@ -3,6 +3,7 @@
  * pace. Found by rolling the ball backwards out of the hole until it is as far away as the ball lies.
  */
 
+import { hypotenuse } from './hypotenuse.ts';
 import { RollingBall } from './rolling-ball.ts';
 import { type GreenSurface, SLOPE_PULL_MPS2 } from './surface.ts';
 
@@ -40,7 +41,7 @@ export function aimPutt(
   y: number,
   pastM: number,
 ): IntendedPutt {
-  const distance = Math.hypot(x, y);
+  const distance = hypotenuse(x, y);
   const straight = Math.atan2(-x, -y);
   if (distance < 1e-6) return { speedMps: 0, bearing: 0, arrivalMps: 0, arrivalBearing: 0 };
   if (surface.isLevel) {
@@ -111,7 +112,7 @@ function headingLimits(
 ): readonly [number, number] {
   const east = surface.riseEast(0, 0);
   const north = surface.riseNorth(0, 0);
-  if (SLOPE_PULL_MPS2 * Math.hypot(east, north) < STEEP_SHARE * decelerationMps2)
+  if (SLOPE_PULL_MPS2 * hypotenuse(east, north) < STEEP_SHARE * decelerationMps2)
     return [-Infinity, Infinity];
   const toFall = wrap(Math.atan2(-east, -north) - straight);
   return toFall > 0 ? [straight - SPARE_TURN, straight + toFall] : [straight + toFall, straight + SPARE_TURN];
@@ -135,9 +136,9 @@ class BackwardRoll extends RollingBall {
       this.accelerate(x, y, vx, vy);
       const ax = this.ax;
       const ay = this.ay;
-      const v = Math.hypot(vx, vy);
+      const v = hypotenuse(vx, vy);
       if (v < 0.02) return false;
-      const h = Math.min(LONGEST_STEP_S, (STEP_SHARE * Math.max(v, 0.1) * 4) / Math.hypot(ax, ay));
+      const h = Math.min(LONGEST_STEP_S, (STEP_SHARE * Math.max(v, 0.1) * 4) / hypotenuse(ax, ay));
       const left = x * x + y * y;
       if (!this.step(x, y, vx, vy, h)) return false;
       const reached = this.x * this.x + this.y * this.y;
@@ -151,7 +152,7 @@ class BackwardRoll extends RollingBall {
               ? (distance - Math.sqrt(left)) / (Math.sqrt(reached) - Math.sqrt(left))
               : (low + high) / 2;
           this.step(x, y, vx, vy, share * h);
-          const gap = Math.hypot(this.x, this.y) - distance;
+          const gap = hypotenuse(this.x, this.y) - distance;
           if (Math.abs(gap) < 2e-4) break;
           if (gap > 0) high = share;
           else low = share;
@@ -187,7 +188,7 @@ class BackwardRoll extends RollingBall {
     const uy = vy - (h / 6) * (ay1 + 2 * ay2 + 2 * ay3 + this.ay);
     this.x = x - (h / 6) * (vx + 2 * vx2 + 2 * vx3 + vx4);
     this.y = y - (h / 6) * (vy + 2 * vy2 + 2 * vy3 + vy4);
-    this.speed = Math.hypot(ux, uy);
+    this.speed = hypotenuse(ux, uy);
     this.bearing = Math.atan2(ux, uy);
     return ux * vx + uy * vy > 0;
   }

@@ -4,6 +4,7 @@
  * the errors and the slope and are not put in.
  */
 
+import { hypotenuse } from './hypotenuse.ts';
 import type { PuttingSkill } from '../player/model.ts';
 import { HOLE_RADIUS_M } from '../putting/capture.ts';
 import type { PuttOdds } from '../putting/putting.ts';
@@ -176,7 +177,7 @@ interface Corners {
 function locate(field: PuttField, x: number, y: number, out: Corners): void {
   const { radii, bearings } = field;
   const last = radii.length - 1;
-  const r = Math.min(radii[last]!, Math.hypot(x, y));
+  const r = Math.min(radii[last]!, hypotenuse(x, y));
   let ring = 0;
   while (ring < last - 1 && radii[ring + 1]! < r) ring += 1;
   const u = (r - radii[ring]!) / (radii[ring + 1]! - radii[ring]!);

@@ -4,6 +4,7 @@
  * estimate as step control. Limits: pure rolling from the start (a putt skids over its first tenth or so), no grain, no wind.
  */
 
+import { hypotenuse } from './hypotenuse.ts';
 import { captureSpeedMps } from './capture-speed.ts';
 import { HOLE_RADIUS_M } from '../putting/capture.ts';
 import { RollingBall } from './rolling-ball.ts';
@@ -49,7 +50,7 @@ export class PuttRoller extends RollingBall {
     this.ranAway = false;
     this.timeS = 0;
     this.steps = 0;
-    this.nearestM = Math.hypot(x, y);
+    this.nearestM = hypotenuse(x, y);
     this.speedAtNearestMps = speed;
     let h = LONGEST_STEP_S;
     let v = speed;
@@ -57,7 +58,7 @@ export class PuttRoller extends RollingBall {
     let ax = this.ax;
     let ay = this.ay;
     while (v > CRAWL_MPS) {
-      h = Math.min(h, LONGEST_STEP_S, (STEP_SHARE * v) / Math.hypot(ax, ay));
+      h = Math.min(h, LONGEST_STEP_S, (STEP_SHARE * v) / hypotenuse(ax, ay));
       h = Math.max(h, SHORTEST_STEP_S);
       const bx2 = vx + (h / 2) * ax;
       const by2 = vy + (h / 2) * ay;
@@ -95,7 +96,7 @@ export class PuttRoller extends RollingBall {
       vy = uy;
       ax = ax4;
       ay = ay4;
-      v = Math.hypot(vx, vy);
+      v = hypotenuse(vx, vy);
       this.timeS += h;
       h *= change;
       if (x * x + y * y > FARTHEST_M * FARTHEST_M || this.steps > 4000) {
@@ -112,7 +113,7 @@ export class PuttRoller extends RollingBall {
     }
     this.endX = x;
     this.endY = y;
-    const left = Math.hypot(x, y);
+    const left = hypotenuse(x, y);
     if (left < this.nearestM) {
       this.nearestM = left;
       this.speedAtNearestMps = 0;
@@ -136,9 +137,9 @@ export class PuttRoller extends RollingBall {
     const cy = ny - y;
     const square = cx * cx + cy * cy;
     let t = square === 0 ? 1 : Math.min(1, Math.max(0, -(x * cx + y * cy) / square));
-    const chord = Math.hypot(x + t * cx, y + t * cy);
+    const chord = hypotenuse(x + t * cx, y + t * cy);
     // The path strays from its chord by less than an eighth of what it bends.
-    const sag = (h * Math.hypot(ux - vx, uy - vy)) / 8;
+    const sag = (h * hypotenuse(ux - vx, uy - vy)) / 8;
     if (chord - sag > Math.min(this.nearestM, 4 * HOLE_RADIUS_M)) {
       if (chord < this.nearestM) this.nearestM = chord;
       return false;
@@ -164,10 +165,10 @@ export class PuttRoller extends RollingBall {
     }
     // Still coming nearer at the step's end: the next step decides.
     if (t >= 1) return false;
-    const offset = Math.hypot(px, py);
+    const offset = hypotenuse(px, py);
     if (offset >= this.nearestM) return false;
     this.nearestM = offset;
-    this.speedAtNearestMps = Math.hypot(sx, sy);
+    this.speedAtNearestMps = hypotenuse(sx, sy);
     if (this.speedAtNearestMps >= captureSpeedMps(offset)) return false;
     this.holed = true;
     this.endX = px;
