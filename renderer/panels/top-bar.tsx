@@ -92,6 +92,7 @@ function ThemeChoice() {
       control={(id) => (
         <select
           id={id}
+          class="theme-choice"
           value={theme}
           onChange={(event) => {
             const chosen = event.currentTarget.value;
@@ -108,9 +109,9 @@ function ThemeChoice() {
   );
 }
 
+/** The system's language until another is chosen. */
 function LanguageChoice() {
   const words = useWords();
-  const language = useApp((state) => state.settings.language ?? 'system');
   const dispatch = useDispatch();
   return (
     <Field
@@ -118,14 +119,14 @@ function LanguageChoice() {
       control={(id) => (
         <select
           id={id}
-          value={language}
+          class="language-choice"
+          value={words.language}
           onChange={(event) => {
             const chosen = event.currentTarget.value;
-            const known = LANGUAGES.find((each) => each === chosen);
-            dispatch({ type: 'language-set', language: known ?? 'system' });
+            const language = LANGUAGES.find((each) => each === chosen);
+            if (language !== undefined) dispatch({ type: 'language-set', language });
           }}
         >
-          <option value="system">{words.bar.asTheSystem}</option>
           {LANGUAGES.map((each) => (
             <option key={each} value={each} lang={each}>
               {LANGUAGE_NAMES[each]}

@@ -17,7 +17,7 @@ const READ = new Set(['aria-label', 'title', 'label', 'placeholder', 'alt']);
 
 function readsLikeProse(text: string): boolean {
   const said = text.trim();
-  if (/^[.#[(/]/.test(said) && !/^\([a-z]+ [a-z]+ /.test(said)) return false;
+  if (/^[.#[/]|^\([a-z-]+: [a-z]+\)$/.test(said)) return false;
   if (/^[MLHVCSQTAZmlhvcsqtaz0-9 .,-]+$/.test(said)) return false;
   return /\p{L}{2,}[ ’,.:;] ?[\p{L}(]/u.test(said) || /^\p{Lu}\p{Ll}{2,}(?!\p{L})/u.test(said);
 }

@@ -22,7 +22,7 @@ export const bar: typeof english = {
   yards: 'Yards',
   metres: 'Meter',
   theme: 'Farben',
-  asTheSystem: 'Wie System',
+  asTheSystem: 'System',
   light: 'Hell',
   dark: 'Dunkel',
   language: 'Sprache',

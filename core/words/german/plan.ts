@@ -103,7 +103,7 @@ export const plan: typeof english = {
     `Weggelassen, weil der Ball auf dem Weg zum Loch nicht über die Kante kommt (${lip} nach ${at}): ${clubs}.`,
   recommended: 'empfohlen',
   yourAim: 'eigenes Ziel',
-  lowest: 'am niedrigsten',
+  lowest: 'Bestwert',
   closeLoss: ({ loss }) => `${loss}, praktisch gleich`,
   twoStrokes: 'zwei Schläge',
   oneStroke: 'ein Schlag',

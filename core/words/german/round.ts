@@ -302,7 +302,7 @@ export const round: typeof english = {
     },
     game: 'Spiel',
     toTarget: ({ words, target }) =>
-      `Um ${words}: ${target} oder weniger. Das Ziel wird auf der Seite davor gesetzt.`,
+      `Ziel ${words}: ${target} oder weniger. Das Ziel wird auf der Seite davor gesetzt.`,
     points: 'Zu erreichende Punkte',
     pointsNote: 'mit den Vorgabeschlägen des Playing Handicaps (95 %)',
     opponent: 'Handicap des Gegners',

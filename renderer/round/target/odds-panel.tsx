@@ -61,10 +61,7 @@ export function OddsPanel({ outlook, holes }: { readonly outlook: Outlook; reado
         {words.round.odds.note({
           error: words.figures.fixed(error, 2),
           form: words.figures.fixed(odds.formSd, 1),
-          source:
-            odds.formSd === FORM_SD_STROKES
-              ? ' (an assumption: no figure for club players was found; Cotton, McIntyre & Price 2016 and Knuth 2008 bound it)'
-              : ` ${words.round.odds.own}`,
+          source: ` ${odds.formSd === FORM_SD_STROKES ? words.round.odds.assumed : words.round.odds.own}`,
         })}
       </p>
     </section>

@@ -1,0 +1,21 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { lexer } from 'marked';
+import { describe, expect, it } from 'vitest';
+
+const HELP = join(import.meta.dirname, '../../renderer/help');
+
+/** Kinds of blocks in order, with the depth of headings and the length of lists. */
+function shapeOf(path: string): readonly string[] {
+  return lexer(readFileSync(join(HELP, path), 'utf8')).flatMap((token) => {
+    if (token.type === 'space') return [];
+    if (token.type === 'heading') return [`heading ${String(token['depth'])}`];
+    return token.type === 'list' ? [`list of ${(token['items'] as unknown[]).length}`] : [token.type];
+  });
+}
+
+describe('a help page in German', () => {
+  it.each(readdirSync(join(HELP, 'german')))('%s says as much as its English one', (page) => {
+    expect(shapeOf(join('german', page))).toEqual(shapeOf(page));
+  });
+});
