@@ -30,7 +30,10 @@ function shotTo(x: number, y: number, from: Spot): Option {
 }
 
 function words(x: number, y: number, from: Spot): string {
-  return aimWords(shotTo(x, y, from), { hole, frame, from, pin }, 'metres', english).replaceAll('\u202f', ' ');
+  return aimWords(shotTo(x, y, from), { hole, frame, from, pin }, 'metres', english).replaceAll(
+    '\u202f',
+    ' ',
+  );
 }
 
 describe('an aim in words', () => {
@@ -48,7 +51,12 @@ describe('an aim in words', () => {
   it('keeps left and right when play goes south', () => {
     const south: Hole = { ...hole, line: [place(0, 350), place(0, 0)] };
     const from = { x: 0, y: 350 };
-    const said = aimWords(shotTo(9, 150, from), { hole: south, frame, from, pin: { x: 0, y: 0 } }, 'metres', english);
+    const said = aimWords(
+      shotTo(9, 150, from),
+      { hole: south, frame, from, pin: { x: 0, y: 0 } },
+      'metres',
+      english,
+    );
     expect(said).toContain('left');
   });
 });
