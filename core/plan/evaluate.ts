@@ -8,7 +8,8 @@ import type { LawBook } from './choices.ts';
 import type { Choice, Spot } from './model.ts';
 import { PenaltyRelief, type ReliefSpot } from './relief.ts';
 import { ShotResolver } from './resolve-shot.ts';
-import { BATCH_SHOTS, ShotBatch } from './shot-batch.ts';
+import { BATCH_SHOTS } from './batch-shots.ts';
+import { ShotBatch } from './shot-batch.ts';
 import type { StrokesField } from './strokes-field.ts';
 
 /** Where play goes on after a shot. `replay`: stroke and distance, from where it was played. */
@@ -112,7 +113,7 @@ export class ChoiceEvaluator {
     ownValue: number,
     visit: (next: NextState, endLie: number, stoppedByTree: boolean) => void,
   ): void {
-    const { endX, endY, endLie, stopped } = this.batch;
+    const { endX, endY, endLie, stopped } = this.batch.shots;
     for (let first = from; first < to; first += BATCH_SHOTS) {
       const end = Math.min(to, first + BATCH_SHOTS);
       this.batch.play(spot.x, spot.y, law, bearing, draws, first, end);
@@ -155,7 +156,7 @@ export class ChoiceEvaluator {
     tallies: readonly Tally[],
   ): void {
     const { batch } = this;
-    const { endX, endY, endLie } = batch;
+    const { endX, endY, endLie } = batch.shots;
     const size = draws.count / fields.length;
     const perBatch = Math.max(1, Math.floor(BATCH_SHOTS / size));
     for (let first = 0; first < fields.length; first += perBatch) {
@@ -184,7 +185,7 @@ export class ChoiceEvaluator {
   /** What follows the first `count` shots of the batch. */
   private addEnds(spot: Spot, count: number, ownValue: number, tally: Tally): void {
     const { field } = this;
-    const { endX, endY, endLie } = this.batch;
+    const { endX, endY, endLie } = this.batch.shots;
     let sum = 0;
     for (let k = 0; k < count; k++) {
       const lie = endLie[k]!;

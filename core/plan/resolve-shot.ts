@@ -165,19 +165,6 @@ export class ShotResolver extends RasterReader {
     this.finish(this.runOut.x, this.runOut.y);
   }
 
-  /** Does the middle of the pattern, flown from (x, y) at `bearing`, end in a tree more often than not? */
-  isBlocked(x: number, y: number, law: ShotLaw, bearing: number): boolean {
-    if (this.trees === null) return false;
-    if (x !== this.fromX || y !== this.fromY) this.stand(x, y);
-    const day = law === this.law && bearing === this.aim ? this.day! : this.face(law, bearing);
-    const direction = bearing + law.directionMean + this.turn;
-    const carry = law.carryMean * day.carryFactor;
-    const { sin, cos } = Math;
-    return (
-      this.trees.stopOn(direction, sin(direction), cos(direction), carry, carry, day, false, Math.LN2) >= 0
-    );
-  }
-
   private finish(x: number, y: number): void {
     const endX = x < this.leastX ? this.leastX : x > this.mostX ? this.mostX : x;
     const endY = y < this.leastY ? this.leastY : y > this.mostY ? this.mostY : y;

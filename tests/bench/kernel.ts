@@ -6,7 +6,8 @@ import { Lie } from '../../core/ground/lies.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { ShotResolver } from '../../core/plan/resolve-shot.ts';
-import { BATCH_SHOTS, ShotBatch } from '../../core/plan/shot-batch.ts';
+import { BATCH_SHOTS } from '../../core/plan/batch-shots.ts';
+import { ShotBatch } from '../../core/plan/shot-batch.ts';
 import { ShotDrawer } from '../../core/random/shot-draws.ts';
 import { demoHole } from './demo-hole.ts';
 import { cpuSeconds, type Figure } from './measure.ts';
@@ -56,7 +57,7 @@ export function benchKernel(holeNumber: number): Figure[] {
     for (let turn = 0; turn < turns; turn++) {
       for (const { spot, law, bearing } of from) {
         batch.play(spot.x, spot.y, law, bearing, draws, 0, BATCH_SHOTS);
-        checksum += batch.endX[turn]!;
+        checksum += batch.shots.endX[turn]!;
       }
     }
   }, 10);
