@@ -1,7 +1,10 @@
 /** The help pages beside the map, to be read without leaving it. */
 
 import { useEffect, useRef } from 'preact/hooks';
+import changes from '../help/changes.md?raw';
+import checked from '../help/checked.md?raw';
 import guide from '../help/guide.md?raw';
+import licences from '../help/licences.md?raw';
 import limits from '../help/limits.md?raw';
 import numbers from '../help/numbers.md?raw';
 import type { Language } from '../../core/words/language.ts';
@@ -13,11 +16,11 @@ import { useWords } from '../state/use-words.ts';
 
 /** A page that is not yet there in a language is shown in English. */
 const PAGES: Readonly<Record<Language, Readonly<Record<HelpPage, string>>>> = {
-  en: { guide, numbers, limits },
-  de: { guide, numbers, limits },
+  en: { guide, numbers, limits, checked, changes, licences },
+  de: { guide, numbers, limits, checked, changes, licences },
 };
 
-const ORDER: readonly HelpPage[] = ['guide', 'numbers', 'limits'];
+const ORDER: readonly HelpPage[] = ['guide', 'numbers', 'limits', 'checked', 'changes', 'licences'];
 
 export function HelpDrawer() {
   const page = useApp((state) => state.view.help);
@@ -27,12 +30,16 @@ export function HelpDrawer() {
 function OpenDrawer({ page }: { readonly page: HelpPage }) {
   const words = useWords();
   const dispatch = useDispatch();
+  const room = useApp((state) => state.view.room);
   const body = useRef<HTMLDivElement>(null);
   const before = useRef<Element | null>(document.activeElement);
   useEffect(() => {
-    body.current?.focus();
-    body.current?.scrollTo(0, 0);
-  }, [page]);
+    const shown = body.current;
+    shown?.focus();
+    shown?.scrollTo(0, 0);
+    // The guide is one page for all rooms: it opens where the room on screen is told.
+    if (page === 'guide') shown?.querySelector(`[data-room="${room}"]`)?.scrollIntoView();
+  }, [page, room]);
   const close = (): void => {
     dispatch({ type: 'help-shown', page: null });
     if (before.current instanceof HTMLElement) before.current.focus();

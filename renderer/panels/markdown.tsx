@@ -66,6 +66,11 @@ function block(raw: Token, key: number): ComponentChildren {
     case 'space':
     case 'def':
       return null;
+    case 'html': {
+      // Marks where a room's part of the guide begins; any other markup is shown as text.
+      const room = /^<!-- room: ([a-z]+) -->\s*$/u.exec(token.raw)?.[1];
+      return room === undefined ? token.raw : <span key={key} data-room={room} />;
+    }
     case 'text':
       return token.tokens === undefined ? token.text : inlines(token.tokens);
     default:

@@ -63,7 +63,7 @@ export type Notice =
       readonly faults: readonly Fault[];
     };
 
-export type HelpPage = 'guide' | 'numbers' | 'limits';
+export type HelpPage = 'guide' | 'numbers' | 'limits' | 'checked' | 'changes' | 'licences';
 
 export interface View {
   readonly room: RoomName;

@@ -84,6 +84,15 @@ describe('accessibility and paper', () => {
     await page.keyboard.press('Escape');
     await drawer.waitFor({ state: 'detached' });
     expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('Help');
+    // From another room the guide opens where that room is told.
+    await page.getByRole('button', { name: 'Player', exact: true }).click();
+    await page.getByRole('button', { name: 'Help' }).click();
+    const top = await drawer.getByRole('heading', { name: 'The player' }).boundingBox();
+    const body = await drawer.locator('.help-body').boundingBox();
+    expect(top!.y - body!.y).toBeGreaterThanOrEqual(0);
+    expect(top!.y - body!.y).toBeLessThan(120);
+    await drawer.getByRole('button', { name: 'Licences' }).click();
+    expect(await drawer.textContent()).toContain('MIT');
   });
 
   it('prints a page of the hole: drawing, advice and table, nothing of the window', async () => {

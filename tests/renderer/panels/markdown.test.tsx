@@ -22,6 +22,16 @@ const draw = (text: string): { names: string[]; text: string } =>
   flatten(Markdown({ text }), { names: [], text: '' });
 
 describe('help pages', () => {
+  it('have marks where the part of each room but the first begins; no other markup is taken as such', () => {
+    const guide = readFileSync(new URL('../../../renderer/help/guide.md', import.meta.url), 'utf8');
+    const marks = [...guide.matchAll(/^<!-- room: ([a-z]+) -->$/gmu)].map(([, room]) => room);
+    expect(marks.sort()).toEqual(['course', 'player', 'round']);
+    const drawn = draw('a\n\n<!-- room: round -->\n\n## b\n\n<!-- <b>c</b> -->\n');
+    expect(drawn.names).toEqual(['article', 'p', 'span', 'h3']);
+    expect(drawn.text).toContain('<b>c</b>');
+    expect(drawn.text).not.toContain('room: round');
+  });
+
   it('become headings, lists, tables and emphasis', () => {
     const { names } = draw('# A\n\nb **c** *d* `e`\n\n1. f\n2. g\n\n| h | i |\n| - | - |\n| j | k |\n');
     expect(names).toEqual(
@@ -54,6 +64,7 @@ describe('help pages', () => {
     expect(names[1]).toBe('h2');
     const words = (from: string): string[] => from.match(/[A-Za-z]{4,}/g) ?? [];
     const pictures = /^!\[\]\(picture:[\w-]+\)$/gmu;
-    expect(words(text)).toEqual(words(source.replaceAll(pictures, '')));
+    const marks = /^<!-- room: [a-z]+ -->$/gmu;
+    expect(words(text)).toEqual(words(source.replaceAll(pictures, '').replaceAll(marks, '')));
   });
 });
