@@ -31,7 +31,7 @@ async function start(): Promise<void> {
   const store = makeStore(initialState(navigator.languages), reduce);
   paintTheme(store, document.documentElement, window.matchMedia('(prefers-color-scheme: dark)'));
   tellLanguage(store, document.documentElement);
-  const host = await connectHost();
+  const host = await connectHost(() => wordsOf(store.state()));
   const pool = startPlanners({
     broken: (said) => {
       const { bar } = wordsOf(store.state());

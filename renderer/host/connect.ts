@@ -2,6 +2,7 @@
 
 import { BRIDGE_NAME, type Bridge } from '../../electron/contract/bridge.ts';
 import type { Host } from '../../electron/contract/host.ts';
+import type { Words } from '../../core/words/words.ts';
 import { electronHost } from './electron-client.ts';
 import { loopbackHost } from './loopback-client.ts';
 
@@ -12,9 +13,11 @@ declare global {
 }
 
 /** The preload's bridge where there is one, else the server that this page came from. Never rejects. */
-export function connectHost(): Promise<Host> {
+export function connectHost(words: () => Words): Promise<Host> {
   const bridge = window[BRIDGE_NAME];
   return Promise.resolve(
-    bridge === undefined ? loopbackHost(new URL('./', document.baseURI)) : electronHost(bridge),
+    bridge === undefined
+      ? loopbackHost(new URL('./', document.baseURI), undefined, words)
+      : electronHost(bridge, undefined, words),
   );
 }

@@ -14,9 +14,15 @@ import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
 import { ownSaves } from './own-saves.ts';
 import { clearRequest, journalRequest, saveRequest } from './requests.ts';
+import { english } from '../../core/words/english/english.ts';
+import type { Words } from '../../core/words/words.ts';
 
 /** `putAway` calls back when the page is put away; replaced in tests. */
-export function electronHost(bridge: Bridge, putAway = whenPutAway): Host {
+export function electronHost(
+  bridge: Bridge,
+  putAway = whenPutAway,
+  words: () => Words = () => english,
+): Host {
   const listeners = changeListeners();
   const saves = ownSaves(listeners.tell);
   /** Made anew with each loading of the page, so that a reload does not count as the window it was. */
@@ -37,8 +43,7 @@ export function electronHost(bridge: Bridge, putAway = whenPutAway): Host {
       return {
         ok: false,
         failure: 'host-gone',
-        message:
-          'The part of Holewright that reads and writes files does not answer. Keep this window open, copy what you cannot lose, then quit and start Holewright again.',
+        message: words().host.partGone,
       };
     }
   };

@@ -1,5 +1,6 @@
 /** Hands a file that the person takes out to the host, and says in words where it went. */
 
+import type { Words } from '../../core/words/words.ts';
 import type { Host } from '../../electron/contract/host.ts';
 import { LONGEST_NAME } from '../../electron/contract/wire.ts';
 
@@ -14,10 +15,11 @@ export async function giveOut(
   name: string,
   ending: '.geojson' | '.csv' | '.svg' | '.png',
   content: string | Blob,
+  words: Words,
 ): Promise<GivenOut | null> {
   const bytes = await new Blob([content]).arrayBuffer();
   const stem = name.trim() === '' ? 'export' : name.slice(0, LONGEST_NAME - ending.length);
   const answer = await host.saveExport(`${stem}${ending}`, bytes);
-  if (answer.ok) return { tone: 'news', words: `Saved as ${answer.value.where}.` };
+  if (answer.ok) return { tone: 'news', words: words.host.savedAs(answer.value) };
   return answer.failure === 'cancelled' ? null : { tone: 'refusal', words: answer.message };
 }

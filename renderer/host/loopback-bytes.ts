@@ -3,6 +3,7 @@
 import { type ByteAddress, byteAddress, NAME_HEADER } from '../../electron/contract/byte-address.ts';
 import type { Attachment, Following, HostAnswer, Tile } from '../../electron/contract/host.ts';
 import { LARGEST_MAP_BYTES, LONGEST_NAME, readAnswer, readRequest } from '../../electron/contract/wire.ts';
+import type { Words } from '../../core/words/words.ts';
 
 /** What the page lends; replaced in tests. */
 export interface ByteMeans {
@@ -35,7 +36,12 @@ export interface LoopbackBytes {
   ) => Promise<HostAnswer<Tile | null>>;
 }
 
-export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<never>): LoopbackBytes {
+export function loopbackBytes(base: URL, means: ByteMeans, words: () => Words): LoopbackBytes {
+  const gone = (): HostAnswer<never> => ({
+    ok: false,
+    failure: 'host-gone',
+    message: words().host.serverGone,
+  });
   const get = (address: ByteAddress, headers: Readonly<Record<string, string>> = {}): Promise<Response> =>
     means.fetch(new URL(byteAddress(address), base), {
       headers,
@@ -46,7 +52,7 @@ export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<neve
 
   return {
     attach: async (course, file, following) => {
-      const refusal = refuseUnsent(file);
+      const refusal = refuseUnsent(file, words());
       if (refusal !== null) return refusal;
       try {
         const answer = await means.upload(
@@ -60,11 +66,11 @@ export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<neve
         );
         return readAnswer('attach', JSON.parse(answer));
       } catch {
-        if (following.signal?.aborted !== true) return gone;
+        if (following.signal?.aborted !== true) return gone();
         return {
           ok: false,
           failure: 'cancelled',
-          message: `Copying ${file.name} was stopped. Nothing was kept.`,
+          message: words().host.copyingStopped({ name: file.name }),
         };
       }
     },
@@ -85,7 +91,7 @@ export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<neve
         });
         return readAnswer('saveExport', await response.json());
       } catch {
-        return gone;
+        return gone();
       }
     },
     readAttachment: async (attachment, offset, length) => {
@@ -102,7 +108,7 @@ export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<neve
         if (response.status === 206) return { ok: true, value: await response.arrayBuffer() };
         return readAnswer('readAttachment', await response.json());
       } catch {
-        return gone;
+        return gone();
       }
     },
     readTile: async (attachment, zoom, x, y) => {
@@ -115,19 +121,19 @@ export function loopbackBytes(base: URL, means: ByteMeans, gone: HostAnswer<neve
         const mediaType = response.headers.get('content-type') ?? 'application/octet-stream';
         return { ok: true, value: { mediaType, bytes: await response.arrayBuffer() } };
       } catch {
-        return gone;
+        return gone();
       }
     },
   };
 }
 
 /** What can be told without sending gigabytes first. */
-function refuseUnsent(file: File): HostAnswer<never> | null {
+function refuseUnsent(file: File, { host }: Words): HostAnswer<never> | null {
   if (file.size <= LARGEST_MAP_BYTES) return null;
   return {
     ok: false,
     failure: 'too-large',
-    message: `${file.name} is larger than 2 GiB. Cut it down in the program it came from and try again.`,
+    message: host.largerThan({ name: file.name, size: '2 GiB' }),
   };
 }
 

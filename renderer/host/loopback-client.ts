@@ -17,6 +17,8 @@ import { changeListeners } from './listeners.ts';
 import { type ByteMeans, loopbackBytes, uploadFile } from './loopback-bytes.ts';
 import { ownSaves } from './own-saves.ts';
 import { clearRequest, journalRequest, saveRequest } from './requests.ts';
+import { english } from '../../core/words/english/english.ts';
+import type { Words } from '../../core/words/words.ts';
 
 /** What the page lends to the client; replaced in tests. */
 export interface PageMeans extends ByteMeans {
@@ -28,12 +30,9 @@ export interface PageMeans extends ByteMeans {
   readonly whenPutAway: (callback: () => void) => void;
 }
 
-const gone: HostAnswer<never> = {
-  ok: false,
-  failure: 'host-gone',
-  message:
-    'The program that serves this page has ended. Keep this window open: your work is still in it. Run "npm start" again, save a copy from the new window, then close this one.',
-};
+function goneAs({ host }: Words): HostAnswer<never> {
+  return { ok: false, failure: 'host-gone', message: host.serverGone };
+}
 
 export interface LoopbackHost extends Host {
   /** Stops listening for changes. */
@@ -41,13 +40,17 @@ export interface LoopbackHost extends Host {
 }
 
 /** `base` is the folder that the page was served from, with its closing slash. */
-export function loopbackHost(base: URL, means: PageMeans = browserMeans): LoopbackHost {
+export function loopbackHost(
+  base: URL,
+  means: PageMeans = browserMeans,
+  words: () => Words = () => english,
+): LoopbackHost {
   const listeners = changeListeners();
   const saves = ownSaves(listeners.tell);
   /** Made anew with each loading of the page, so that a reload does not count as the window it was. */
   const ownNumber = crypto.randomUUID();
   const held = heldFiles();
-  const bytes = loopbackBytes(base, means, gone);
+  const bytes = loopbackBytes(base, means, words);
   const following: Following = means.follow(base, ownNumber, saves.hear, (url, init) =>
     means.fetch(url, init),
   );
@@ -66,7 +69,7 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
       });
       return readAnswer(method, await response.json());
     } catch {
-      return gone;
+      return goneAs(words());
     }
   };
   means.whenPutAway(() => {
@@ -104,14 +107,14 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
     create: (kind, suggestedName, text) => remember(call('create', { kind, suggestedName, text })),
     importFile: async (kind) => {
       const file = await means.pickFile(kind);
-      if (file === null) return { ok: false, failure: 'cancelled', message: 'No file was chosen.' };
-      const read = await readPicked(file);
+      if (file === null) return { ok: false, failure: 'cancelled', message: words().host.noFile };
+      const read = await readPicked(file, words());
       if (!read.ok) return read;
       return remember(call('importText', { kind, name: file.name.slice(0, 200), text: read.value }));
     },
     attach: async (token: string, copying: Copying = {}) => {
       const file = await means.pickFile('attachment');
-      if (file === null) return { ok: false, failure: 'cancelled', message: 'No file was chosen.' };
+      if (file === null) return { ok: false, failure: 'cancelled', message: words().host.noFile };
       return bytes.attach(token, file, copying);
     },
     listAttachments: (token) => call('listAttachments', { token }),
@@ -124,7 +127,7 @@ export function loopbackHost(base: URL, means: PageMeans = browserMeans): Loopba
       return Promise.resolve({
         ok: true,
         value: {
-          where: 'the place you chose in the print window (choose “Save as PDF” as the printer there)',
+          where: words().host.printPlace,
         },
       });
     },
@@ -145,12 +148,12 @@ function addressOf(method: Method): string {
   return method === 'importText' ? 'import' : method;
 }
 
-async function readPicked(file: File): Promise<HostAnswer<string>> {
+async function readPicked(file: File, { host }: Words): Promise<HostAnswer<string>> {
   if (file.size > LARGEST_TEXT_BYTES) {
     return {
       ok: false,
       failure: 'too-large',
-      message: `${file.name} is larger than 64 MiB. Cut it down in the program it came from and try again.`,
+      message: host.largerThan({ name: file.name, size: '64 MiB' }),
     };
   }
   try {
@@ -161,7 +164,7 @@ async function readPicked(file: File): Promise<HostAnswer<string>> {
     return {
       ok: false,
       failure: 'not-text',
-      message: `${file.name} could not be read as UTF-8 text. Export it again as GeoJSON or JSON and try again.`,
+      message: host.notText({ name: file.name }),
     };
   }
 }

@@ -112,7 +112,7 @@ describe('files and settings', () => {
     );
   });
 
-  it('keeps units, theme and the open files over a reload', async () => {
+  it('keeps units, theme, language and the open files over a reload', async () => {
     window = await openSmallWindow(browser);
     const { page, settings } = window;
     await planReady(page);
@@ -120,13 +120,22 @@ describe('files and settings', () => {
     await page.getByRole('radio', { name: 'Metres' }).check();
     expect(await page.locator('.hole-length').first().textContent()).toMatch(/145\u202fm/);
     await page.getByLabel('Theme').selectOption('dark');
+    await page.getByLabel('Language').selectOption('de');
+    expect(await page.getByRole('button', { name: 'Planung' }).count()).toBe(1);
+    expect(await page.locator('[data-announcement]').textContent()).toMatch(/^Loch|^$/);
     await settles(
       () => settings.read(),
-      (answer) => answer.ok && answer.value.units === 'metres' && answer.value.theme === 'dark',
+      (answer) =>
+        answer.ok &&
+        answer.value.units === 'metres' &&
+        answer.value.theme === 'dark' &&
+        answer.value.language === 'de',
     );
     await page.reload();
     await planReady(page);
-    expect(await page.getByRole('radio', { name: 'Metres' }).isChecked()).toBe(true);
+    expect(await page.getByRole('radio', { name: 'Meter' }).isChecked()).toBe(true);
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
+    expect(await page.locator('.advice-strokes').first().textContent()).toMatch(/^\d,\d\d$/);
     expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
     expect(await page.locator('.hole-row').count()).toBe(3);
   });

@@ -10,6 +10,7 @@ import type { Course } from '../../core/course/model.ts';
 import { box, disc, flatCourse, mustPrepare, fourClubs, statedPlayer, wood } from '../plan/synthetic.ts';
 import { shortHole } from '../round/short-hole.ts';
 import { english } from '../../core/words/english/english.ts';
+import { german } from '../../core/words/german/german.ts';
 
 const { play, plan } = shortHole();
 const { prepared, field } = play;
@@ -41,6 +42,17 @@ describe('the card of a hole', () => {
     expect(card.budget?.words).toBe('Bogey is your par here.');
     expect(card.boxes).toContain('score');
     expect(JSON.parse(JSON.stringify(card))).toEqual(card);
+  });
+
+  it('says the same in German: other words, equal numbers', () => {
+    const told = cardHole(course, prepared, field, plan, { words: german, units: 'metres' });
+    expect(told.aim).toMatch(/Grüns$|Fahne$/);
+    expect(told.boxes).toEqual(['Score', 'Putts', 'Abschlag mit', 'endete']);
+    expect(told.safeSide?.words).toMatch(/links/i);
+    expect(told.badPlaces.map(({ where }) => where)).not.toEqual(card.badPlaces.map(({ where }) => where));
+    expect(told.reason).not.toBe(card.reason);
+    const { drawing, carryM, expected, odds } = card;
+    expect(told).toMatchObject({ drawing, carryM, expected, odds });
   });
 
   it('may be made for another option, and not for one that is not there', () => {

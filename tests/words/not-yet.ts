@@ -2,7 +2,6 @@
 export const NOT_YET: readonly string[] = [
   'renderer/bag/',
   'renderer/drawing/',
-  'renderer/host/',
   'core/conditions/',
   'core/course/',
   'core/plan/',

@@ -5,6 +5,7 @@ import { cards } from './cards.ts';
 import { day } from './day.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
+import { host } from './host.ts';
 import { map } from './map.ts';
 import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
@@ -25,6 +26,7 @@ export const english = {
   day,
   golf,
   help,
+  host,
   map,
   pictures,
   plan,

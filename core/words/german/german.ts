@@ -6,6 +6,7 @@ import { cards } from './cards.ts';
 import { day } from './day.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
+import { host } from './host.ts';
 import { map } from './map.ts';
 import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
@@ -24,6 +25,7 @@ export const german: Words = {
   day,
   golf,
   help,
+  host,
   map,
   pictures,
   plan,

@@ -6,9 +6,11 @@ import type { RecordedShot } from '../../../core/player/format.ts';
 import { giveOut, type GivenOut } from '../../host/give-out.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { useBag } from '../state/use-bag.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function ShotsAsTable({ shots }: { readonly shots: readonly RecordedShot[] }) {
   const { host } = useTools();
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const name = useBag((state) => state.file?.history.present.name ?? 'player');
   const [given, setGiven] = useState<GivenOut | null>(null);
@@ -18,7 +20,9 @@ export function ShotsAsTable({ shots }: { readonly shots: readonly RecordedShot[
         type="button"
         class="small-button"
         disabled={shots.length === 0}
-        onClick={() => void giveOut(host, `${name} shots`, '.csv', shotsToCsv(shots, units)).then(setGiven)}
+        onClick={() =>
+          void giveOut(host, `${name} shots`, '.csv', shotsToCsv(shots, units), words).then(setGiven)
+        }
       >
         Save as a table (CSV)
       </button>

@@ -7,10 +7,12 @@ import { giveOut } from '../../host/give-out.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { pngOf } from './svg-picture.ts';
+import { useWords } from '../../state/use-words.ts';
 
 type Form = 'geojson' | 'svg' | 'png';
 
 export function ExportPart() {
+  const words = useWords();
   const { host } = useTools();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
@@ -39,7 +41,7 @@ export function ExportPart() {
     const content = await contentOf(form);
     if (content !== null) {
       const stem = form === 'geojson' ? name : `${name}-hole-${hole ?? ''}`;
-      const said = await giveOut(host, stem, `.${form}`, content);
+      const said = await giveOut(host, stem, `.${form}`, content, words);
       if (said !== null) desk.say(said.words, said.tone);
     }
     setBusy(false);
