@@ -14,6 +14,8 @@ export interface NodeState {
   readonly spot: Spot;
   readonly lie: LieCode;
   readonly distance: number;
+  /** Far from the line of play. */
+  readonly isFar: boolean;
   choices: KeptChoice[];
 }
 

@@ -64,6 +64,8 @@ const CHOOSING_SWEEPS = 2;
 /** With fewer choices than this clear of trees, those through trees count too. */
 const FEWEST_OPEN = 12;
 const DEGREE = Math.PI / 180;
+/** Farther from the line of play than this a node looks only at what its coarser neighbours chose, metres. */
+const FAR_M = 55;
 /** Within so many node spacings of the hole every part swing is tried: a coarse neighbour's chip says little. */
 const NEAR_SPACINGS = 9;
 /** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
@@ -106,9 +108,10 @@ export class LevelSolver {
       const distance = Math.hypot(spot.x - field.pin.x, spot.y - field.pin.y);
       const known = coarser === null ? NaN : coarser.valueAt(spot.x, spot.y, lie);
       layer.value[node] = Number.isNaN(known) ? 2.8 + (1.3 * distance) / longest : known;
-      const isKept = coarser !== null && distanceToLine(prepared.playLine, spot) > settings.keepBeyondM;
-      if (isKept) copyAction(coarser, layerIndex, spot, layer, node);
-      else states.push({ layer: layerIndex, node, spot, lie, distance, choices: [] });
+      const aside = coarser === null ? 0 : distanceToLine(prepared.playLine, spot);
+      if (coarser !== null && aside > settings.keepBeyondM)
+        copyAction(coarser, layerIndex, spot, layer, node);
+      else states.push({ layer: layerIndex, node, spot, lie, distance, isFar: aside > FAR_M, choices: [] });
     }
     return states;
   }
@@ -188,8 +191,8 @@ export class LevelSolver {
   private firstChoices(state: NodeState): KeptChoice[] {
     const { prepared, evaluator, coarser, settings } = this;
     const inTrees = state.lie === Lie.woods;
-    const isNear = settings.search !== 'refine' && state.distance < NEAR_SPACINGS * this.field.spacingM;
-    const onlyNeighbours = settings.search === 'refine';
+    const onlyNeighbours = settings.search === 'refine' || state.isFar;
+    const isNear = !onlyNeighbours && state.distance < NEAR_SPACINGS * this.field.spacingM;
     const inherited =
       coarser === null || isNear ? [] : inheritedChoices(prepared, coarser, state, !onlyNeighbours);
     const draws = this.drawsOf(this.choosing, state);
