@@ -1,6 +1,7 @@
 /** The help pages beside the map, to be read without leaving it. */
 
 import { useEffect, useRef } from 'preact/hooks';
+import germanLimits from '../help/german/limits.md?raw';
 import changes from '../help/changes.md?raw';
 import checked from '../help/checked.md?raw';
 import guide from '../help/guide.md?raw';
@@ -17,7 +18,7 @@ import { useWords } from '../state/use-words.ts';
 /** A page that is not yet there in a language is shown in English. */
 const PAGES: Readonly<Record<Language, Readonly<Record<HelpPage, string>>>> = {
   en: { guide, numbers, limits, checked, changes, licences },
-  de: { guide, numbers, limits, checked, changes, licences },
+  de: { guide, numbers, limits: germanLimits, checked, changes, licences },
 };
 
 const ORDER: readonly HelpPage[] = ['guide', 'numbers', 'limits', 'checked', 'changes', 'licences'];
