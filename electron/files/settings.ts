@@ -79,7 +79,10 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): SettingsSt
 }
 
 /** New settings; those that say nothing of tile sources, of rounds or of days leave the old ones. */
-function withKept(before: Settings, { isNew: _, ...after }: Settings): Settings {
+function withKept(before: Settings, settings: Settings): Settings {
+  const after: { -readonly [K in keyof Settings]: Settings[K] } = { ...settings };
+  // What is kept is not new any more.
+  delete after.isNew;
   const rounds = after.rounds ?? before.rounds;
   const days = after.days ?? before.days;
   return {
