@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# `npm test`: types, lint, unit and published checks, build, browser tests; the last line sums the tests up.
+# `npm test`: unit and published checks, build, browser tests beside types and lint; the last line sums the tests up.
 set -uo pipefail
 cd "$(dirname "$0")/.."
 
@@ -53,26 +53,33 @@ if [ ! -d node_modules ]; then
 fi
 
 step 'browser and PDF tools' install_tools
-# Each keeps one core busy, so both at once.
-types_and_lint() {
-  npm run --silent types >"$results/types.txt" 2>&1 &
-  local types=$!
-  npm run --silent lint
-  local lint=$?
-  wait "$types"
-  local typed=$?
+# The browser tests wait more than they work: types and lint fill the gaps beside them, and give way.
+begin_types_and_lint() {
+  (
+    nice -n 10 npm run --silent types >"$results/types.txt" 2>&1
+    typed=$?
+    nice -n 10 npm run --silent lint >>"$results/types.txt" 2>&1 && [ $typed -eq 0 ]
+  ) &
+  types_and_lint=$!
+}
+
+end_types_and_lint() {
+  wait "$types_and_lint"
+  local code=$?
   cat "$results/types.txt"
-  [ $lint -eq 0 ] && [ $typed -eq 0 ]
+  return $code
 }
 
 # Told, never a failure: what others publish overnight makes no change of ours wrong, and CI may be offline.
 say 'dependencies'
 timeout 30 npx --no-install tsx tests/audit/run.ts --tell || echo 'Dependencies: not asked.'
 
-step 'types and lint' types_and_lint
 step 'unit and published tests' vitest unit
 step 'build' npm run --silent build
+begin_types_and_lint
 step 'browser tests' vitest browser --config tests/browser/vitest.config.ts
+
+step 'types and lint, begun before the browser tests' end_types_and_lint
 
 say 'summary'
 if [ ${#failed_steps[@]} -gt 0 ]; then

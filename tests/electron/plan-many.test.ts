@@ -4,7 +4,7 @@ import { mkdtempSync, readdirSync, readFileSync, statSync, writeFileSync } from 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it, vi } from 'vitest';
-import { runScript } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -25,7 +25,7 @@ function writeCourse(name: string, holes: readonly number[]): void {
 }
 
 const plan = () =>
-  runScript('plan-many', '--courses', courses, '--player', 'maps/demo-player.json', '--to', plans);
+  runCommand('plan-many', '--courses', courses, '--player', 'maps/demo-player.json', '--to', plans);
 
 it('plans what is missing, and says what it could not read', async () => {
   await import('node:fs/promises').then(({ mkdir }) => mkdir(courses));
