@@ -10,7 +10,7 @@ import type { BallWindow } from './flight-window.ts';
 import type { ShotLaw } from './shot-law.ts';
 
 export interface AimedShot {
-  /** Day's carry as a share of the still one of an ordinary day. */
+  /** Length of the line to where the ball lands on the day, as a share of the still carry of an ordinary day. */
   readonly carryFactor: number;
   /** Turn of the line to the landing by the mean wind, radians, positive to the right. */
   readonly turn: number;
@@ -42,15 +42,19 @@ export function aimedShot(law: ShotLaw, bearing: number): AimedShot {
 
 function meetWind(flight: DayFlight, angle: number): AimedShot {
   const { table } = flight;
-  const carryFactor = carryFactorAt(table, angle);
+  const along = carryFactorAt(table, angle);
+  const aside = driftShareAt(table, angle);
+  // The ball is flown along the straight line to where it lands.
+  const carryFactor = Math.sqrt(along * along + aside * aside);
   const gust = gustAt(table, angle, 1);
   const direction = directionIndex(flight, angle);
   return {
     carryFactor,
-    turn: Math.atan2(driftShareAt(table, angle), carryFactor),
+    turn: Math.atan2(aside, along),
     isGusty: gust.carry !== 0 || gust.drift !== 0,
-    gustCarry: gust.carry,
-    gustTurn: gust.drift / carryFactor,
+    // First order: what a gust adds along that line, and across it.
+    gustCarry: (along * gust.carry + aside * gust.drift) / carryFactor,
+    gustTurn: (along * gust.drift - aside * gust.carry) / (carryFactor * carryFactor),
     window: flight.windows[direction]!,
     run: flight.runs[direction]!,
     runCarryM: table.carryM * carryFactor,

@@ -72,7 +72,8 @@ export class ChoiceEvaluator {
     if (next.lie === Lie.outOfBounds) {
       if (this.mayDropForLost) {
         const drop = this.relief.forLostBall(spot.x, spot.y, next.x, next.y);
-        if (drop.total <= 1 + ownValue) return this.takeDrop(drop);
+        // Where the cost of a replay is not known yet the drop is taken: it counts two strokes and no distance lost.
+        if (drop.total !== Infinity && !(drop.total > 1 + ownValue)) return this.takeDrop(drop);
       }
       next.replay = true;
       next.penalty = 1;

@@ -2,6 +2,7 @@
 
 import { Lie, type LieCode } from '../ground/lies.ts';
 import { DrawPool, ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
+import { overLip } from './bunker-lip.ts';
 import { type AimFan, fewWaysOut, neighbouringChoices, sensibleChoices } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
 import { finishOf } from './finish.ts';
@@ -217,7 +218,11 @@ export class LevelSolver {
       .bestOf(state.spot, state.lie, candidates, draws, own, settings.search === 'everywhere' ? 2 : 1, search)
       .map((ranked) => ranked.choice);
     const aside = settings.asideDeg * DEGREE * (inTrees ? TREES_FAN.stepDeg / OPEN_FAN.stepDeg : 1);
-    const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, aside)]);
+    const clears = overLip(prepared.book, prepared.ground, state.spot, state.lie);
+    const around = best.flatMap((choice) => [
+      choice,
+      ...neighbouringChoices(prepared.player, choice, aside).filter(clears),
+    ]);
     const kept = evaluator.bestOf(state.spot, state.lie, around, draws, own, KEPT_CHOICES, search);
     const within = (kept[0]?.value ?? Infinity) + KEPT_WITHIN;
     return kept.filter((ranked) => ranked.value <= within).map(({ choice, value }) => ({ choice, value }));

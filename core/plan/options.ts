@@ -3,7 +3,7 @@
 import { isPenaltyArea } from '../ground/hole-ground.ts';
 import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
-import { lipBlocks } from './bunker-lip.ts';
+import { lipBlocks, overLip } from './bunker-lip.ts';
 import { aimSpot, neighbouringChoices, OPEN_FAN, sensibleChoices, TREES_FAN } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
 import {
@@ -207,9 +207,13 @@ function searchAim(
   ownValue: number,
   stepRad: number,
 ): Choice | undefined {
+  const clears = overLip(prepared.book, prepared.ground, spot, lie);
   let best = evaluator.bestOf(spot, lie, group, draws, ownValue, 2).map((ranked) => ranked.choice);
   for (let step = stepRad / 2; step > 0.4 * DEGREE; step /= 2) {
-    const around = best.flatMap((choice) => [choice, ...neighbouringChoices(prepared.player, choice, step)]);
+    const around = best.flatMap((choice) => [
+      choice,
+      ...neighbouringChoices(prepared.player, choice, step).filter(clears),
+    ]);
     best =
       step < FINE_STEP_DEG * DEGREE
         ? bestOfNeighbours(evaluator, spot, lie, around, fineDraws, ownValue)

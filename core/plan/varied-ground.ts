@@ -60,27 +60,26 @@ export function greensByDay(course: Course, prepared: PreparedHole, field: Strok
     }
     return known;
   };
-  let feet = now;
-  const putts: PuttsAround = {
+  // One for each speed: whoever reads putts may keep what they say of a place.
+  const puttsAt = (feet: number): PuttsAround => ({
     expectedAt: (east, north) => {
       const today = prepared.putts.expectedAt(east, north);
       if (feet === now) return today;
-      const k = Math.max(1, knots.findIndex((knot) => knot >= feet) || knots.length - 1);
+      const above = knots.findIndex((knot) => knot >= feet);
+      const k = Math.max(1, above < 0 ? knots.length - 1 : above);
       const [low, high] = [knots[k - 1]!, knots[k]!];
       const t = (feet - low) / (high - low);
       const there = (1 - t) * coarse(low).expectedAt(east, north) + t * coarse(high).expectedAt(east, north);
       return Math.max(1, today + there - coarse(now).expectedAt(east, north));
     },
     oddsAt: (east, north) => prepared.putts.oddsAt(east, north),
-  };
-  const evaluators = seenWith(prepared, field, prepared.ground, putts);
+  });
   return function* (greenSpeedFt) {
     for (const knot of [now, ...knots]) {
       if (solved.has(knot)) continue;
       yield null;
       coarse(knot);
     }
-    feet = greenSpeedFt;
-    return evaluators;
+    return seenWith(prepared, field, prepared.ground, puttsAt(greenSpeedFt));
   };
 }
