@@ -24,7 +24,7 @@ export interface FoodPlan {
   /** For the whole round, litres. */
   readonly waterL: number;
   readonly waterWords: string;
-  /** Things on the own list that name an allergy. */
+  /** Things on the own list that name an allergy, and with any allergy the word to check all of them. */
   readonly warnings: readonly string[];
   readonly allergies: readonly string[];
   /** Short lines for the cards of those holes. */
@@ -37,7 +37,7 @@ interface RoundTimes {
   readonly holes: number;
 }
 
-/** Suggestions that release their energy slowly, with what they may hold. */
+/** Suggestions that release their energy slowly. */
 const SUGGESTIONS = ['sandwich', 'banana', 'nuts', 'oatBar', 'apple', 'riceCakes'] as const;
 
 const FIRST_STOP_MIN = 50;
@@ -56,12 +56,9 @@ export function foodPlan(
   const avoided = (text: string): string | undefined =>
     named.find((allergy) => text.toLowerCase().includes(allergy) || allergy.includes(text.toLowerCase()));
   const own = items.map((item) => item.trim()).filter((item) => item !== '');
-  const suggested = SUGGESTIONS.filter(
-    (kind) =>
-      avoided(told.foods[kind]) === undefined &&
-      told.holds[kind].split(', ').every((part) => avoided(part) === undefined),
-  ).map((kind) => told.foods[kind]);
-  const list = own.length > 0 ? own : suggested.length > 0 ? suggested : [told.foods.own];
+  // No list of ours knows what a food holds or was packed beside: with an allergy nothing is suggested.
+  const suggested = named.length > 0 ? [told.foods.own] : SUGGESTIONS.map((kind) => told.foods[kind]);
+  const list = own.length > 0 ? own : suggested;
   const stops = stopTimes(durationMin, holes).map(
     ({ hole, minute }, i): FoodStop => ({
       hole,
@@ -74,10 +71,13 @@ export function foodPlan(
     stops,
     waterL,
     waterWords: told.water({ litres: words.figures.fixed(waterL, 1) }),
-    warnings: own.flatMap((item) => {
-      const allergy = avoided(item);
-      return allergy === undefined ? [] : [told.allergyWarning({ item, allergy })];
-    }),
+    warnings: [
+      ...own.flatMap((item) => {
+        const allergy = avoided(item);
+        return allergy === undefined ? [] : [told.allergyWarning({ item, allergy })];
+      }),
+      ...(named.length > 0 ? [told.checkEveryItem] : []),
+    ],
     allergies: named,
     reminders: stops.map(({ hole, food }) => ({ hole, words: told.eat({ food }) })),
   };

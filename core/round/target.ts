@@ -13,6 +13,11 @@ export type Target =
   /** A score differential of this or better; without a rating the course counts as rated at its par, slope 113. */
   | { readonly kind: 'handicap'; readonly aim: number; readonly tees?: TeeRating };
 
+/** Handicaps are for 18 holes; a rating of nine asks for half. */
+function scoreForAim(aim: number, tees: TeeRating): number {
+  return scoreForDifferential(tees.holes === 9 ? aim / 2 : aim, tees);
+}
+
 /** The highest score that meets the target on a course of this par. */
 export function scoreToMeet(target: Target, par: number): number {
   switch (target.kind) {
@@ -23,10 +28,7 @@ export function scoreToMeet(target: Target, par: number): number {
     case 'net-par':
       return par + target.playingHandicap;
     case 'handicap':
-      return scoreForDifferential(
-        target.aim,
-        target.tees ?? { courseRating: par, slopeRating: 113, par, holes: 18 },
-      );
+      return scoreForAim(target.aim, target.tees ?? { courseRating: par, slopeRating: 113, par, holes: 18 });
   }
 }
 

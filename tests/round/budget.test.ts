@@ -80,6 +80,9 @@ describe('a target', () => {
     const tees = { courseRating: 69.1, slopeRating: 125, par: 70, holes: 18 } as const;
     // 69.1 + 16 x 125 / 113 = 86.80; 86 gives a differential of 15.3, 87 one of 16.2.
     expect(scoreToMeet({ kind: 'handicap', aim: 16, tees }, 70)).toBe(86);
+    // Over nine holes half of it: 36 + 18 / 2.
+    const nine = { courseRating: 36, slopeRating: 113, par: 36, holes: 9 } as const;
+    expect(scoreToMeet({ kind: 'handicap', aim: 18, tees: nine }, 36)).toBe(45);
     expect(targetWords({ kind: 'beat', score: 90 }, english)).toBe('beat 90');
   });
 });

@@ -56,16 +56,10 @@ export const prepare = {
     riceCakes: 'rice cakes',
     own: 'food of your own',
   },
-  holds: {
-    sandwich: 'gluten, wheat, bread',
-    banana: 'banana, fruit',
-    nuts: 'nut, peanut',
-    oatBar: 'gluten, oat',
-    apple: 'apple, fruit',
-    riceCakes: 'rice',
-  },
   water: ({ litres }: { readonly litres: string }) =>
     `About ${litres} litres of water, a few mouthfuls on every second tee; more when thirsty.`,
+  checkEveryItem:
+    'With an allergy nothing is suggested. Check every item yourself, its packet and what it may have touched.',
   allergyWarning: ({ item, allergy }: { readonly item: string; readonly allergy: string }) =>
     `“${item}” is on your list, and “${allergy}” is among your allergies.`,
   eat: ({ food }: { readonly food: string }) => `Eat: ${food}. Drink.`,

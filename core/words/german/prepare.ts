@@ -56,16 +56,10 @@ export const prepare: typeof english = {
     riceCakes: 'Reiswaffeln',
     own: 'eigene Verpflegung',
   },
-  holds: {
-    sandwich: 'gluten, weizen, brot',
-    banana: 'banane, obst, frucht',
-    nuts: 'nuss, nüsse, erdnuss',
-    oatBar: 'gluten, hafer',
-    apple: 'apfel, obst, frucht',
-    riceCakes: 'reis',
-  },
   water: ({ litres }) =>
     `Etwa ${litres} Liter Wasser, einige Schlucke an jedem zweiten Abschlag; bei Durst mehr.`,
+  checkEveryItem:
+    'Bei Allergien wird nichts vorgeschlagen. Jede Speise selbst prüfen: Zutaten und mögliche Spuren.',
   allergyWarning: ({ item, allergy }) =>
     `„${item}“ steht auf der Liste, und „${allergy}“ unter den Allergien.`,
   eat: ({ food }) => `Essen: ${food}. Trinken.`,

@@ -274,12 +274,15 @@ function DigitField({ field, label, value, least, most, isOff, stays, change }: 
       value={value === null ? '' : String(value)}
       disabled={isOff}
       onFocus={(event) => event.currentTarget.select()}
+      onBlur={(event) => {
+        if (event.currentTarget.value === '' && value !== null) change(null);
+      }}
       onInput={(event) => {
         const input = event.currentTarget;
         const digits = input.value.replace(/\D/gu, '');
         const number = Number(digits);
-        if (digits === '') change(null);
-        else if (number >= least && number <= most) change(number);
+        // Emptied to be typed anew: what hangs on it goes only when the field is left empty.
+        if (digits !== '' && number >= least && number <= most) change(number);
         input.value = digits;
         // A 1 may be the first digit of 10 to 19: it waits for Tab.
         const isWhole = digits.length === 2 || (digits.length === 1 && digits !== '1') || field === 'putts';

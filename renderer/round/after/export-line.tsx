@@ -23,7 +23,9 @@ export function ExportLine({ round, entry }: Props) {
   const give = (what: 'holes' | 'shots'): void => {
     const csv = what === 'holes' ? holesCsv(round) : shotsCsv(round);
     setText(csv);
-    void giveOut(host, `${round.name} ${what}`, '.csv', csv, words).then((given) => setSaid(given?.words ?? null));
+    void giveOut(host, `${round.name} ${what}`, '.csv', csv, words).then((given) =>
+      setSaid(given?.words ?? null),
+    );
   };
   return (
     <section class="table-box" aria-label={words.round.export.asTable}>

@@ -50,7 +50,8 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
     const isFirst = shots.length === 0;
     const club = isFirst ? (played.teeClub ?? chosen?.club) : undefined;
     const [lon, lat] = frame.toLonLat(spot);
-    const aim = isFirst && chosen !== undefined && chosen.club === club ? chosen.aim : pin;
+    // Later shots were aimed nobody knows where: without an aim they say nothing about the spread.
+    const aim = chosen !== undefined && chosen.club === club ? chosen.aim : pin;
     const fromLie = isFirst ? 'tee' : shots.at(-1)?.toLie;
     put([
       ...shots,
@@ -59,7 +60,7 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
         ...(isFirst ? { swing: chosen?.swing ?? ('full' as const) } : {}),
         from: [from[0], from[1]],
         ...(fromLie === undefined ? {} : { fromLie }),
-        aim: [aim[0], aim[1]],
+        ...(isFirst ? { aim: [aim[0], aim[1]] as const } : {}),
         to: [lon, lat],
         toLie: lieOfPlace(course, [lon, lat]),
       },

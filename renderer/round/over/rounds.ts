@@ -53,7 +53,9 @@ export async function readRounds(host: Host, words: Words): Promise<RoundsRead> 
     }
     const parsed = parseRoundText(opened.value.text);
     if (!parsed.ok) left.push({ name, why: parsed.error[0]?.message ?? words.round.over.cannotBeRead });
-    else if (parsed.value.round.played.length > 0) rounds.push(inShort(token, parsed.value.round));
+    // A shared file holds a round that stands in its own file too, or is somebody else's.
+    else if (parsed.value.round.played.length > 0 && parsed.value.round.carried === undefined)
+      rounds.push(inShort(token, parsed.value.round));
   }
   rounds.sort((a, b) => (a.playedAt < b.playedAt ? -1 : a.playedAt > b.playedAt ? 1 : 0));
   return { rounds, left };
