@@ -103,12 +103,14 @@ describe('the recommendation', () => {
 describe('the name of an option in a sentence', () => {
   it('is the club, its swing where not full, or the drop', () => {
     expect(nameOf(driver, english)).toBe('the Driver');
-    expect(nameOf(option({ club: 'Iron', mean: 4, double: 0, swing: 'punch' }), english)).toBe('the Iron punch');
+    expect(nameOf(option({ club: 'Iron', mean: 4, double: 0, swing: 'punch' }), english)).toBe(
+      'the Iron punch',
+    );
     expect(nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'penalty-lateral' }), english)).toBe(
       'a lateral drop',
     );
-    expect(nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'unplayable-back-on-line' }), english)).toBe(
-      'a drop back on the line',
-    );
+    expect(
+      nameOf(option({ club: 'Drop', mean: 4, double: 0, relief: 'unplayable-back-on-line' }), english),
+    ).toBe('a drop back on the line');
   });
 });
