@@ -215,11 +215,7 @@ function listOf(text: string | undefined): string[] {
     .filter((item) => item !== '');
 }
 
-function oneOf<Name extends string>(
-  option: string,
-  text: string,
-  names: readonly Name[],
-): Name {
+function oneOf<Name extends string>(option: string, text: string, names: readonly Name[]): Name {
   const found = names.find((name) => name === text.toLowerCase());
   if (found === undefined) throw stopForUsage(`--${option} takes ${names.join(', ')}, not “${text}”.`, USAGE);
   return found;

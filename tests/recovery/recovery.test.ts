@@ -100,7 +100,9 @@ describe('over the trees', () => {
     expect(clearanceWords(over, nineIron, 'metres', english)).toMatch(
       /^needs 14 m at 31 m; your 9-iron has \d+ ± \d+$/,
     );
-    expect(clearanceWords(over, punch, 'yards', english)).toMatch(/^needs 46 ft at 33 yd; your punch 7-iron has/);
+    expect(clearanceWords(over, punch, 'yards', english)).toMatch(
+      /^needs 46 ft at 33 yd; your punch 7-iron has/,
+    );
   });
 
   it('leaves the crown over the ball to the question of going under', () => {
