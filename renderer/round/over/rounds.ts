@@ -45,6 +45,7 @@ export async function readRounds(host: Host, words: Words): Promise<RoundsRead> 
     .slice(0, MOST_ROUNDS);
   const rounds: RoundInShort[] = [];
   const left: { name: string; why: string }[] = [];
+  const seen = new Set<string>();
   for (const { token, name } of files) {
     const opened = await host.open(token);
     if (!opened.ok) {
@@ -53,9 +54,13 @@ export async function readRounds(host: Host, words: Words): Promise<RoundsRead> 
     }
     const parsed = parseRoundText(opened.value.text);
     if (!parsed.ok) left.push({ name, why: parsed.error[0]?.message ?? words.round.over.cannotBeRead });
-    // A shared file holds a round that stands in its own file too, or is somebody else's.
-    else if (parsed.value.round.played.length > 0 && parsed.value.round.carried === undefined)
-      rounds.push(inShort(token, parsed.value.round));
+    else if (parsed.value.round.played.length > 0) {
+      const { playedAt, player, course, played } = parsed.value.round;
+      // A copy made to be shared lies beside the round itself: it counts once.
+      const same = JSON.stringify([playedAt, player.name, course.name, played]);
+      if (!seen.has(same)) rounds.push(inShort(token, parsed.value.round));
+      seen.add(same);
+    }
   }
   rounds.sort((a, b) => (a.playedAt < b.playedAt ? -1 : a.playedAt > b.playedAt ? 1 : 0));
   return { rounds, left };
