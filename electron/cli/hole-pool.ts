@@ -3,35 +3,51 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 
-/**
- * Replies in the order of the tasks. `start`: the worker's own file. Rejects when a worker dies. With `keep` each reply is
- * handed over and waited for instead, and the list stays empty.
- */
-export async function askWorkers<Reply>(
-  start: URL,
-  workerData: unknown,
+/** What a worker runs, and what it is started with. */
+export interface WorkerStart {
+  readonly file: URL;
+  readonly data: unknown;
+}
+
+export type TakeReply<Reply> = (reply: Reply, index: number) => void | Promise<void>;
+
+/** Hands each reply over with its task's index, and waits before that worker goes on. Rejects when a worker dies. */
+export async function eachReply<Reply>(
+  { file, data }: WorkerStart,
   tasks: readonly unknown[],
-  onDone: (done: number, total: number) => void,
+  take: TakeReply<Reply>,
   workers = availableParallelism(),
-  keep?: (reply: Reply, index: number) => Promise<void>,
-): Promise<readonly Reply[]> {
-  const replies: Reply[] = [];
+): Promise<void> {
   let next = 0;
-  let done = 0;
   const runOne = async (): Promise<void> => {
-    const worker = new Worker(start, { workerData });
+    const worker = new Worker(new URL('./worker-start.mjs', import.meta.url), {
+      workerData: data,
+      argv: [file.href],
+    });
     try {
-      for (let index = next++; index < tasks.length; index = next++) {
-        const reply = await ask<Reply>(worker, tasks[index]);
-        if (keep === undefined) replies[index] = reply;
-        else await keep(reply, index);
-        onDone(++done, tasks.length);
-      }
+      for (let index = next++; index < tasks.length; index = next++)
+        await take(await ask<Reply>(worker, tasks[index]), index);
     } finally {
       await worker.terminate();
     }
   };
   await Promise.all(Array.from({ length: Math.min(workers, tasks.length) }, runOne));
+}
+
+/** Replies in the order of the tasks. Rejects when a worker dies. */
+export async function askWorkers<Reply>(
+  start: WorkerStart,
+  tasks: readonly unknown[],
+  onDone: (done: number, total: number) => void,
+  workers?: number,
+): Promise<readonly Reply[]> {
+  const replies = new Array<Reply>(tasks.length);
+  let done = 0;
+  const keep = (reply: Reply, index: number): void => {
+    replies[index] = reply;
+    onDone(++done, tasks.length);
+  };
+  await eachReply<Reply>(start, tasks, keep, workers);
   return replies;
 }
 

@@ -13,7 +13,7 @@ import { nodeDisk } from '../files/disk.ts';
 import { replaceFile } from '../files/replace.ts';
 import { EXIT, optionalText, readArguments, requiredText, runCommand, Stop, wholeNumber } from './command.ts';
 import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
-import { askWorkers } from './hole-pool.ts';
+import { eachReply } from './hole-pool.ts';
 import { type InputVersion, readCourse, readPlayer } from './inputs.ts';
 import { planDocument } from './plan-document.ts';
 import type { ManyReply, ManyTask, ManyWorkerData } from './plan-many-task.ts';
@@ -116,13 +116,11 @@ async function planPieces(
     );
   };
   // Each answer is on disk before its worker takes the next hole, so memory holds no more than one a worker.
-  await askWorkers<ManyReply>(
-    new URL('./plan-many-worker-start.mjs', import.meta.url),
-    data,
+  await eachReply<ManyReply>(
+    { file: new URL('./plan-many-worker.ts', import.meta.url), data },
     waiting.map(({ task }) => task),
-    () => undefined,
-    workers,
     keep,
+    workers,
   );
 }
 

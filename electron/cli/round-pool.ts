@@ -23,8 +23,10 @@ export async function solveRound(
   tasks: readonly RoundTask[],
 ): Promise<readonly RoundHole[]> {
   const replies = await askWorkers<RoundReply>(
-    new URL('./round-worker-start.mjs', import.meta.url),
-    { courseText: course.text, playerText: player.text } satisfies RoundWorkerData,
+    {
+      file: new URL('./round-worker.ts', import.meta.url),
+      data: { courseText: course.text, playerText: player.text } satisfies RoundWorkerData,
+    },
     tasks,
     progress,
   );

@@ -2,4 +2,4 @@
 import { register } from 'tsx/esm/api';
 
 register();
-await import('./plan-many-worker.ts');
+await import(process.argv[2]);
