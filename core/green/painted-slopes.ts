@@ -6,9 +6,9 @@
 
 import { greenOf } from '../course/hole-features.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
-import type { Course, Hole, LonLat } from '../course/model.ts';
+import type { Course, Hole } from '../course/model.ts';
 import { isInside } from '../course/polygon.ts';
-import { fillRings, type FlatRing, type RasterShape } from '../ground/polygon-fill.ts';
+import { fillRings, flatRing, type FlatRing, type RasterShape } from '../ground/polygon-fill.ts';
 import { type SlopeMark, slopesFromMarks } from './slope-field.ts';
 
 /** The arrows on the hole's own green, in the hole's frame. */
@@ -34,7 +34,7 @@ export function withPaintedSlopes(
   const marks = marksOnGreen(course, hole, frame);
   const green = marks.length === 0 ? undefined : greenOf(course, hole);
   if (green === undefined) return slopes;
-  const rings = green.rings.map((ring) => flatten(ring, frame));
+  const rings = green.rings.map((ring) => flatRing(ring, frame));
   const window = windowAround(raster, rings[0]!);
   const field = slopesFromMarks(marks, window);
   if (field === null) return slopes;
@@ -49,15 +49,6 @@ export function withPaintedSlopes(
     out[2 * i + 1] = field.north[at]!;
   });
   return out;
-}
-
-function flatten(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
-  return Float64Array.from(
-    ring.flatMap((point) => {
-      const { x, y } = frame.toSpot(point);
-      return [x, y];
-    }),
-  );
 }
 
 /** The raster's own cells around the ring. */

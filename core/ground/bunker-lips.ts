@@ -3,10 +3,11 @@
 import { DEFAULT_LIP_M } from '../course/defaults.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import type { Course } from '../course/model.ts';
+import { type FlatRing, flatRing } from './polygon-fill.ts';
 
 export interface BunkerLip {
-  /** Rings of x, y pairs in the hole's frame, metres. */
-  readonly rings: readonly Float64Array[];
+  /** In the hole's frame. */
+  readonly rings: readonly FlatRing[];
   /** Above the sand, metres. */
   readonly heightM: number;
   readonly west: number;
@@ -30,14 +31,7 @@ export function bunkerLips(course: Pick<Course, 'areas'>, frame: LocalFrame): re
   return course.areas
     .filter(({ kind }) => kind === 'bunker')
     .map(({ rings, lipM }) => {
-      const flat = rings.map((ring) =>
-        Float64Array.from(
-          ring.flatMap((point) => {
-            const { x, y } = frame.toSpot(point);
-            return [x, y];
-          }),
-        ),
-      );
+      const flat = rings.map((ring) => flatRing(ring, frame));
       const outer = flat[0] ?? new Float64Array();
       const xs = outer.filter((_, i) => i % 2 === 0);
       const ys = outer.filter((_, i) => i % 2 === 1);

@@ -1,6 +1,6 @@
 /** Paints the features of a course into the raster of one hole. */
 
-import type { Area, Course, Hole, LonLat } from '../course/model.ts';
+import type { Area, Course, Hole } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import type { Season } from '../conditions/conditions.ts';
 import { withPaintedSlopes } from '../green/painted-slopes.ts';
@@ -10,7 +10,7 @@ import { elevationRaster, slopeRaster } from './elevation.ts';
 import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
-import { fillDisc, fillRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
+import { fillDisc, fillRings, flatRing, type FlatRing, type RasterShape } from './polygon-fill.ts';
 import { kindOfCanopy, seasonalDensity, trunkRadiusM } from './tree-kinds.ts';
 import type { Trunk } from './trunks.ts';
 
@@ -32,7 +32,7 @@ export function rasteriseHole(
   const raster = windowAround(hole, frame, cellM);
   const cells = raster.columns * raster.rows;
   const lie = new Uint8Array(cells);
-  const flat = (area: Area): FlatRing[] => area.rings.map((ring) => flatten(ring, frame));
+  const flat = (area: Area): FlatRing[] => area.rings.map((ring) => flatRing(ring, frame));
 
   const boundaries = course.areas.filter((area) => area.kind === 'boundary');
   const outside = new Uint8Array(cells);
@@ -94,16 +94,6 @@ function windowAround(hole: Hole, frame: LocalFrame, cellM: number): RasterShape
   const columns = Math.ceil((east + GROUND_MARGIN_M - west) / cellM);
   const rows = Math.ceil((north + GROUND_MARGIN_M - south) / cellM);
   return { cellM, columns, rows, west, south };
-}
-
-function flatten(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
-  const out = new Float64Array(ring.length * 2);
-  ring.forEach((point, i) => {
-    const { x, y } = frame.toSpot(point);
-    out[2 * i] = x;
-    out[2 * i + 1] = y;
-  });
-  return out;
 }
 
 type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity' | 'trunks'>;

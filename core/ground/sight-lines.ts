@@ -4,7 +4,7 @@
  * heights. A flight is taken along the nearest ray, at most three quarters of a degree aside: two metres at 150 m, less than most crowns.
  */
 
-import { CANOPY_STOREYS, type HoleGround } from './hole-ground.ts';
+import { CANOPY_STOREYS, elevationAt, type HoleGround } from './hole-ground.ts';
 import { Lie } from './lies.ts';
 import { STEMS_PER_M } from './tree-kinds.ts';
 import { type Trunk, trunksNear } from './trunks.ts';
@@ -237,7 +237,7 @@ export class SightBook {
     this.woods = woodsOf(ground);
   }
 
-  from(x: number, y: number, startElevation: number): SightLines {
+  from(x: number, y: number): SightLines {
     const { west, south } = this.ground;
     const key = Math.round((x - west) * 8) * 65536 + Math.round((y - south) * 8);
     const entry = this.known.get(key);
@@ -256,7 +256,7 @@ export class SightBook {
       this.spots++,
       x,
       y,
-      startElevation,
+      elevationAt(this.ground, x, y),
       near,
     );
     this.known.set(key, lines);

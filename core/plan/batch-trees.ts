@@ -31,12 +31,12 @@ export class BatchTrees {
   constructor(ground: HoleGround) {
     this.trees = new TreeWalk(ground);
     this.sight = sightBook(ground, this.trees);
-    this.lines = this.sight.from(ground.west, ground.south, 0);
+    this.lines = this.sight.from(ground.west, ground.south);
   }
 
   /** Makes ready for flights from there. */
-  stand(x: number, y: number, elevation: number): void {
-    this.lines = this.sight.from(x, y, elevation);
+  stand(x: number, y: number): void {
+    this.lines = this.sight.from(x, y);
   }
 
   /** Is shot 0 stopped by half of the trees that its flight might get through? */

@@ -13,7 +13,7 @@ import { shotTurn } from './shot-turn.ts';
 
 const DEGREE = Math.PI / 180;
 /** Shortest part swing that is planned, metres of carry. */
-const SHORTEST_PART_M = 1;
+export const SHORTEST_PART_M = 1;
 /** Laws are kept for carries in steps of a metre, of chips in steps of a quarter: they run as far again. */
 const CHIP_M = 16;
 const STEPS_PER_M = 4;
@@ -183,18 +183,21 @@ export function fewWaysOut({ player }: LawBook, spot: Spot, pin: Spot): Choice[]
 
 /** Choices near `choice`: a little left and right, and (part swings) a little shorter and longer. */
 export function neighbouringChoices(player: PlayerModel, choice: Choice, stepRad: number): Choice[] {
-  const near = [
+  return [
     { ...choice, bearing: choice.bearing - stepRad },
     { ...choice, bearing: choice.bearing + stepRad },
+    ...otherLengths(player, choice),
   ];
+}
+
+/** A part swing a little shorter and a little longer; none of other swings. */
+export function otherLengths(player: PlayerModel, choice: Choice): Choice[] {
   const spread = player.spreads[choice.spreadIndex]!;
-  if (spread.swing === 'part') {
-    for (const factor of [0.93, 1.07]) {
-      const carryM = choice.carryM * factor;
-      if (carryM >= SHORTEST_PART_M && carryM <= spread.carryMean) near.push({ ...choice, carryM });
-    }
-  }
-  return near;
+  if (spread.swing !== 'part') return [];
+  return [0.93, 1.07]
+    .map((factor) => choice.carryM * factor)
+    .filter((carryM) => carryM >= SHORTEST_PART_M && carryM <= spread.carryMean)
+    .map((carryM) => ({ ...choice, carryM }));
 }
 
 /** The point at the carry distance along the aim. */

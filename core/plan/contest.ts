@@ -8,9 +8,9 @@ import { aimedShot } from '../flight/aimed-shot.ts';
 import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
 import type { LieCode } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
-import { choiceOf, LawBook } from './choices.ts';
-import { type ChoiceEvaluator, type Tally, valueOfTally } from './evaluate.ts';
-import { standardErrorOf } from './measure-choice.ts';
+import { choiceOf, LawBook, otherLengths, SHORTEST_PART_M } from './choices.ts';
+import type { ChoiceEvaluator, Tally } from './evaluate.ts';
+import { type BatchedMean, meansOf } from './measure-choice.ts';
 import type { Choice, Option, Spot } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import { shotTurn } from './shot-turn.ts';
@@ -22,7 +22,6 @@ const SEARCH_BATCHES = 2;
 /** Clubs that compete with the recommended one: so many of the cheapest, and of the next longer and the next shorter. */
 const CHEAPEST_RIVALS = 3;
 const NEXT_CLUBS = 2;
-const SHORTEST_PART_M = 1;
 
 export interface Contest {
   readonly prepared: PreparedHole;
@@ -36,13 +35,11 @@ export interface Contest {
 }
 
 /** What one club costs under a day. */
-export interface Entry {
+export interface Entry extends BatchedMean {
   /** With the best of its aims. */
   readonly choice: Choice;
-  readonly meanStrokes: number;
-  readonly batchMeans: Float64Array;
   /** Of the aim that is planned with today. */
-  readonly kept: Pick<Entry, 'meanStrokes' | 'batchMeans'>;
+  readonly kept: BatchedMean;
 }
 
 /** The choices of the recommended option and its rivals; empty where a putt or a drop is recommended. */
@@ -129,11 +126,7 @@ function besides({ prepared }: Contest, choice: Choice): readonly Choice[] {
     ...choice,
     bearing: choice.bearing + (degrees * Math.PI) / 180,
   }));
-  const spread = prepared.player.spreads[choice.spreadIndex]!;
-  if (spread.swing !== 'part') return turned;
-  const lengths = [0.93, 1.07].map((factor) => choice.carryM * factor);
-  const fits = lengths.filter((carryM) => carryM >= SHORTEST_PART_M && carryM <= spread.carryMean);
-  return [...turned, ...fits.map((carryM) => ({ ...choice, carryM }))];
+  return [...turned, ...otherLengths(prepared.player, choice)];
 }
 
 /** On the first so many batches; null where the club is not played from there or almost surely has to be replayed. */
@@ -143,34 +136,13 @@ function valueOn(
   evaluators: readonly ChoiceEvaluator[],
   { spreadIndex, carryM, bearing }: Choice,
   count: number,
-): Entry['kept'] | null {
+): BatchedMean | null {
   const law = book.lawOf(spreadIndex, lie, carryM);
   if (law === null) return null;
-  const total: Tally = { sum: 0, replays: 0, count: 0 };
   const tallies = batches.slice(0, count).map((draws, b) => {
     const tally: Tally = { sum: 0, replays: 0, count: 0 };
     evaluators[b]!.addShots(spot, law, bearing, draws, 0, draws.count, ownValue, tally);
-    total.sum += tally.sum;
-    total.replays += tally.replays;
-    total.count += tally.count;
     return tally;
   });
-  const meanStrokes = valueOfTally(total);
-  if (!Number.isFinite(meanStrokes)) return null;
-  // As for measured options: a batch that is dear by d makes the whole dear by d / (1 - p), p being the share of replays.
-  const played = 1 - total.replays / total.count;
-  const batchMeans = Float64Array.from(tallies, (tally) => {
-    const raw = 1 + (tally.sum + tally.replays * (1 + meanStrokes)) / tally.count;
-    return meanStrokes + (raw - meanStrokes) / played;
-  });
-  return { meanStrokes, batchMeans };
-}
-
-/** Strokes by which the second costs less, with the standard error of that from common shots. */
-export function gainOver(
-  dear: Entry['kept'],
-  cheap: Entry['kept'],
-): { readonly gain: number; readonly standardError: number } {
-  const differences = dear.batchMeans.map((mean, b) => mean - cheap.batchMeans[b]!);
-  return { gain: dear.meanStrokes - cheap.meanStrokes, standardError: standardErrorOf(differences) };
+  return meansOf(tallies);
 }

@@ -4,8 +4,9 @@ import type { Conditions } from '../conditions/conditions.ts';
 import { conditionOf, rangeOfCondition, type VariedCondition, withCondition } from '../conditions/vary.ts';
 import type { Course } from '../course/model.ts';
 import type { ShotSpread } from '../player/model.ts';
-import { type Contest, type Entry, gainOver, lawsOfDay, valueContest } from './contest.ts';
+import { type Contest, type Entry, lawsOfDay, valueContest } from './contest.ts';
 import type { ChoiceEvaluator } from './evaluate.ts';
+import { type BatchedMean, differenceOf } from './measure-choice.ts';
 import type { Choice } from './model.ts';
 import type { StrokesField } from './strokes-field.ts';
 import { greensByDay, otherSeason } from './varied-ground.ts';
@@ -106,9 +107,9 @@ export class DayTrial {
     return { kind: isWorthIt ? 'turned' : 'same', entry: own, entries };
   }
 
-  private isWorth(dear: Entry['kept'], cheap: Entry['kept'], least: number): boolean {
-    const { gain, standardError } = gainOver(dear, cheap);
-    return gain > Math.max(2 * standardError, least, LEAST_GAIN);
+  private isWorth(dear: BatchedMean, cheap: BatchedMean, least: number): boolean {
+    const { mean, standardError } = differenceOf(dear, cheap);
+    return mean > Math.max(2 * standardError, least, LEAST_GAIN);
   }
 }
 

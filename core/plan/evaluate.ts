@@ -138,7 +138,7 @@ export class ChoiceEvaluator {
     for (let first = from; first < to; first += BATCH_SHOTS) {
       const end = Math.min(to, first + BATCH_SHOTS);
       this.batch.play(spot.x, spot.y, law, bearing, draws, first, end);
-      this.addEnds(spot, end - first, ownValue, tally);
+      this.addEnds(spot, 0, end - first, ownValue, this.field, tally);
     }
     tally.count += to - from;
   }
@@ -157,7 +157,6 @@ export class ChoiceEvaluator {
     tallies: readonly Tally[],
   ): void {
     const { batch } = this;
-    const { endX, endY, endLie } = batch.shots;
     const size = draws.count / fields.length;
     const perBatch = Math.max(1, Math.floor(BATCH_SHOTS / size));
     for (let first = 0; first < fields.length; first += perBatch) {
@@ -169,26 +168,23 @@ export class ChoiceEvaluator {
         tally.sum = 0;
         tally.replays = 0;
         tally.count = size;
-        for (let k = group * size; k < (group + 1) * size; k++) {
-          const lie = endLie[k]!;
-          if (lie < FIRST_PENALISED) {
-            tally.sum += field.valueAt(endX[k]!, endY[k]!, lie);
-            continue;
-          }
-          const next = this.after(spot, endX[k]!, endY[k]!, lie, ownValue);
-          if (next.replay) tally.replays++;
-          else tally.sum += next.penalty + field.valueAt(next.x, next.y, next.lie);
-        }
+        this.addEnds(spot, group * size, (group + 1) * size, ownValue, field, tally);
       }
     }
   }
 
-  /** What follows the first `count` shots of the batch. */
-  private addEnds(spot: Spot, count: number, ownValue: number, tally: Tally): void {
-    const { field } = this;
+  /** What follows shots `from` .. `to - 1` of the batch, valued by `field`; drops are taken where the evaluator's own says. */
+  private addEnds(
+    spot: Spot,
+    from: number,
+    to: number,
+    ownValue: number,
+    field: StrokesField,
+    tally: Tally,
+  ): void {
     const { endX, endY, endLie } = this.batch.shots;
     let sum = 0;
-    for (let k = 0; k < count; k++) {
+    for (let k = from; k < to; k++) {
       const lie = endLie[k]!;
       if (lie < FIRST_PENALISED) {
         sum += field.valueAt(endX[k]!, endY[k]!, lie);
@@ -196,7 +192,8 @@ export class ChoiceEvaluator {
       }
       const next = this.after(spot, endX[k]!, endY[k]!, lie, ownValue);
       if (next.replay) tally.replays++;
-      else sum += next.value;
+      // Of its own field the value of a drop is known.
+      else sum += field === this.field ? next.value : next.penalty + field.valueAt(next.x, next.y, next.lie);
     }
     tally.sum += sum;
   }

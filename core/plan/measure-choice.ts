@@ -8,18 +8,21 @@
 import { Lie, LIE_NAMES, type LieCode, type LieName } from '../ground/lies.ts';
 import { ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
 import type { LawBook } from './choices.ts';
-import { ChoiceEvaluator, type NextState } from './evaluate.ts';
+import { ChoiceEvaluator, type NextState, type Tally, valueOfTally } from './evaluate.ts';
 import type { Choice, Leave, Spot, Trouble } from './model.ts';
 import { addReplays } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
 import { REPLICAS, SCORE_COLUMNS, type StrokesField } from './strokes-field.ts';
 
-export interface MeasuredChoice {
-  readonly choice: Choice;
+/** Mean strokes of all shots and of each batch; differences between choices are taken batch by batch. */
+export interface BatchedMean {
   readonly meanStrokes: number;
-  readonly standardError: number;
-  /** Mean strokes of each batch; differences between choices are taken batch by batch. */
   readonly batchMeans: Float64Array;
+}
+
+export interface MeasuredChoice extends BatchedMean {
+  readonly choice: Choice;
+  readonly standardError: number;
   /** Entry k: chance of holing out in k + 1 strokes; the last: that many or more. */
   readonly odds: Float64Array;
   readonly trouble: Trouble;
@@ -59,13 +62,13 @@ export function measureChoice(
   const odds = new Float64Array(SCORE_COLUMNS);
   const endCount = new Float64Array(LIE_NAMES.length);
   const leaves = new Float64Array(shots);
-  const batchSums = new Float64Array(batches.length);
-  const batchReplays = new Float64Array(batches.length);
+  const tallies = batches.map(({ count }): Tally => ({ sum: 0, replays: 0, count }));
   let inTrees = 0;
   let shot = 0;
   batches.forEach((draws, b) => {
     const evaluator = evaluators[b]!;
     const { field } = evaluator;
+    const tally = tallies[b]!;
     const add = (next: NextState, endLie: number, stoppedByTree: boolean): void => {
       endCount[endLie] = endCount[endLie]! + 1;
       if (stoppedByTree || endLie === Lie.woods) inTrees++;
@@ -73,29 +76,22 @@ export function measureChoice(
       const y = next.replay ? spot.y : next.y;
       leaves[shot++] = Math.hypot(x - field.pin.x, y - field.pin.y);
       if (next.replay) {
-        batchReplays[b] = batchReplays[b]! + 1;
+        tally.replays++;
       } else {
-        batchSums[b] = batchSums[b]! + next.value;
+        tally.sum += next.value;
         field.addOdds(next.x, next.y, next.lie, 1 / shots, 1 + next.penalty, odds);
       }
     };
     evaluator.playEach(spot, law, choice.bearing, draws, 0, draws.count, ownValue, add);
   });
-  const replayShare = sum(batchReplays) / shots;
-  if (replayShare > 0.9) return null;
-  addReplays(odds, replayShare);
-  const meanStrokes = (1 + replayShare + sum(batchSums) / shots) / (1 - replayShare);
-  // V = (1 + p + rest) / (1 - p): a batch that is dear by d makes V dear by d / (1 - p).
-  const batchMeans = batchSums.map((total, b) => {
-    const raw = 1 + (total + batchReplays[b]! * (1 + meanStrokes)) / batches[b]!.count;
-    return meanStrokes + (raw - meanStrokes) / (1 - replayShare);
-  });
+  const means = meansOf(tallies);
+  if (means === null) return null;
+  addReplays(odds, tallies.reduce((total, { replays }) => total + replays, 0) / shots);
   const share = (code: LieCode): number => endCount[code]! / shots;
   return {
     choice,
-    meanStrokes,
-    standardError: standardErrorOf(batchMeans),
-    batchMeans,
+    ...means,
+    standardError: standardErrorOf(means.batchMeans),
     odds,
     trouble: {
       outOfBounds: share(Lie.outOfBounds),
@@ -110,6 +106,25 @@ export function measureChoice(
   };
 }
 
+/** Means of batches' tallies; null where the choice almost surely has to be replayed. */
+export function meansOf(tallies: readonly Tally[]): BatchedMean | null {
+  const total: Tally = { sum: 0, replays: 0, count: 0 };
+  for (const tally of tallies) {
+    total.sum += tally.sum;
+    total.replays += tally.replays;
+    total.count += tally.count;
+  }
+  const meanStrokes = valueOfTally(total);
+  if (!Number.isFinite(meanStrokes)) return null;
+  // V = (1 + p + rest) / (1 - p): a batch that is dear by d makes V dear by d / (1 - p).
+  const played = 1 - total.replays / total.count;
+  const batchMeans = Float64Array.from(tallies, (tally) => {
+    const raw = 1 + (tally.sum + tally.replays * (1 + meanStrokes)) / tally.count;
+    return meanStrokes + (raw - meanStrokes) / played;
+  });
+  return { meanStrokes, batchMeans };
+}
+
 /** Standard error of the mean of equally weighted batches. */
 export function standardErrorOf(batchMeans: ArrayLike<number>): number {
   const count = batchMeans.length;
@@ -121,8 +136,8 @@ export function standardErrorOf(batchMeans: ArrayLike<number>): number {
 
 /** Mean and standard error of the difference first - second, batch by batch. */
 export function differenceOf(
-  first: MeasuredChoice,
-  second: MeasuredChoice,
+  first: BatchedMean,
+  second: BatchedMean,
 ): { readonly mean: number; readonly standardError: number } {
   const differences = first.batchMeans.map((mean, b) => mean - second.batchMeans[b]!);
   return { mean: first.meanStrokes - second.meanStrokes, standardError: standardErrorOf(differences) };

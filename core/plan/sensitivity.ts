@@ -15,9 +15,9 @@ import {
 } from '../conditions/vary.ts';
 import type { Course } from '../course/model.ts';
 import type { Swing } from '../player/model.ts';
-import { competingChoices, type Contest, type Entry, gainOver, valueContest } from './contest.ts';
+import { competingChoices, type Contest, type Entry, valueContest } from './contest.ts';
 import { DayTrial, type Played, turnBetween, type Verdict } from './day-trial.ts';
-import { measuringBatches, measuringEvaluators } from './measure-choice.ts';
+import { differenceOf, measuringBatches, measuringEvaluators } from './measure-choice.ts';
 import type { Spot, SpotPlan } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import { lieOfSpot } from './sample.ts';
@@ -91,7 +91,7 @@ export function* conditionSpans(
   const now = yield* working(valueContest(contest, prepared.book, evaluators), 0);
   const own = now[0] ?? null;
   const today = now.map((entry) =>
-    entry === null || own === null ? 0 : Math.max(0, gainOver(own, entry).gain),
+    entry === null || own === null ? 0 : Math.max(0, differenceOf(own, entry).mean),
   );
   const all: Played = { course, field, contest, evaluators, today };
   const names = VARIED_CONDITIONS.filter(
@@ -173,17 +173,17 @@ function* turnOf(trial: DayTrial, at: number, until: number): Generator<number, 
   const first = there.entries[0] ?? null;
   const own = verdict.entries[0] ?? null;
   if (first === null || own === null) return null;
-  const { gain, standardError } = gainOver(own.kept, own);
-  return { ...namesOf(trial, first), at, gainAtEnd: gain, standardError };
+  const { mean, standardError } = differenceOf(own.kept, own);
+  return { ...namesOf(trial, first), at, gainAtEnd: mean, standardError };
 }
 
 function changeOf(trial: DayTrial, at: number, entry: Entry, atEnd: Verdict): DayChange {
   const own = atEnd.entries[0] ?? null;
   const rival = atEnd.entries.find((other) => other?.choice.spreadIndex === entry.choice.spreadIndex) ?? null;
   // The recommended club cannot be played there at all, or neither can the other any more.
-  const { gain, standardError } =
-    own === null || rival === null ? { gain: null, standardError: null } : gainOver(own, rival);
-  return { ...namesOf(trial, entry), at, gainAtEnd: gain, standardError };
+  const { mean, standardError } =
+    own === null || rival === null ? { mean: null, standardError: null } : differenceOf(own, rival);
+  return { ...namesOf(trial, entry), at, gainAtEnd: mean, standardError };
 }
 
 function namesOf(trial: DayTrial, { choice }: Entry) {

@@ -56,7 +56,7 @@ export class ShotBatch extends RasterReader {
     this.fromX = x;
     this.fromY = y;
     if (this.elevation !== null) this.startElevation = this.elevation[this.cellAt(x, y)]!;
-    this.trees?.stand(x, y, this.startElevation);
+    this.trees?.stand(x, y);
     const { slopes } = this.ground;
     const cell = this.cellAt(x, y);
     // A teeing area is level.

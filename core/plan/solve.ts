@@ -69,11 +69,7 @@ export function* solveStrokes(
     );
     // Odds need no finer spacing than choices.
     if (coarser !== null && refines) field.oddsFrom = coarser.oddsFrom ?? coarser;
-    const solver = new LevelSolver(prepared, field, coarser, {
-      ...effortOf(settings, level, refines),
-      // Coarser spacings only lead the way: fewer draws to choose by, and they need not come to rest.
-      choosingDraws: refines ? settings.draws / 4 : isLast ? settings.draws : settings.draws / 2,
-    });
+    const solver = new LevelSolver(prepared, field, coarser, effortOf(settings, level, refines));
     const stage = `level ${level + 1} of ${settings.spacingsM.length}`;
     convergence.sweeps.push(yield* solver.run(stage));
     convergence.spacingsM.push(spacingM);
@@ -94,19 +90,17 @@ export function* solveStrokes(
   return coarser;
 }
 
-function effortOf(
-  settings: SolveSettings,
-  level: number,
-  refines: boolean,
-): Omit<LevelEffort, 'choosingDraws'> {
+/** Coarser spacings only lead the way: fewer draws to choose by, and they need not come to rest. */
+function effortOf(settings: SolveSettings, level: number, refines: boolean): LevelEffort {
   const left = settings.spacingsM.length - 1 - level;
   const spacingM = settings.spacingsM[level]!;
   // Choices have settled where a finer spacing follows.
   const isRefined = level > 0 && left > 0 && spacingM <= REFINED_FROM_M;
   return {
+    choosingDraws: refines ? settings.draws / 4 : left === 0 ? settings.draws : settings.draws / 2,
     valuingDraws: level < 2 && left > 1 ? settings.draws / 2 : settings.draws,
     tolerance: left === 0 ? settings.tolerance : 2.5 * settings.tolerance,
-    mostSweeps: refines ? 1 : isRefined ? 1 : settings.mostSweeps,
+    mostSweeps: refines || isRefined ? 1 : settings.mostSweeps,
     search: level === 0 ? 'everywhere' : refines ? 'refine' : 'nearby',
     firstDraws: level === 0 ? 4 : 8,
     asideDeg: ASIDE_DEG / 2 ** level,

@@ -12,7 +12,6 @@ import { trunksNear } from '../ground/trunks.ts';
 import { restAfterHit } from '../recovery/stopped-ball.ts';
 import { RasterReader } from './raster-reader.ts';
 
-const TREE_STEP_M = CANOPY_STEP_M;
 /** A poor strike starts lower. Common practice, no source. */
 export const POOR_LAUNCH = 0.5;
 
@@ -181,12 +180,15 @@ export class TreeWalk extends RasterReader {
     const stepColumn = dx * perM;
     const stepRow = dy * perM;
     let passed = 0;
-    let r = begin + TREE_STEP_M / 2;
+    let r = begin + CANOPY_STEP_M / 2;
     while (r < end) {
       const f = r * perCarry;
       const height = start + r * launch * (1 - f) * (1 + skew * f);
       if (height >= highest) {
-        r = Math.max(r + TREE_STEP_M, descentShare(window, ((highest - start) * perCarry) / launch) * carry);
+        r = Math.max(
+          r + CANOPY_STEP_M,
+          descentShare(window, ((highest - start) * perCarry) / launch) * carry,
+        );
         continue;
       }
       let column = (fromColumn + stepColumn * r) | 0;
@@ -201,7 +203,7 @@ export class TreeWalk extends RasterReader {
       const storey = ((height - storeyBase) * perStorey) | 0;
       if (storey > 0) {
         const high = clear[cell * CANOPY_STOREYS + storey]!;
-        if (high > TREE_STEP_M) {
+        if (high > CANOPY_STEP_M) {
           const ahead = r + high;
           const g = ahead * perCarry;
           if ((start + ahead * launch * (1 - g) * (1 + skew * g) - storeyBase) * perStorey > storey) {
@@ -211,7 +213,7 @@ export class TreeWalk extends RasterReader {
         }
       }
       const open = clear[cell * CANOPY_STOREYS]!;
-      if (open > TREE_STEP_M) {
+      if (open > CANOPY_STEP_M) {
         r += open;
         continue;
       }
@@ -220,21 +222,21 @@ export class TreeWalk extends RasterReader {
         const above = this.elevation === null ? height : height - this.elevation[cell]!;
         if (above > ground.canopyBase[cell]!) {
           if (above < crown) {
-            passed += ground.canopyDensity[cell]! * TREE_STEP_M;
+            passed += ground.canopyDensity[cell]! * CANOPY_STEP_M;
             if (passed > depth) {
               this.hitWood = false;
               return r;
             }
           }
         } else if (this.lie[cell] === Lie.woods) {
-          passed += STEMS_PER_M * TREE_STEP_M;
+          passed += STEMS_PER_M * CANOPY_STEP_M;
           if (passed > depth) {
             this.hitWood = true;
             return r;
           }
         }
       }
-      r += TREE_STEP_M;
+      r += CANOPY_STEP_M;
     }
     return -1;
   }
