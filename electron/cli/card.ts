@@ -17,7 +17,7 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runCommand,
+  runAsProgram,
   Stop,
   stopForUsage,
   wholeNumber,
@@ -40,7 +40,7 @@ const USAGE = `usage: npm run --silent card -- --course FILE --player FILE --to 
 ${DAY_USAGE}
 The plan goes by the day; --wind-from and --temperature alone change its words, not its plan.`;
 
-async function card(args: readonly string[]): Promise<void> {
+export async function card(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -306,4 +306,4 @@ async function save(to: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-await runCommand(card);
+await runAsProgram(import.meta.filename, card);

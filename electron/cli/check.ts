@@ -2,12 +2,12 @@
 
 import { openDocumentText } from '../../core/course/document.ts';
 import { type CourseFault, faultsIn, reportOn } from '../../core/course/report.ts';
-import { EXIT, readArguments, requiredText, runCommand, Stop, stopForFaults } from './command.ts';
+import { EXIT, readArguments, requiredText, runAsProgram, Stop, stopForFaults } from './command.ts';
 import { readCourse } from './inputs.ts';
 
 const USAGE = 'usage: npm run --silent check -- --course FILE [--json]';
 
-async function check(args: readonly string[]): Promise<void> {
+export async function check(args: readonly string[]): Promise<void> {
   const values = readArguments(args, { course: { type: 'string' }, json: { type: 'boolean' } }, USAGE);
   const file = requiredText(values, 'course', USAGE);
   const course = await readCourse(file);
@@ -34,4 +34,4 @@ async function check(args: readonly string[]): Promise<void> {
   }
 }
 
-await runCommand(check);
+await runAsProgram(import.meta.filename, check);

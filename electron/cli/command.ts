@@ -7,6 +7,9 @@ import type { LonLat } from '../../core/course/model.ts';
 /** Exit codes: done; the input is at fault; the command was called wrongly. */
 export const EXIT = { done: 0, badInput: 1, badUsage: 2, ownFault: 3 } as const;
 
+/** What a command's file does with the arguments after its name. */
+export type Command = (args: readonly string[]) => void | Promise<void>;
+
 /** A command that stops: its exit code and the lines for standard error. */
 export class Stop extends Error {
   constructor(
@@ -119,10 +122,11 @@ export function readLonLat(text: string): Result<LonLat, string> {
   return succeed([lon, lat]);
 }
 
-/** Runs a command; words of a `Stop` go to standard error (to standard output where it is no failure). */
-export async function runCommand(command: (args: readonly string[]) => void | Promise<void>): Promise<void> {
+/** Runs a command: its exit code. Words of a `Stop` go to standard error (to standard output where it is no failure). */
+export async function exitCodeOf(command: Command, args: readonly string[]): Promise<number> {
   try {
-    await command(process.argv.slice(2));
+    await command(args);
+    return EXIT.done;
   } catch (error) {
     if (!(error instanceof Stop)) {
       // A fault of the program, not of what it was given: told apart by its own code.
@@ -132,11 +136,15 @@ export async function runCommand(command: (args: readonly string[]) => void | Pr
       );
       if (process.env['HOLEWRIGHT_TRACE'] === '1' && error instanceof Error)
         process.stderr.write(`${error.stack}\n`);
-      process.exitCode = EXIT.ownFault;
-      return;
+      return EXIT.ownFault;
     }
     const stream = error.exitCode === EXIT.done ? process.stdout : process.stderr;
     stream.write(`${error.lines.join('\n')}\n`);
-    process.exitCode = error.exitCode;
+    return error.exitCode;
   }
+}
+
+/** Runs the command of the file that Node was started with; does nothing where the file is only imported. */
+export async function runAsProgram(file: string, command: Command): Promise<void> {
+  if (process.argv[1] === file) process.exitCode = await exitCodeOf(command, process.argv.slice(2));
 }

@@ -2,7 +2,7 @@
 
 import { airOf, standardPressureHpa } from '../../core/flight/air.ts';
 import { flyBall } from '../../core/flight/ball-flight.ts';
-import { optionalText, readArguments, runCommand, stopForUsage } from './command.ts';
+import { optionalText, readArguments, runAsProgram, stopForUsage } from './command.ts';
 
 const USAGE = `usage: npm run --silent fly -- --speed-mps V --launch-deg A --spin-rpm S
        [--direction-deg D] [--tilt-deg T] [--wind-mps W --wind-from-deg D] [--temperature-c T] [--pressure-hpa P]
@@ -29,7 +29,7 @@ const NUMBERS = {
 
 type Name = keyof typeof NUMBERS;
 
-function fly(args: readonly string[]): void {
+export function fly(args: readonly string[]): void {
   const text = { type: 'string' } as const;
   const options = Object.fromEntries(Object.keys(NUMBERS).map((name) => [name, text]));
   const values = readArguments(args, { ...options, json: { type: 'boolean' } }, USAGE);
@@ -94,4 +94,4 @@ function fly(args: readonly string[]): void {
   process.stdout.write(`${lines.join('\n')}\n`);
 }
 
-await runCommand(fly);
+await runAsProgram(import.meta.filename, fly);

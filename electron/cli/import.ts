@@ -34,7 +34,7 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runCommand,
+  runAsProgram,
   Stop,
   stopForFaults,
   stopForUsage,
@@ -59,7 +59,7 @@ interface Wishes {
   readonly spacingM: number;
 }
 
-async function importFile(args: readonly string[]): Promise<void> {
+export async function importFile(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -323,4 +323,4 @@ function wordsOf(report: Report): string[] {
   ];
 }
 
-await runCommand(importFile);
+await runAsProgram(import.meta.filename, importFile);

@@ -11,7 +11,15 @@ import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
 import { faultLine } from '../../core/result.ts';
 import { nodeDisk } from '../files/disk.ts';
 import { replaceFile } from '../files/replace.ts';
-import { EXIT, optionalText, readArguments, requiredText, runCommand, Stop, wholeNumber } from './command.ts';
+import {
+  EXIT,
+  optionalText,
+  readArguments,
+  requiredText,
+  runAsProgram,
+  Stop,
+  wholeNumber,
+} from './command.ts';
 import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { eachReply } from './hole-pool.ts';
 import { type InputVersion, readCourse, readPlayer } from './inputs.ts';
@@ -33,7 +41,7 @@ interface Piece {
   readonly course: InputVersion;
 }
 
-async function planMany(args: readonly string[]): Promise<void> {
+export async function planMany(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -153,4 +161,4 @@ async function keyIn(file: string): Promise<string | null> {
   }
 }
 
-await runCommand(planMany);
+await runAsProgram(import.meta.filename, planMany);

@@ -7,7 +7,7 @@ import {
   readArguments,
   readLonLat,
   requiredText,
-  runCommand,
+  runAsProgram,
   Stop,
   stopForUsage,
 } from './command.ts';
@@ -25,7 +25,7 @@ const USAGE = `usage: npm run --silent plan -- --course FILE --player FILE --hol
        [--tee NAME] [--from LON,LAT] [--hole-position NAME] [--seed S] [--json] [--sensitivity]
 ${DAY_USAGE}`;
 
-async function plan(args: readonly string[]): Promise<void> {
+export async function plan(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -110,4 +110,4 @@ function progress(done: number, total: number): void {
     process.stderr.write(`\rplanned ${done} of ${total} holes${done === total ? '\n' : ''}`);
 }
 
-await runCommand(plan);
+await runAsProgram(import.meta.filename, plan);

@@ -9,7 +9,7 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runCommand,
+  runAsProgram,
   Stop,
   stopForUsage,
 } from './command.ts';
@@ -28,7 +28,7 @@ interface Range {
   readonly highest: number;
 }
 
-async function putt(args: readonly string[]): Promise<void> {
+export async function putt(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -102,4 +102,4 @@ async function putt(args: readonly string[]): Promise<void> {
   );
 }
 
-await runCommand(putt);
+await runAsProgram(import.meta.filename, putt);

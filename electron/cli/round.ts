@@ -11,7 +11,7 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runCommand,
+  runAsProgram,
   Stop,
   stopForUsage,
   wholeNumber,
@@ -31,7 +31,7 @@ ${DAY_USAGE}`;
 /** Plays of each hole for the ledger: means of a round are good to about 0.1 strokes. */
 const PLAYS = 1500;
 
-async function round(args: readonly string[]): Promise<void> {
+export async function round(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -114,4 +114,4 @@ function strokesOf(text: string | undefined): number {
   return value;
 }
 
-await runCommand(round);
+await runAsProgram(import.meta.filename, round);

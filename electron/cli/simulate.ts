@@ -14,7 +14,7 @@ import {
   readArguments,
   readLonLat,
   requiredText,
-  runCommand,
+  runAsProgram,
   stopForFaults,
   stopForUsage,
   wholeNumber,
@@ -30,7 +30,7 @@ const USAGE = `usage: npm run --silent simulate -- --course FILE --player FILE -
        [--swing full|punch|part|...] [--from LON,LAT] [--tee NAME] [--hole-position NAME] [--samples K] [--no-roll] [--seed S] [--json]
 ${DAY_USAGE}`;
 
-async function simulate(args: readonly string[]): Promise<void> {
+export async function simulate(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -175,4 +175,4 @@ async function simulate(args: readonly string[]): Promise<void> {
   process.stdout.write(`${lines.join('\n')}\n`);
 }
 
-await runCommand(simulate);
+await runAsProgram(import.meta.filename, simulate);

@@ -20,7 +20,7 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runCommand,
+  runAsProgram,
   Stop,
   stopForFaults,
   stopForUsage,
@@ -32,7 +32,7 @@ import { PROGRAM_VERSION } from './version.ts';
 
 const USAGE = `usage: npm run --silent spread -- --player FILE [--shots FILE.csv [--columns MAPPING.json]] [--write FILE] [--json]`;
 
-async function spread(args: readonly string[]): Promise<void> {
+export async function spread(args: readonly string[]): Promise<void> {
   const text = { type: 'string' } as const;
   const values = readArguments(
     args,
@@ -177,4 +177,4 @@ async function writePlayer(file: string, document: PlayerDocument): Promise<void
   }
 }
 
-await runCommand(spread);
+await runAsProgram(import.meta.filename, spread);

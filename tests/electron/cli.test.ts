@@ -1,11 +1,11 @@
-/** The commands as a coach runs them: as child processes, by exit code, standard output and standard error. */
+/** The commands as a coach runs them, by exit code, standard output and standard error; long work as child processes. */
 
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it, vi } from 'vitest';
-import { runScript } from '../run-command.ts';
+import { callCommand, runScript } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const COURSE = 'maps/demo-course.geojson';
@@ -16,6 +16,7 @@ const folder = mkdtempSync(join(tmpdir(), 'holewright-cli-'));
 vi.setConfig({ testTimeout: 240_000 });
 
 const run = (command: 'plan' | 'simulate' | 'check', ...args: string[]) => runScript(command, ...args);
+const call = (command: 'plan' | 'simulate' | 'check', ...args: string[]) => callCommand(command, ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
@@ -105,11 +106,11 @@ describe('plan', () => {
         ({ properties }) => !(properties['golf'] === 'green' && String(properties['ref']) === '3'),
       ),
     );
-    const refused = await run('plan', '--course', path, '--player', PLAYER, '--hole', '3');
+    const refused = await call('plan', '--course', path, '--player', PLAYER, '--hole', '3');
     expect(refused.code).toBe(1);
     expect(refused.err).toMatch(/hole 3: no green is drawn/);
     expect(refused.err.trim().split('\n')).toHaveLength(1);
-    const checked = await run('check', '--course', path);
+    const checked = await call('check', '--course', path);
     expect(checked.code).toBe(1);
     expect(checked.err).toMatch(/hole 3/);
   });
@@ -169,10 +170,16 @@ describe('faults of the call', () => {
       /LON,LAT/,
     ],
   ] as const)('%s', async (_, code, args, words) => {
-    const result = await run('plan', ...args);
+    const result = await call('plan', ...args);
     expect(result.code).toBe(code);
     expect(result.err).toMatch(words);
     expect(result.out).toBe('');
+  });
+
+  it('is told to the shell', async () => {
+    const result = await run('plan', '--course', COURSE, '--hole', '1');
+    expect(result.code).toBe(2);
+    expect(result.err).toMatch(/--player is missing/);
   });
 });
 
@@ -213,7 +220,7 @@ describe('simulate', () => {
   });
 
   it('names the bag where the club is not in it', async () => {
-    const { code, err } = await run(
+    const { code, err } = await call(
       'simulate',
       '--course',
       COURSE,
@@ -239,7 +246,7 @@ describe('check', () => {
           !(properties['holewright_kind'] === 'tee_marker' && String(properties['ref']) === '3'),
       ),
     );
-    const { code, out } = await run('check', '--course', path);
+    const { code, out } = await call('check', '--course', path);
     expect(code).toBe(0);
     expect(out).toMatch(/warning: hole 3: Hole 3 has no tee marker/);
     expect(out).toMatch(/0 errors, 1 warnings/);

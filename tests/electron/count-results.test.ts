@@ -7,17 +7,27 @@ const report = (success: boolean, ...files: readonly (readonly [string, ...strin
     testResults: files.map(([status, ...tests], index) => ({
       name: `file ${index}`,
       status,
-      assertionResults: tests.map((test, at) => ({ fullName: `test ${at}`, status: test })),
+      assertionResults: tests.map((test, at) => ({
+        fullName: `test ${at}`,
+        status: test,
+        ...(test === 'failed' ? { failureMessages: ['expected 1 to be 2\n    at somewhere'] } : {}),
+      })),
     })),
   });
 
 describe('the count of test results', () => {
-  it('adds up what passed, failed and was skipped', () => {
+  it('adds up what passed, failed and was skipped, and names what failed', () => {
     const count = countReport(
       'unit',
       report(false, ['failed', 'passed', 'failed'], ['passed', 'passed', 'pending']),
     );
-    expect(count).toEqual({ passed: 2, failed: 1, skipped: ['test 1'], broken: [] });
+    expect(count).toEqual({
+      passed: 2,
+      failed: 1,
+      skipped: ['test 1'],
+      failures: ['file 0: test 1: expected 1 to be 2'],
+      broken: [],
+    });
   });
 
   it('takes a file that could not be loaded for a failure', () => {

@@ -8,7 +8,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { PlayerDocument } from '../../core/player/format.ts';
 import { STANDARD_BAG } from '../../core/player/presets.ts';
 import { minimalPlayer } from './sample-player.ts';
-import { runScript } from '../run-command.ts';
+import { callCommand, runScript } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'holewright-spread-'));
@@ -17,7 +17,8 @@ const DEVICE = 'tests/player/csv/fixtures/old-harbour-studio.csv';
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
 
-const run = (...args: string[]) => runScript('spread', ...args);
+const run = (...args: string[]) => callCommand('spread', ...args);
+const runAsProgram = (...args: string[]) => runScript('spread', ...args);
 
 function file(name: string, content: string | Uint8Array): string {
   const path = join(folder, name);
@@ -53,7 +54,7 @@ interface Output {
 describe('spread', () => {
   it('prints JSON by its schema, shots of a table taken in, and saves the player', async () => {
     const saved = join(folder, 'saved.json');
-    const { code, out, err } = await run(
+    const { code, out, err } = await runAsProgram(
       '--player',
       playerFile,
       '--shots',
@@ -121,7 +122,7 @@ describe('spread', () => {
     expect(out).toMatch(/up and down from a chip: 4 of 10, 41 % \(\d+ to \d+\)/);
   });
 
-  it.concurrent.each([
+  it.each([
     ['no player', 2, [], /--player is missing/],
     ['columns without shots', 2, ['--player', playerFile, '--columns', 'x.json'], /name that file too/],
     [
