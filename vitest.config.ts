@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     // By default one processor would be left idle.
     maxWorkers: '100%',
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     projects: [
       {
         extends: true,

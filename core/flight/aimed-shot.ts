@@ -4,8 +4,15 @@
  */
 
 import type { RunTable } from '../ground-run/run-table.ts';
-import { type DayFlight, directionIndex } from './bag-flights.ts';
-import { carryFactorAt, driftShareAt, gustAt, windAngle } from './flight-table.ts';
+import type { DayFlight } from './bag-flights.ts';
+import {
+  carryFactorAt,
+  directionIndex,
+  driftShareAt,
+  gustAt,
+  type RiseTable,
+  windAngle,
+} from './flight-table.ts';
 import type { BallWindow } from './flight-window.ts';
 import type { ShotLaw } from './shot-law.ts';
 
@@ -19,6 +26,7 @@ export interface AimedShot {
   readonly gustCarry: number;
   readonly gustTurn: number;
   readonly window: BallWindow;
+  readonly rise: RiseTable;
   readonly run: RunTable;
   /** Carry on the day of the flight whose run this is, metres. */
   readonly runCarryM: number;
@@ -47,7 +55,7 @@ function meetWind(flight: DayFlight, angle: number): AimedShot {
   // The ball is flown along the straight line to where it lands.
   const carryFactor = Math.sqrt(along * along + aside * aside);
   const gust = gustAt(table, angle, 1);
-  const direction = directionIndex(flight, angle);
+  const direction = directionIndex(table, angle);
   return {
     carryFactor,
     turn: Math.atan2(aside, along),
@@ -56,6 +64,7 @@ function meetWind(flight: DayFlight, angle: number): AimedShot {
     gustCarry: (along * gust.carry + aside * gust.drift) / carryFactor,
     gustTurn: (along * gust.drift - aside * gust.carry) / (carryFactor * carryFactor),
     window: flight.windows[direction]!,
+    rise: table.rises[direction]!,
     run: flight.runs[direction]!,
     runCarryM: table.carryM * carryFactor,
     launchMps: table.launch.speedMps,

@@ -74,8 +74,3 @@ export function runShareFor(bag: BagFlights, spreadIndex: number, carryM: number
   );
   return (1 - t) * shareOf(below) + t * shareOf(above);
 }
-
-/** Index of the direction kept that is nearest to the wind at `angle` (see `windAngle`). */
-export function directionIndex(flight: DayFlight, angle: number): number {
-  return Math.min(flight.table.directions - 1, Math.round((Math.abs(angle) * WIND_STEPS) / Math.PI));
-}

@@ -23,12 +23,20 @@ export const RISE_STEPS = 96;
 /** Tilt of the spin axis by which the shape of a curving flight is found, radians. */
 const CURVE_TILT = 0.1;
 
+/** Where a flight comes down on ground above or below its start; an uphill shot into the wind loses little, a downhill one much. */
+export interface RiseTable {
+  /** Top of the flight as a share of the carry: no target above it is reached. */
+  readonly topShare: number;
+  /** Share of the carry at which a ball comes down to a target that many steps above `LOWEST_RISE_SHARE`, `RISE_STEPS` + 1. */
+  readonly carryShare: Float64Array;
+}
+
 export interface FlightTable {
   /** The equivalent launch in still air on an ordinary day. */
   readonly launch: Launch;
   /** The player's carry there, metres. */
   readonly carryM: number;
-  /** Directions kept: 1 in still air, else `WIND_STEPS` + 1. */
+  /** Directions kept: 1 in air without wind and gusts, else `WIND_STEPS` + 1. */
   readonly directions: number;
   /** By direction: carry on the day as a share of `carryM`, and drift away from the wind's side as a share of `carryM`. */
   readonly carryFactor: Float64Array;
@@ -38,10 +46,7 @@ export interface FlightTable {
   readonly gustDrift: Float64Array;
   /** By direction, `HEIGHT_STEPS` + 1 each: height as a share of the day's carry, by share of that carry. */
   readonly heightShare: Float64Array;
-  /** Share of the carry at which a ball comes down to a target that many steps above `LOWEST_RISE_SHARE`. */
-  readonly riseCarry: Float64Array;
-  /** Top of the flight as a share of the carry: no target above it is reached. */
-  readonly topShare: number;
+  readonly rises: readonly RiseTable[];
   /** By share of carry (`HEIGHT_STEPS` + 1): sideways way of a draw or fade as a share of that at landing. */
   readonly curveShape: Float64Array;
   /** By direction, at landing on the level: descent and speed. */
@@ -56,7 +61,7 @@ const ORDINARY_AIR = airOfConditions(DEFAULT_CONDITIONS);
 
 /**
  * The table of `club` and `swing` with a carry of `carryM` metres in still air of 15 °C at sea level. Gusts are taken
- * along the mean wind; the wind's profile and its limits: see `ball-flight.ts`.
+ * along the wind's direction, also where its mean is nought; the wind's profile and its limits: see `ball-flight.ts`.
  */
 export function flightOf(
   club: Pick<Club, 'loftDeg'>,
@@ -73,7 +78,8 @@ export function flightOf(
   // The launch carries what it should to a hundredth of a per cent: shares are of what it does carry, so that an ordinary day's is 1.
   flight.fly(launch, ORDINARY_AIR, { along: 0, right: 0 });
   const ordinaryM = flight.carry;
-  const directions = speedMps === 0 ? 1 : WIND_STEPS + 1;
+  const directions = speedMps === 0 && gustSdMps === 0 ? 1 : WIND_STEPS + 1;
+  const rises: RiseTable[] = [];
   const zeros = (): Float64Array => new Float64Array(directions);
   const table = {
     carryFactor: zeros(),
@@ -103,20 +109,19 @@ export function flightOf(
       table.gustCarry[d] = (flight.carry - carry) / ordinaryM;
       table.gustDrift[d] = (drift - flight.drift) / ordinaryM;
     }
+    fly(wind(speedMps), LOWEST_RISE_SHARE * carry);
+    rises.push({ topShare: flight.apex / carry, carryShare: carrySharesOf(flight, carry) });
   }
   const still = { along: 0, right: 0 };
   fly(still);
-  const { carry, apex, landingSpin, timeS } = flight;
-  fly(still, LOWEST_RISE_SHARE * carryM);
-  const riseCarry = riseCarries(flight, carry, apex);
+  const { landingSpin, timeS } = flight;
   fly(still, 0, CURVE_TILT);
   return {
     ...table,
     launch,
     carryM,
     directions,
-    riseCarry,
-    topShare: apex / carry,
+    rises,
     curveShape: curveOf(flight),
     landingSpin,
     timeS,
@@ -134,8 +139,8 @@ function heightsOf(flight: TableFlight, out: Float64Array): void {
 }
 
 /** Where the falling part of a flight that goes on below its start passes each height, as shares of the level carry. */
-function riseCarries(deep: TableFlight, carry: number, apex: number): Float64Array {
-  const { along, height, count } = deep;
+function carrySharesOf(deep: TableFlight, carry: number): Float64Array {
+  const { along, height, count, apex } = deep;
   const out = new Float64Array(RISE_STEPS + 1);
   const lowest = LOWEST_RISE_SHARE * carry;
   let k = count - 2;
@@ -209,6 +214,11 @@ export function landingAt(
   };
 }
 
+/** Index of the direction kept that is nearest to the wind at `angle` (see `windAngle`). */
+export function directionIndex(table: Pick<FlightTable, 'directions'>, angle: number): number {
+  return Math.min(table.directions - 1, Math.round((Math.abs(angle) * WIND_STEPS) / Math.PI));
+}
+
 /** Height above the start at `alongM` of a flight that carries `carryM` on the day, metres; beyond the carry it goes on down. */
 export function heightAt(table: FlightTable, carryM: number, alongM: number, angle = 0): number {
   const share = alongM / carryM;
@@ -227,12 +237,11 @@ export function heightAt(table: FlightTable, carryM: number, alongM: number, ang
  * Carry to ground `riseM` above the start of a flight that carries `carryM` on the level, metres. Above the flight's top:
  * the distance of the top, where the ball meets the slope or nothing.
  */
-export function carryToRise(table: FlightTable, carryM: number, riseM: number): number {
-  const steps = (riseM / carryM - LOWEST_RISE_SHARE) / (table.topShare - LOWEST_RISE_SHARE);
+export function carryToRise({ topShare, carryShare }: RiseTable, carryM: number, riseM: number): number {
+  const steps = (riseM / carryM - LOWEST_RISE_SHARE) / (topShare - LOWEST_RISE_SHARE);
   const position = Math.min(RISE_STEPS, Math.max(0, steps * RISE_STEPS));
   const k = Math.min(RISE_STEPS - 1, Math.floor(position));
-  const share = table.riseCarry[k]! + (position - k) * (table.riseCarry[k + 1]! - table.riseCarry[k]!);
-  return carryM * share;
+  return carryM * (carryShare[k]! + (position - k) * (carryShare[k + 1]! - carryShare[k]!));
 }
 
 /** Sideways place of a curving flight at `alongM`, metres, that is `curveM` to the side when it lands. */
@@ -246,9 +255,10 @@ export function curveAt(table: FlightTable, carryM: number, alongM: number, curv
 /** The still, level carry that a target `distanceM` away and `riseM` above asks for on the day, metres. */
 export function playsLike(table: FlightTable, distanceM: number, riseM: number, angle = 0): number {
   const factor = carryFactorAt(table, angle);
+  const rises = table.rises[directionIndex(table, angle)]!;
   let still = distanceM / factor;
   for (let k = 0; k < 12; k++) {
-    const reached = carryToRise(table, still * factor, riseM);
+    const reached = carryToRise(rises, still * factor, riseM);
     const next = still * (distanceM / reached);
     if (Math.abs(next - still) < 1e-6 * distanceM) return next;
     still = next;

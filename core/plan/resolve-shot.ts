@@ -36,10 +36,10 @@ export class ShotResolver extends RasterReader {
   private aim = 0;
   private aimSin = 0;
   private aimCos = 1;
-  /** The last law at that aim on the day, and the turn that day and stance give it. */
+  /** The last law at that aim on the day, and the turn that the stance gives it. */
   private law: ShotLaw | null = null;
   private day: AimedShot | null = null;
-  private turn = 0;
+  private stance = 0;
   /** Null where the hole has no trees. */
   private readonly trees: TreeWalk | null;
   private readonly runOut: RunOut;
@@ -87,7 +87,7 @@ export class ShotResolver extends RasterReader {
     const day = aimedShot(law, bearing);
     this.law = law;
     this.day = day;
-    this.turn = day.turn + stanceTurn(this.ground, this.fromX, this.fromY, law.loft, bearing);
+    this.stance = stanceTurn(this.ground, this.fromX, this.fromY, law.loft, bearing);
     return day;
   }
 
@@ -99,21 +99,21 @@ export class ShotResolver extends RasterReader {
     const z2 = draws.directionZ[i]!;
     const poor = draws.poorU[i]! < law.poorShare;
     const strike = poor ? law.poorCarryMean + law.poorCarrySd * z1 : law.carryMean + law.carrySd * z1;
-    let direction =
-      this.turn +
-      (poor
-        ? law.directionMean + law.poorDirectionSd * z2
-        : law.directionMean + law.directionSd * (law.correlation * z1 + law.directionOwn * z2));
+    let direction = poor
+      ? law.directionMean + law.poorDirectionSd * z2
+      : law.directionMean + law.directionSd * (law.correlation * z1 + law.directionOwn * z2);
     let factor = day.carryFactor;
+    let turn = day.turn;
     if (day.isGusty) {
       const gust = draws.gustZ[i]!;
       factor += day.gustCarry * gust;
-      direction += day.gustTurn * gust;
+      turn += day.gustTurn * gust;
     }
-    if (poor && factor !== 1) {
+    if (poor) {
       factor = 1 + POOR_WIND * (factor - 1);
-      direction -= (1 - POOR_WIND) * day.turn;
+      turn *= POOR_WIND;
     }
+    direction += this.stance + turn;
     const flown = strike * factor;
     let sin: number;
     let cos: number;
@@ -134,7 +134,7 @@ export class ShotResolver extends RasterReader {
     let carry = level;
     if (this.elevation !== null) {
       const rise = this.elevation[this.cellAt(x + dx * carry, y + dy * carry)]! - this.startElevation;
-      carry = Math.max(SHORTEST_CARRY_M, carryToRise(law.flight.table, level, rise));
+      carry = Math.max(SHORTEST_CARRY_M, carryToRise(day.rise, level, rise));
     }
     if (this.trees !== null) {
       const depth = draws.canopyDepth[i]!;

@@ -5,7 +5,7 @@
  */
 
 import { type AimedShot, aimedShot } from '../flight/aimed-shot.ts';
-import { LOWEST_RISE_SHARE, RISE_STEPS } from '../flight/flight-table.ts';
+import { LOWEST_RISE_SHARE, RISE_STEPS, type RiseTable } from '../flight/flight-table.ts';
 import type { ShotLaw } from '../flight/shot-law.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { sideSlopeTurn } from '../ground-run/slope-lie.ts';
@@ -16,6 +16,7 @@ import { BatchShots } from './batch-shots.ts';
 import { BatchTrees } from './batch-trees.ts';
 import { RasterReader } from './raster-reader.ts';
 import { POOR_WIND, SHORTEST_CARRY_M } from './resolve-shot.ts';
+
 export class ShotBatch extends RasterReader {
   readonly shots = new BatchShots();
   private fromX = NaN;
@@ -46,7 +47,7 @@ export class ShotBatch extends RasterReader {
     if (x !== this.fromX || y !== this.fromY) this.stand(x, y);
     const day = aimedShot(law, bearing);
     this.strike(law, day, bearing, draws, from, to);
-    if (this.elevation !== null) this.reach(law, to - from);
+    if (this.elevation !== null) this.reach(day.rise, to - from);
     else this.shots.carry.set(this.shots.level);
     this.trees?.meet(this.shots, law, day, bearing, draws, from, to);
     this.run.land(this.shots, x, y, law, day, draws, from, to);
@@ -102,8 +103,7 @@ export class ShotBatch extends RasterReader {
     const { carryFactor, isGusty, gustCarry, gustTurn } = day;
     const aimSin = Math.sin(bearing);
     const aimCos = Math.cos(bearing);
-    const shift = day.turn + this.stanceTurn(law, aimSin, aimCos);
-    const poorShift = shift - (1 - POOR_WIND) * day.turn;
+    const stance = this.stanceTurn(law, aimSin, aimCos);
     for (let i = from, k = 0; i < to; i++, k++) {
       const z1 = distanceZ[i]!;
       const z2 = directionZ[i]!;
@@ -118,16 +118,16 @@ export class ShotBatch extends RasterReader {
         strike = carryMean + carrySd * z1;
         direction = directionMean + directionSd * (correlation * z1 + directionOwn * z2);
       }
+      let turned = day.turn;
       if (isGusty) {
         factor += gustCarry * gustZ[i]!;
-        direction += gustTurn * gustZ[i]!;
+        turned += gustTurn * gustZ[i]!;
       }
-      if (isPoor && factor !== 1) {
+      if (isPoor) {
         factor = 1 + POOR_WIND * (factor - 1);
-        direction += poorShift;
-      } else {
-        direction += shift;
+        turned *= POOR_WIND;
       }
+      direction += stance + turned;
       const flown = strike * factor;
       const q = direction * direction;
       let sin: number;
@@ -150,11 +150,10 @@ export class ShotBatch extends RasterReader {
   }
 
   /** Carry to ground that is higher or lower than where the shot is played from. */
-  private reach(law: ShotLaw, count: number): void {
+  private reach({ topShare, carryShare }: RiseTable, count: number): void {
     const { ux, uy, level, carry } = this.shots;
     const { fromX, fromY, startElevation } = this;
     const elevation = this.elevation!;
-    const { riseCarry, topShare } = law.flight.table;
     const perShare = RISE_STEPS / (topShare - LOWEST_RISE_SHARE);
     for (let k = 0; k < count; k++) {
       const far = level[k]!;
@@ -162,7 +161,7 @@ export class ShotBatch extends RasterReader {
       const at = (rise / far - LOWEST_RISE_SHARE) * perShare;
       const position = at < 0 ? 0 : at > RISE_STEPS ? RISE_STEPS : at;
       const step = position < RISE_STEPS ? position | 0 : RISE_STEPS - 1;
-      const share = riseCarry[step]! + (position - step) * (riseCarry[step + 1]! - riseCarry[step]!);
+      const share = carryShare[step]! + (position - step) * (carryShare[step + 1]! - carryShare[step]!);
       const reached = far * share;
       carry[k] = reached > SHORTEST_CARRY_M ? reached : SHORTEST_CARRY_M;
     }

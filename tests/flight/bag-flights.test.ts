@@ -2,8 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
-import { bagFlights, directionIndex, flightFor } from '../../core/flight/bag-flights.ts';
-import { carryFactorAt } from '../../core/flight/flight-table.ts';
+import { bagFlights, flightFor } from '../../core/flight/bag-flights.ts';
+import { carryFactorAt, directionIndex } from '../../core/flight/flight-table.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import { presetPlayer } from '../../core/player/presets.ts';
 
@@ -28,7 +28,7 @@ describe('the flights of a bag', () => {
 
   it('come down steeper and run less into the wind than before it', () => {
     const driver = flightFor(bag, 0, spreads[0]!.carryMean);
-    const [ahead, behind] = [directionIndex(driver, 0.05), directionIndex(driver, -Math.PI)];
+    const [ahead, behind] = [directionIndex(driver.table, 0.05), directionIndex(driver.table, -Math.PI)];
     expect(driver.windows[ahead]!.tanDescent).toBeGreaterThan(driver.windows[behind]!.tanDescent);
     expect(driver.runs[ahead]!.totalM[Lie.fairway]!).toBeLessThan(driver.runs[behind]!.totalM[Lie.fairway]!);
     expect(carryFactorAt(driver.table, 0)).toBeLessThan(carryFactorAt(driver.table, Math.PI));

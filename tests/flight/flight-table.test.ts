@@ -14,6 +14,7 @@ import {
   heightAt,
   landingAt,
   playsLike,
+  WIND_STEPS,
   windAngle,
 } from '../../core/flight/flight-table.ts';
 import { ballWindow } from '../../core/flight/flight-window.ts';
@@ -182,6 +183,15 @@ describe('the flight table', () => {
     expect(gustAt(table, -Math.PI / 2, -1).drift).toBeLessThan(0);
   });
 
+  it('gusts on a day without mean wind act along and across', () => {
+    const day = { ...DEFAULT_CONDITIONS, wind: { speedMps: 0, fromDeg: 0, gustSdMps: 3 } };
+    const table = flightOf(iron.club, 'full', iron.carryM, day);
+    expect(carryFactorAt(table, 0)).toBeCloseTo(1, 9);
+    expect(gustAt(table, 0, 1).carry).toBeLessThan(-0.01);
+    expect(Math.abs(gustAt(table, Math.PI / 2, 1).drift)).toBeGreaterThan(0.01);
+    expect(Math.abs(gustAt(table, Math.PI / 2, 1).carry)).toBeLessThan(0.005);
+  });
+
   it('goes farther in thin, warm air than in thick, cold air', () => {
     const factor = (change: Partial<Conditions>): number =>
       carryFactorAt(flightOf(driver.club, 'full', driver.carryM, { ...DEFAULT_CONDITIONS, ...change }), 0);
@@ -202,12 +212,32 @@ describe('the flight table', () => {
       expect(playsLike(table, 0.9 * carryM, 0)).toBeCloseTo(0.9 * carryM, 0);
       const down = new TableFlight();
       down.fly(table.launch, airOfConditions(DEFAULT_CONDITIONS), { along: 0, right: 0 }, -15);
-      expect(Math.abs(carryToRise(table, carryM * carryFactorAt(table, 0), -15) - down.carry)).toBeLessThan(
-        0.1,
-      );
+      expect(
+        Math.abs(carryToRise(table.rises[0]!, carryM * carryFactorAt(table, 0), -15) - down.carry),
+      ).toBeLessThan(0.1);
       // Above its top no target is reached.
-      expect(carryToRise(table, carryM, 1000)).toBeLessThan(carryM);
+      expect(carryToRise(table.rises[0]!, carryM, 1000)).toBeLessThan(carryM);
     }
+  });
+
+  it('in wind too, comes down on lower ground where the integrated flight does', () => {
+    const day = { ...DEFAULT_CONDITIONS, wind: { speedMps: 12, fromDeg: 0, gustSdMps: 0 } };
+    const table = flightOf(iron.club, 'full', iron.carryM, day);
+    const down = new TableFlight();
+    for (let d = 0; d < table.directions; d++) {
+      const from = (Math.PI * d) / WIND_STEPS;
+      const wind = { along: -12 * Math.cos(from), right: -12 * Math.sin(from) };
+      down.fly(table.launch, airOfConditions(day), wind, -10);
+      const level = iron.carryM * table.carryFactor[d]!;
+      // The heights kept are a hundredth of the flight apart, read between by straight lines.
+      expect(Math.abs(carryToRise(table.rises[d]!, level, -10) - down.carry)).toBeLessThan(0.1);
+    }
+    // A ball that comes down steeply into the wind gains less from a drop than one with the wind.
+    const gained = (d: number): number => {
+      const level = iron.carryM * table.carryFactor[d]!;
+      return carryToRise(table.rises[d]!, level, -10) - level;
+    };
+    expect(gained(0)).toBeLessThan(0.5 * gained(WIND_STEPS));
   });
 
   it('a curving ball leaves the line late: less than its share at half way', () => {
@@ -229,7 +259,9 @@ describe('the flight table', () => {
   it('a punch flies lower and comes down flatter than the full swing', () => {
     const full = flightOf(iron.club, 'full', iron.carryM);
     const punch = flightOf(iron.club, 'punch', 0.6 * iron.carryM);
-    expect(punch.topShare * 0.6 * iron.carryM).toBeLessThan(0.35 * full.topShare * iron.carryM);
+    expect(punch.rises[0]!.topShare * 0.6 * iron.carryM).toBeLessThan(
+      0.35 * full.rises[0]!.topShare * iron.carryM,
+    );
     expect(landingAt(punch, 0).descent).toBeLessThan(0.6 * landingAt(full, 0).descent);
   });
 });

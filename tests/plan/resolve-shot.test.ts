@@ -323,7 +323,11 @@ function depthAlong(ground: HoleGround, law: ShotLaw, distanceZ: number, directi
   const direction = law.directionSd * directionZ;
   const level = law.carryMean + law.carrySd * distanceZ;
   const landing = { x: level * Math.sin(direction), y: -200 + level * Math.cos(direction) };
-  const carry = carryToRise(law.flight.table, level, elevationAt(ground, landing.x, landing.y) - start);
+  const carry = carryToRise(
+    law.flight.table.rises[0]!,
+    level,
+    elevationAt(ground, landing.x, landing.y) - start,
+  );
   for (const trunk of ground.trunks) {
     const along = trunk.x * Math.sin(direction) + (trunk.y + 200) * Math.cos(direction);
     const aside = trunk.x * Math.cos(direction) - (trunk.y + 200) * Math.sin(direction);
@@ -468,6 +472,15 @@ describe('wind', () => {
     expect(gust).toBeLessThan(0);
     expect(carry({ poorU: 0.9, gustZ: 1.5 })).toBeCloseTo(150 * (factor + gust), 6);
     expect(carry({ poorU: 0.9, gustZ: -1.5 })).toBeCloseTo(150 * (factor - gust), 6);
+    // Across the shot, what the gust turns is halved as what the wind turns.
+    const across = lawOf({ carryM: 150, loftDeg: 20, poorShare: 0.5 }, blowing(6, 90, 2));
+    const aside = (draw: HandDraw): number => {
+      resolver.resolve(0, -250, across, NORTH, handDraws(draw), 0);
+      return Math.atan2(resolver.landX, resolver.landY + 250);
+    };
+    const solid = aside({ poorU: 0.9, gustZ: 1.5 });
+    expect(aside({ poorU: 0.1, gustZ: 1.5 })).toBeCloseTo(solid / 2, 6);
+    expect(Math.abs(solid)).toBeGreaterThan(1.2 * Math.abs(aside({ poorU: 0.9 })));
   });
 });
 
@@ -495,7 +508,9 @@ describe('sloping ground', () => {
       const climbed = elevationAt(ground, 0, -150) - elevationAt(ground, 0, -250);
       expect(Math.sign(climbed)).toBe(Math.sign(rise));
       // The height is that of the cell where the level shot would land, up to a cell aside.
-      expect(Math.abs(carryOn(ground, law) - carryToRise(law.flight.table, 100, climbed))).toBeLessThan(0.3);
+      expect(
+        Math.abs(carryOn(ground, law) - carryToRise(law.flight.table.rises[0]!, 100, climbed)),
+      ).toBeLessThan(0.3);
     }
     // The table's heights are a few millimetres coarse.
     expect(carryOn(slope(0), law)).toBeCloseTo(100, 1);
