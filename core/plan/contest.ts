@@ -13,7 +13,7 @@ import type { ChoiceEvaluator, Tally } from './evaluate.ts';
 import { type BatchedMean, meansOf } from './measure-choice.ts';
 import type { Choice, Option, Spot } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
-import { shotTurn } from './shot-turn.ts';
+import { aimAlong, shotTurn } from './shot-turn.ts';
 
 /** Aims tried beside the one that the wind asks for, degrees. */
 const ASIDE_DEG = [-3, -1.5, 1.5, 3];
@@ -111,9 +111,7 @@ function turnedToDay({ prepared, spot, lie }: Contest, planned: Choice, book: La
   const law = book.lawOf(spreadIndex, lie, planned.carryM);
   if (today === null || law === null) return planned;
   const landing = planned.bearing + shotTurn(ground, spot.x, spot.y, today, planned.bearing);
-  let bearing = planned.bearing;
-  // The drift of the new aim differs a little from that of the old one.
-  for (let k = 0; k < 3; k++) bearing = landing - shotTurn(ground, spot.x, spot.y, law, bearing);
+  const bearing = aimAlong(ground, spot.x, spot.y, law, landing);
   const spread = prepared.player.spreads[spreadIndex]!;
   if (spread.swing !== 'part') return { ...planned, bearing };
   const factor = aimedShot(today, planned.bearing).carryFactor / aimedShot(law, bearing).carryFactor;

@@ -29,3 +29,17 @@ export function shotTurn(
 ): number {
   return aimedShot(law, bearing).turn + stanceTurn(ground, x, y, law.loft, bearing);
 }
+
+/** The aim from which a solid strike starts along `line` and comes down on it, radians; a bias of the player's is not allowed for. */
+export function aimAlong(
+  ground: SlopeGround & Pick<HoleGround, 'lie'>,
+  x: number,
+  y: number,
+  law: ShotLaw,
+  line: number,
+): number {
+  let aim = line;
+  // The drift of the new aim differs a little from that of the old one.
+  for (let k = 0; k < 3; k++) aim = line - shotTurn(ground, x, y, law, aim);
+  return aim;
+}

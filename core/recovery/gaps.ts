@@ -62,20 +62,20 @@ export function gapsFor(
 }
 
 /**
- * Chance that a solid strike aimed along `aim` gets past all trees: the mean over evenly spaced quantiles of direction and
- * carry. The player is taken to allow for a bias of direction. Poor strikes are left out: from trees they are rarely
+ * Chance that solid strikes which start on the mean along `line` get past all trees: the mean over evenly spaced quantiles of
+ * direction and carry. The wind, the stance and the player's bias are the caller's, who knows the aim for that line. Poor strikes are left out: from trees they are rarely
  * saved by a gap.
  */
 export function throughChance(
   ground: TreeGround,
   x: number,
   y: number,
-  aim: number,
+  line: number,
   shot: RecoveryShot,
 ): number {
   let sum = 0;
   for (let d = 0; d < DIRECTION_POINTS; d++) {
-    const bearing = aim + shot.directionSd * inverseNormal((d + 0.5) / DIRECTION_POINTS);
+    const bearing = line + shot.directionSd * inverseNormal((d + 0.5) / DIRECTION_POINTS);
     const mean = shot.carryM(bearing);
     for (let c = 0; c < CARRY_POINTS; c++) {
       const carry = Math.max(1, mean + shot.carrySd * inverseNormal((c + 0.5) / CARRY_POINTS));

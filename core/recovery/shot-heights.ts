@@ -1,13 +1,20 @@
 /** A shot as recoveries see it: how high it is along its way, and how much that varies. */
 
 import type { Conditions } from '../conditions/conditions.ts';
-import { carryFactorAt, curveAt, flightOf, heightAt, windAngle } from '../flight/flight-table.ts';
+import {
+  carryFactorAt,
+  curveAt,
+  driftShareAt,
+  flightOf,
+  heightAt,
+  windAngle,
+} from '../flight/flight-table.ts';
 import type { ShotSpread } from '../player/model.ts';
 
 export interface RecoveryShot {
   readonly club: string;
   readonly swing: ShotSpread['swing'];
-  /** Solid strikes from the lie, on the day, for the direction asked for: metres. */
+  /** Solid strikes from the lie, on the day, that come down along the bearing asked for: metres along that line. */
   readonly carryM: (bearing: number) => number;
   readonly carrySd: number;
   readonly directionMean: number;
@@ -30,7 +37,10 @@ export function recoveryShot(spread: ShotSpread, conditions: Conditions, curveSh
   return {
     club: spread.club.name,
     swing: spread.swing,
-    carryM: (bearing) => spread.carryMean * carryFactorAt(table, windAngle(conditions, bearing)),
+    carryM: (bearing) => {
+      const angle = windAngle(conditions, bearing);
+      return spread.carryMean * Math.hypot(carryFactorAt(table, angle), driftShareAt(table, angle));
+    },
     carrySd: spread.carrySd,
     directionMean: spread.directionMean,
     directionSd: spread.directionSd,

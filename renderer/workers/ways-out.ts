@@ -11,7 +11,9 @@ import type { Choice, Spot } from '../../core/plan/model.ts';
 import { evaluateChoice } from '../../core/plan/options.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { lieOfSpot } from '../../core/plan/sample.ts';
+import { aimAlong, shotTurn } from '../../core/plan/shot-turn.ts';
 import type { StrokesField } from '../../core/plan/strokes-field.ts';
+import type { ShotLaw } from '../../core/flight/shot-law.ts';
 import type { Swing } from '../../core/player/model.ts';
 import { type Clearance, clearanceOver, clearanceUnder } from '../../core/recovery/clearance.ts';
 import { gapsFor, throughChance } from '../../core/recovery/gaps.ts';
@@ -35,7 +37,7 @@ const SIDE = Math.PI / 2;
 /** Heights that are as good as sure are not worth a line. */
 const SURE = 0.995;
 
-/** How one shot passes the trees. Bearings in radians clockwise from north. */
+/** How one shot passes the trees. Bearings, of the lines along which balls fly, in radians clockwise from north. */
 export interface TreePassage {
   readonly club: string;
   readonly swing: Swing;
@@ -62,8 +64,10 @@ export interface WayOutOfTrees {
   readonly spreadIndex: number;
   readonly club: string;
   readonly swing: Swing;
+  /** Of the aim: wind and stance carry the ball from it to the line of its gap. */
   readonly bearing: number;
   readonly carryM: number;
+  /** On the line of the aim, as far as the club carries in still air. */
   readonly target: LonLat;
   readonly way: WayOut;
   readonly passage: Passage;
@@ -77,6 +81,7 @@ export interface WayOutOfTrees {
 interface Swung {
   readonly spreadIndex: number;
   readonly carryM: number;
+  readonly law: ShotLaw;
   readonly shot: RecoveryShot;
 }
 
@@ -89,6 +94,7 @@ function swung(prepared: PreparedHole, lie: LieCode, spreadIndex: number, carryM
   return {
     spreadIndex,
     carryM: carryMean,
+    law,
     shot: recoveryShot({ ...spread, carryMean, carrySd, directionMean, directionSd }, prepared.conditions),
   };
 }
@@ -109,7 +115,9 @@ function shotsToTry(prepared: PreparedHole, lie: LieCode): (() => Swung | null)[
 }
 
 interface Candidate extends Swung {
+  /** `bearing` is that of the line of flight. */
   readonly option: RecoveryOption;
+  readonly aim: number;
 }
 
 /** Best first; yields the share done. Empty where no club is played from there. */
@@ -129,28 +137,31 @@ export function* waysOut(
     const one = make();
     if (one === null) continue;
     for (const option of recoveryOptions(ground, spot.x, spot.y, toHole, [one.shot]))
-      found.push({ ...one, option });
+      found.push({ ...one, option, aim: aimOf(prepared, spot, one.law, option.bearing) });
   }
   const ways: WayOutOfTrees[] = [];
   // a ball in a bunker under trees has its lip to clear first
   const clears = overLip(prepared.book, ground, spot, lie);
-  const clear = found.filter(({ spreadIndex, carryM, option: { bearing } }) =>
-    clears({ spreadIndex, carryM, bearing }),
-  );
+  const clear = found.filter(({ spreadIndex, carryM, aim }) => clears({ spreadIndex, carryM, bearing: aim }));
   const weighed = likeliest(prepared, spot, toHole, clear.length > 0 ? clear : found);
-  for (const [i, { spreadIndex, carryM, shot, option }] of weighed.entries()) {
+  for (const [i, { spreadIndex, carryM, shot, option, aim }] of weighed.entries()) {
     yield 0.5 + (0.5 * i) / weighed.length;
-    const { bearing, way, passage, gapDeg, spreadDeg, throughChance: through } = option;
-    const choice: Choice = { spreadIndex, bearing, carryM };
+    const { way, passage, gapDeg, spreadDeg, throughChance: through } = option;
+    const choice: Choice = { spreadIndex, bearing: aim, carryM };
     const weight = evaluateChoice(prepared, field, spot, choice, { strokesTaken, samples: SAMPLES });
     if (weight === null) continue;
-    const target = prepared.frame.toLonLat(landing(spot, bearing, carryM));
+    const target = prepared.frame.toLonLat(landing(spot, aim, carryM));
     ways.push({
-      ...{ spreadIndex, club: shot.club, swing: shot.swing, bearing, carryM, target },
+      ...{ spreadIndex, club: shot.club, swing: shot.swing, bearing: aim, carryM, target },
       ...{ way, passage, gapDeg, spreadDeg, throughChance: through, meanStrokes: weight.meanStrokes },
     });
   }
   return worthTelling(ways);
+}
+
+/** The aim for a line of flight, a bias of the player's allowed for. */
+function aimOf({ ground }: PreparedHole, { x, y }: Spot, law: ShotLaw, line: number): number {
+  return aimAlong(ground, x, y, law, line - law.directionMean);
 }
 
 function landing({ x, y }: Spot, bearing: number, carryM: number): Spot {
@@ -199,8 +210,8 @@ export function treePassage(prepared: PreparedHole, spot: Spot, choice: Choice):
   const { x, y } = spot;
   const one = swung(prepared, lieOfSpot(prepared, spot), choice.spreadIndex, choice.carryM);
   if (one === null) return null;
-  const { shot } = one;
-  const { bearing } = choice;
+  const { shot, law } = one;
+  const bearing = choice.bearing + law.directionMean + shotTurn(ground, x, y, law, choice.bearing);
   const gaps = gapsFor(ground, x, y, bearing, SIDE, shot);
   const gap = gaps.find(({ from, to }) => from <= bearing && bearing <= to) ?? null;
   const over = clearanceOver(ground, x, y, bearing, shot);
