@@ -1,6 +1,7 @@
 /** One hole as a raster in metres of the hole's own frame: lie, canopy and elevation per cell. */
 
 import type { BunkerLip } from './bunker-lips.ts';
+import type { FlatRing } from './polygon-fill.ts';
 import { Lie, type LieCode } from './lies.ts';
 import type { SkylineBook } from './skyline.ts';
 import type { Trunk } from './trunks.ts';
@@ -24,6 +25,8 @@ export interface HoleGround {
   readonly canopyDensity: Float32Array;
   /** Of the course's bunkers; absent where nothing is asked of them. */
   readonly lips?: readonly BunkerLip[];
+  /** Outlines of the hole's own fairway, see `own-fairway.ts`. */
+  readonly ownFairways: readonly (readonly FlatRing[])[];
   /** Of trees that stand by themselves. */
   readonly trunks: readonly Trunk[];
   /**

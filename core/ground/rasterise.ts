@@ -11,6 +11,7 @@ import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, flatRing, type FlatRing, type RasterShape } from './polygon-fill.ts';
+import { ownFairways } from './own-fairway.ts';
 import { kindOfCanopy, seasonalDensity, trunkRadiusM } from './tree-kinds.ts';
 import type { Trunk } from './trunks.ts';
 
@@ -59,6 +60,7 @@ export function rasteriseHole(
     lie,
     ...canopies,
     lips: bunkerLips(course, frame),
+    ownFairways: ownFairways(course, hole, frame),
     sameLie: sameLieDistance(raster, lie),
     ...canopyStoreys(raster, canopies.canopyTop, elevation),
     elevation,

@@ -8,6 +8,7 @@ import { aimedShot } from '../flight/aimed-shot.ts';
 import { type BagFlights, bagFlights } from '../flight/bag-flights.ts';
 import type { LieCode } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
+import { overLip } from './bunker-lip.ts';
 import { choiceOf, LawBook, otherLengths, SHORTEST_PART_M } from './choices.ts';
 import type { ChoiceEvaluator, Tally } from './evaluate.ts';
 import { type BatchedMean, meansOf } from './measure-choice.ts';
@@ -119,12 +120,13 @@ function turnedToDay({ prepared, spot, lie }: Contest, planned: Choice, book: La
   return { ...planned, bearing, carryM };
 }
 
-function besides({ prepared }: Contest, choice: Choice): readonly Choice[] {
+function besides({ prepared, spot, lie }: Contest, choice: Choice): readonly Choice[] {
   const turned = ASIDE_DEG.map((degrees) => ({
     ...choice,
     bearing: choice.bearing + (degrees * Math.PI) / 180,
   }));
-  return [...turned, ...otherLengths(prepared.player, choice)];
+  const clears = overLip(prepared.book, prepared.ground, spot, lie);
+  return [...turned, ...otherLengths(prepared.player, choice)].filter(clears);
 }
 
 /** On the first so many batches; null where the club is not played from there or almost surely has to be replayed. */

@@ -148,7 +148,15 @@ export class LevelSolver {
       const odds = new Float64Array(SCORE_COLUMNS);
       const [choice] = this.teeChoices;
       if (choice !== undefined) {
-        addChoiceOdds(this.evaluator, this.prepared.tee, Lie.tee, choice, this.teeDraws, NaN, odds);
+        addChoiceOdds(
+          this.evaluator,
+          this.prepared.tee,
+          Lie.tee,
+          choice,
+          this.teeDraws,
+          this.replayCost - 1,
+          odds,
+        );
       }
       return odds;
     };
@@ -165,6 +173,7 @@ export class LevelSolver {
   private valueOfTee(sweep: number): number {
     const { prepared, evaluator } = this;
     const choosing = this.teeDraws;
+    const own = this.replayCost - 1;
     if (sweep === 0) {
       const all = sensibleChoices(
         prepared.book,
@@ -175,10 +184,10 @@ export class LevelSolver {
         OPEN_FAN,
       );
       this.teeChoices = evaluator
-        .bestOf(prepared.tee, Lie.tee, all, choosing, NaN, KEPT_CHOICES)
+        .bestOf(prepared.tee, Lie.tee, all, choosing, own, KEPT_CHOICES)
         .map((ranked) => ranked.choice);
     }
-    const ranked = evaluator.bestOf(prepared.tee, Lie.tee, this.teeChoices, choosing, NaN, KEPT_CHOICES);
+    const ranked = evaluator.bestOf(prepared.tee, Lie.tee, this.teeChoices, choosing, own, KEPT_CHOICES);
     this.teeChoices = ranked.map((entry) => entry.choice);
     const best = ranked[0];
     return best === undefined ? Infinity : best.value;

@@ -28,14 +28,17 @@ export interface Leave {
   readonly p90M: number;
 }
 
-/** Ways to play on from a bad place without a swing (Rules of Golf 17.1d, 19.2). */
+/** Ways to play on from a bad place without a swing (Rules of Golf 2023: 17.1d, 18.2, 19.2, 19.3, and Model Local Rule E-5). */
 export type ReliefKind =
   | 'unplayable-lateral'
   | 'unplayable-back-on-line'
   | 'unplayable-outside-bunker'
+  | 'unplayable-replay'
   | 'penalty-lateral'
   | 'penalty-back-on-line'
-  | 'penalty-replay';
+  | 'penalty-replay'
+  | 'out-replay'
+  | 'out-fairway';
 
 export interface Option {
   /** Stable within a result: club, swing and rank of aim. */

@@ -67,11 +67,9 @@ export function planFromSpot(
   const work = startWork(prepared, field, spot, settings);
   const { lie } = work;
   let options: Option[];
-  if (lie === Lie.outOfBounds) {
-    options = [];
-  } else if (lie === Lie.green) {
+  if (lie === Lie.green) {
     options = [puttOption(prepared, field, spot, work.strokesTaken)];
-  } else if (isPenaltyArea(lie)) {
+  } else if (isPenaltyArea(lie) || lie === Lie.outOfBounds) {
     options = reliefOptions(prepared, field, spot, lie, work.strokesTaken);
   } else {
     options = [

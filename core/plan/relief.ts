@@ -6,6 +6,7 @@
 
 import { cellIndexAt, isOnRaster, isPenaltyArea, lieAt, type HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
+import { ownFairwayCells } from '../ground/own-fairway.ts';
 import type { Spot } from './model.ts';
 import type { StrokesField } from './strokes-field.ts';
 
@@ -180,17 +181,19 @@ function isOut(lie: number): boolean {
 /** How far E-5 looks for fairway, metres. */
 const FAIRWAY_REACH_M = 150;
 
-/** The fairway cell nearest to `cell` that is not nearer the hole than `leastM`; null where there is none within reach. */
+/** The cell of the hole's own fairway nearest to `cell` that is not nearer the hole than `leastM`; null where there is none within reach. */
 function nearestFairway(ground: HoleGround, cell: number, leastM: number, pin: Spot): Spot | null {
   const column = cell % ground.columns;
   const row = Math.floor(cell / ground.columns);
   const reach = Math.ceil(FAIRWAY_REACH_M * ground.cellsPerM);
+  const own = ownFairwayCells(ground);
   let nearest: Spot | null = null;
   let nearestSquare = reach * reach;
   for (let r = Math.max(0, row - reach); r <= Math.min(ground.rows - 1, row + reach); r++) {
     for (let c = Math.max(0, column - reach); c <= Math.min(ground.columns - 1, column + reach); c++) {
       const square = (r - row) ** 2 + (c - column) ** 2;
-      if (square >= nearestSquare || ground.lie[r * ground.columns + c] !== Lie.fairway) continue;
+      const at = r * ground.columns + c;
+      if (square >= nearestSquare || ground.lie[at] !== Lie.fairway || own[at] === 0) continue;
       const x = ground.west + (c + 0.5) * ground.cellM;
       const y = ground.south + (r + 0.5) * ground.cellM;
       if (Math.hypot(x - pin.x, y - pin.y) < leastM) continue;

@@ -10,6 +10,7 @@ import {
   improveByBackOnLine,
   improveByLateral,
   noRelief,
+  PenaltyRelief,
   unplayableRelief,
   type ReliefSpot,
 } from './relief.ts';
@@ -50,7 +51,10 @@ export function puttOption(
   };
 }
 
-/** Relief that the lie allows: unplayable anywhere but on the tee and the green, or out of a penalty area. */
+/**
+ * Relief that the lie allows: unplayable anywhere but on the tee and the green, out of a penalty area, or for a ball out of
+ * bounds. Where the stroke before was played is not known: it is taken to have been the tee shot.
+ */
 export function reliefOptions(
   prepared: PreparedHole,
   field: StrokesField,
@@ -59,12 +63,21 @@ export function reliefOptions(
   strokesTaken: number,
 ): Option[] {
   const options: Option[] = [];
+  const { tee } = prepared;
   const add = (kind: ReliefKind, drop: ReliefSpot): void => {
-    if (drop.total !== Infinity) options.push(reliefOption(prepared, field, spot, kind, drop, strokesTaken));
+    if (Number.isFinite(drop.total))
+      options.push(reliefOption(prepared, field, spot, kind, drop, strokesTaken));
   };
-  if (isPenaltyArea(lie)) {
-    // The stroke before is taken to have come from the tee: its straight way gives the reference point (17.1d).
-    const { tee } = prepared;
+  const replay: ReliefSpot = {
+    ...{ x: tee.x, y: tee.y, lie: Lie.tee, penalty: 1 },
+    total: 1 + field.valueAt(tee.x, tee.y, Lie.tee),
+  };
+  if (lie === Lie.outOfBounds) {
+    add('out-replay', replay);
+    if (prepared.conditions.rules.strokeAndDistanceAlternative)
+      add('out-fairway', new PenaltyRelief(field).forLostBall(tee.x, tee.y, spot.x, spot.y));
+  } else if (isPenaltyArea(lie)) {
+    // The straight way from the tee gives the reference point (17.1d).
     const crossing = edgeCrossing(field.ground, tee.x, tee.y, spot.x, spot.y);
     const line = noRelief();
     improveByBackOnLine(field, crossing, 1, line);
@@ -74,18 +87,13 @@ export function reliefOptions(
       improveByLateral(field, crossing, 1, lateral);
       add('penalty-lateral', lateral);
     }
-    const replay = {
-      x: tee.x,
-      y: tee.y,
-      lie: Lie.tee,
-      penalty: 1,
-      total: 1 + field.valueAt(tee.x, tee.y, Lie.tee),
-    };
-    if (Number.isFinite(replay.total)) add('penalty-replay', replay);
+    add('penalty-replay', replay);
   } else if (lie !== Lie.tee) {
     add('unplayable-lateral', unplayableRelief(field, spot, lie, 'lateral'));
     add('unplayable-back-on-line', unplayableRelief(field, spot, lie, 'line'));
     if (lie === Lie.bunker) add('unplayable-outside-bunker', unplayableRelief(field, spot, lie, 'outside'));
+    // After more strokes than one the last was not played from the tee.
+    if (strokesTaken <= 1) add('unplayable-replay', replay);
   }
   return options;
 }

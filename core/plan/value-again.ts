@@ -7,7 +7,8 @@
 import { lieAt } from '../ground/hole-ground.ts';
 import type { LieCode } from '../ground/lies.ts';
 import { DrawPool } from '../random/shot-draws.ts';
-import { type ChoiceEvaluator, type Tally, valueOfTally } from './evaluate.ts';
+import type { ChoiceEvaluator, Tally } from './evaluate.ts';
+import { meansOf } from './measure-choice.ts';
 import type { NodeState } from './inherit.ts';
 import type { SolveProgress, Spot } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
@@ -46,15 +47,22 @@ export function* valueAgain(
     const choice = state.choices[0]?.choice;
     if (action === RELIEF_ACTION) {
       const drop = { x: layer.aimX[state.node]!, y: layer.aimY[state.node]! };
-      for (const replica of replicas)
-        store(replica, state, reliefValue(replica, state.lie, drop), replayCost);
+      for (const replica of replicas) {
+        const value = reliefValue(replica, state.lie, drop);
+        if (Number.isFinite(value))
+          replica.layers[state.layer]!.value[state.node] = Math.min(value, replayCost);
+      }
     } else if (choice !== undefined) {
       const law = evaluator.book.lawOf(choice.spreadIndex, state.lie, choice.carryM);
       if (law === null) continue;
       const set = pool.drawsOf(state.node, state.layer);
       evaluator.addGroups(state.spot, law, choice.bearing, set, layer.value[state.node]!, replicas, tallies);
-      tallies.forEach((tally, r) => {
-        store(replicas[r]!, state, valueOfTally(tally), replayCost);
+      const means = meansOf(tallies);
+      if (means === null) continue;
+      // Playing the last stroke again caps the mean, not each group: that would cut off the scatter's dear side only.
+      const over = Math.max(0, means.meanStrokes - replayCost);
+      means.batchMeans.forEach((mean, r) => {
+        replicas[r]!.layers[state.layer]!.value[state.node] = mean - over;
       });
     }
   }
@@ -67,10 +75,6 @@ export function* valueAgain(
     }
   });
   field.replicas = replicas;
-}
-
-function store(replica: StrokesField, { layer, node }: NodeState, value: number, replayCost: number): void {
-  if (Number.isFinite(value)) replica.layers[layer]!.value[node] = Math.min(value, replayCost);
 }
 
 /** The field, moved by as much as the coarser field's replica differs from the coarser field there. */

@@ -205,8 +205,10 @@ describe('a plan', () => {
     ]);
     for (const option of water.options) validate(option, 1, 4);
     const out = planFromSpot(prepared, field, { x: 30, y: -120 });
-    expect(out.options).toEqual([]);
-    expect(out.recommendation.reason).toContain('penalty stroke');
+    expect(out.options.map((option) => option.relief)).toEqual(['out-replay']);
+    expect(out.options[0]!.penaltyStrokes).toBe(1);
+    expect(out.options[0]!.aim.spot).toEqual({ x: prepared.tee.x, y: prepared.tee.y });
+    validate(out.options[0]!, 1, 4);
   });
 
   it('counts no strokes on the tee and one elsewhere, unless told', () => {

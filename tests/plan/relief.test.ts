@@ -372,12 +372,24 @@ describe('relief on offer from a spot', () => {
       [0, -100],
       [25, -120],
     ] as const) {
-      expect(kindsAt(x, y).sort()).toEqual(['unplayable-back-on-line', 'unplayable-lateral']);
+      expect(kindsAt(x, y).sort()).toEqual([
+        'unplayable-back-on-line',
+        'unplayable-lateral',
+        'unplayable-replay',
+      ]);
     }
     expect(kindsAt(0, -50).sort()).toEqual([
       'unplayable-back-on-line',
       'unplayable-lateral',
       'unplayable-outside-bunker',
+      'unplayable-replay',
+    ]);
+    // The third stroke is not played again from the tee.
+    const rough = { x: 25, y: -120 };
+    const later = reliefOptions(prepared, given, rough, lieAt(prepared.ground, 25, -120), 2);
+    expect(later.map(({ relief }) => relief).sort()).toEqual([
+      'unplayable-back-on-line',
+      'unplayable-lateral',
     ]);
   });
 
@@ -426,6 +438,33 @@ describe('a ball out of bounds where the alternative to stroke and distance is i
     expect(toPin(next)).toBeGreaterThanOrEqual(toPin(crossing) - REFERENCE_M);
     expect(Math.hypot(next.x - crossing.x, next.y - crossing.y)).toBeLessThan(10 + 2 * REFERENCE_M);
     expect(next.value).toBeCloseTo(2 + byDistance(next), 3);
+  });
+
+  it('is offered both ways where the ball lies, and only stroke and distance without that rule', () => {
+    const spot = { x: 60, y: -100 };
+    const kinds = (strokeAndDistanceAlternative: boolean) => {
+      const prepared = mustPrepare(spec, player);
+      const rules = { ...prepared.conditions.rules, strokeAndDistanceAlternative };
+      const today = { ...prepared, conditions: { ...prepared.conditions, rules } };
+      return reliefOptions(today, field(prepared.ground), spot, Lie.outOfBounds, 1);
+    };
+    expect(kinds(false).map(({ relief }) => relief)).toEqual(['out-replay']);
+    const [replay, drop] = kinds(true);
+    expect(replay).toMatchObject({ relief: 'out-replay', penaltyStrokes: 1 });
+    expect(drop).toMatchObject({ relief: 'out-fairway', penaltyStrokes: 2 });
+    expect(drop!.meanStrokes).toBeCloseTo(2 + byDistance(drop!.aim.spot), 3);
+    expect(Math.abs(drop!.aim.spot.x)).toBeLessThan(10);
+  });
+
+  it('is not dropped in the fairway of another hole, however near', () => {
+    const ours = { hole: 1, ...box('fairway', -10, -300, 10, 20) };
+    const theirs = { hole: 2, ...box('fairway', 12, -300, 20, 20) };
+    const prepared = mustPrepare({ ...spec, patches: [ours, theirs, spec.patches[1]!] }, player);
+    const relief = new PenaltyRelief(field(prepared.ground));
+    expect(lieAt(prepared.ground, 15, -150)).toBe(Lie.fairway);
+    const drop = relief.forLostBall(from.x, from.y, 60, -100);
+    expect(drop.x).toBeGreaterThan(0);
+    expect(drop.x).toBeLessThan(10);
   });
 
   it('is played again elsewhere, and where that is cheaper', () => {

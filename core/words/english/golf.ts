@@ -66,10 +66,25 @@ export const golf = {
       note: 'unplayable ball, back on the line, two penalty strokes',
       named: 'a drop outside the bunker',
     },
+    'unplayable-replay': {
+      name: 'Play from the tee again',
+      note: 'unplayable ball, stroke and distance, one penalty stroke',
+      named: 'playing from the tee again',
+    },
     'penalty-replay': {
       name: 'Play from the tee again',
       note: 'stroke and distance, one penalty stroke',
       named: 'playing from the tee again',
+    },
+    'out-replay': {
+      name: 'Play again',
+      note: 'stroke and distance, one penalty stroke; reckoned as from the tee',
+      named: 'playing again',
+    },
+    'out-fairway': {
+      name: 'Drop at the fairway’s edge',
+      note: 'local rule instead of stroke and distance, two penalty strokes',
+      named: 'a drop at the fairway’s edge',
     },
     'penalty-lateral': {
       name: 'Drop to the side',

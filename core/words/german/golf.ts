@@ -68,10 +68,25 @@ export const golf: typeof english = {
       note: 'unspielbarer Ball, auf der Linie zurück, zwei Strafschläge',
       named: 'Droppen außerhalb des Bunkers',
     },
+    'unplayable-replay': {
+      name: 'Noch einmal vom Abschlag',
+      note: 'unspielbarer Ball, Schlag und Distanzverlust, ein Strafschlag',
+      named: 'erneutem Abschlagen',
+    },
     'penalty-replay': {
       name: 'Noch einmal vom Abschlag',
       note: 'Schlag und Distanzverlust, ein Strafschlag',
       named: 'erneutem Abschlagen',
+    },
+    'out-replay': {
+      name: 'Noch einmal spielen',
+      note: 'Schlag und Distanzverlust, ein Strafschlag; gerechnet wie vom Abschlag',
+      named: 'erneutem Spielen',
+    },
+    'out-fairway': {
+      name: 'Am Rand des Fairways droppen',
+      note: 'Platzregel statt Schlag und Distanzverlust, zwei Strafschläge',
+      named: 'Droppen am Rand des Fairways',
     },
     'penalty-lateral': {
       name: 'Seitlich droppen',
