@@ -11,13 +11,15 @@ const PIECES = 60;
 
 /** By its `ref`; without one, by the hole lines that run over it; where none does, it counts for every hole. */
 export function ownFairways(course: Course, hole: Hole, frame: LocalFrame): readonly (readonly FlatRing[])[] {
-  const owners = ownersIn(course);
   return course.areas
-    .filter((area) => {
-      const numbers = owners.get(area);
-      return numbers !== undefined && (numbers.size === 0 || numbers.has(hole.number));
-    })
+    .filter((area) => isOwnFairway(course, hole.number, area))
     .map((area) => area.rings.map((ring) => flatRing(ring, frame)));
+}
+
+/** False for areas that are no fairway. */
+export function isOwnFairway(course: Course, holeNumber: number, area: Area): boolean {
+  const numbers = ownersIn(course).get(area);
+  return numbers !== undefined && (numbers.size === 0 || numbers.has(holeNumber));
 }
 
 type Owners = ReadonlyMap<Area, ReadonlySet<number>>;

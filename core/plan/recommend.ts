@@ -59,6 +59,16 @@ export function reasonWords(options: readonly Option[], words: Words): string {
   });
 }
 
+/** So many out of bounds are worth a second ball in the pocket. Common practice, no source. */
+const PROVISIONAL_SHARE = 0.03;
+
+/** Advice to play a provisional (Rules of Golf 2023, 18.3) where the shot may end out of bounds; null elsewhere. */
+export function provisionalWords(option: Option, words: Words): string | null {
+  const { outOfBounds } = option.trouble;
+  if (option.kind !== 'shot' || outOfBounds < PROVISIONAL_SHARE) return null;
+  return words.plan.provisional({ chance: percent(outOfBounds) });
+}
+
 /** A standard error with the one figure that it is good for; never a plain zero where there is one. */
 export function errorText(error: number, { figures }: Words): string {
   return error > 0 && error < 0.005 ? figures.fixed(Math.max(0.001, error), 3) : figures.fixed(error, 2);

@@ -1,7 +1,7 @@
 /** The plan of a hole in words and columns for a terminal. */
 
 import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
-import { errorText, nameOf } from '../../core/plan/recommend.ts';
+import { errorText, nameOf, provisionalWords } from '../../core/plan/recommend.ts';
 import type { AimSide } from '../../core/plan/aim-side.ts';
 import type { ConditionSpan } from '../../core/plan/sensitivity.ts';
 import { spanText } from '../../core/plan/sensitivity-words.ts';
@@ -34,6 +34,8 @@ export function planReport(
   if (best !== undefined)
     lines.push(`Play ${optionWords(best, sides[best.id], unit)}. ${plan.recommendation.reason}`);
   else lines.push(plan.recommendation.reason);
+  const provisional = best === undefined ? null : provisionalWords(best, english);
+  if (provisional !== null) lines.push(provisional);
   if (best?.doubt !== undefined) {
     const { lowStrokes, highStrokes, cheapestShare } = best.doubt;
     lines.push(

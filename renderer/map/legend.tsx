@@ -12,6 +12,7 @@ export function Legend({ theme }: { readonly theme: Theme }) {
   const words = useWords();
   const open = useApp((state) => state.view.showLegend);
   const onHole = useApp((state) => state.view.hole !== null);
+  const hasSlopeArrows = useApp((state) => (state.course?.value.slopeMarks?.length ?? 0) > 0);
   const dispatch = useDispatch();
   const palette = paletteOf(theme);
   return (
@@ -46,6 +47,11 @@ export function Legend({ theme }: { readonly theme: Theme }) {
           <path d="M1 2H25" stroke={palette.stakeCase} stroke-width="3" />
           <path d="M1 2H25" stroke={palette.stakeWhite} stroke-width="1.8" stroke-dasharray="2 4" />
         </Entry>
+        {hasSlopeArrows && (
+          <Entry name={words.map.slopeArrow}>
+            <path d="M3 8H22M16 3L22 8L16 13" fill="none" stroke={palette.labelInk} stroke-width="1.8" />
+          </Entry>
+        )}
         {onHole && <ShotEntries palette={palette} />}
       </ul>
     </details>

@@ -33,6 +33,7 @@ import { positionName, wordsOf } from '../state/use-words.ts';
 import { holeBearing, makeSheet, moveOnScreen, type Sheet, spotsOf } from './sheet.ts';
 import { shotPainter } from './shot-painter.ts';
 import { type DrawnShot, isComparing, shotScene } from './shot-scene.ts';
+import { slopeArrows } from './slope-arrow.ts';
 import { strokesScale } from './strokes-ramp.ts';
 import { surfacePainter } from './surface-painter.ts';
 
@@ -167,6 +168,7 @@ export class MapStage {
       sheet,
       inTurn([
         holeLine(hole, frame, palette),
+        slopeArrows(course.slopeMarks ?? [], frame, palette),
         ...(trees === null ? [] : [passagePainter(trees.passage, trees.ball, palette)]),
         shotPainter(shots, frame, pin, palette, state.view.showBalls),
         labelPainter(

@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { dayWords, isOrdinaryDay } from '../../core/conditions/day-words.ts';
 import type { AppState } from '../state/app-state.ts';
-import { reasonWords } from '../../core/plan/recommend.ts';
+import { provisionalWords, reasonWords } from '../../core/plan/recommend.ts';
 import type { Words } from '../../core/words/words.ts';
 import type { SpreadDoubt } from '../../core/plan/model.ts';
 import { chanceText, errorText, strokesText, toHoleText } from '../state/measures.ts';
@@ -34,6 +34,7 @@ export function RecommendationCard() {
     );
   }
   const { name, manner } = shotWords(option, words);
+  const provisional = provisionalWords(option, words);
   return (
     <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label={words.plan.recommendation}>
       <p class="kicker">
@@ -64,6 +65,7 @@ export function RecommendationCard() {
       {aim !== '' && <p class="advice-aim">{aim}</p>}
       <OddsBar odds={option.parOdds} named />
       <p class="advice-reason">{reasonWords(plan.options, words)}</p>
+      {provisional !== null && <p class="advice-reason">{provisional}</p>}
       {option.doubt !== undefined && <p class="faint advice-doubt">{doubtWords(option.doubt, words)}</p>}
       <Announcement />
     </section>

@@ -4,6 +4,7 @@
  */
 
 import { KNOT_SPACING_M, LEVEL_REACH_M } from '../../core/ground/elevation.ts';
+import { isOwnFairway } from '../../core/ground/own-fairway.ts';
 import { GROUND_MARGIN_M } from '../../core/ground/rasterise.ts';
 import { metresPerDegree } from '../../core/course/degree-lengths.ts';
 import type { Area, Course, GroundLevel, Hole, LonLat, SlopeMark, Tree } from '../../core/course/model.ts';
@@ -52,7 +53,10 @@ function contentOf(course: Course, hole: Hole): string {
   for (const area of course.areas) {
     // a hole's own green is played to wherever it lies, and out of bounds begins outside every boundary
     const always = area.kind === 'boundary' || (area.kind === 'green' && area.hole === hole.number);
-    if (always || overlap(areaExtent(area), ground)) digest.add(areaDigest(area));
+    if (!always && !overlap(areaExtent(area), ground)) continue;
+    digest.add(areaDigest(area));
+    // by the lines of other holes, wherever they run
+    if (area.kind === 'fairway') digest.add(isOwnFairway(course, hole.number, area) ? 'own' : 'other');
   }
   for (const tree of course.trees) {
     const extent = widened(extentOf([tree.at]), tree.crownRadiusM);

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Option } from '../../core/plan/model.ts';
-import { nameOf, recommend } from '../../core/plan/recommend.ts';
+import { nameOf, provisionalWords, recommend } from '../../core/plan/recommend.ts';
 import { english } from '../../core/words/english/english.ts';
 
 interface Sketch {
@@ -40,6 +40,18 @@ function option(sketch: Sketch): Option {
 }
 
 const driver = option({ club: 'Driver', mean: 4.2, double: 0.2 });
+
+describe('a second ball', () => {
+  it('is advised where a shot often ends out of bounds, and not for a drop', () => {
+    const out = (share: number): Option => ({
+      ...driver,
+      trouble: { ...driver.trouble, outOfBounds: share },
+    });
+    expect(provisionalWords(out(0.01), english)).toBeNull();
+    expect(provisionalWords(out(0.08), english)).toMatch(/^8 % of these shots .* provisional .*18\.3/);
+    expect(provisionalWords({ ...out(0.08), kind: 'relief' }, english)).toBeNull();
+  });
+});
 
 describe('the recommendation', () => {
   it('is the best where nothing is equal to it, with what it saves', () => {

@@ -15,6 +15,7 @@ export const map = {
   penaltyYellow: 'Penalty area, yellow',
   penaltyRed: 'Penalty area, red',
   outOfBounds: 'Out of bounds',
+  slopeArrow: 'The green falls this way, per cent',
   shotAndAim: 'Shot and aim (A of two)',
   bOfTwo: 'B of two',
   ellipses: '50 and 90 % of solid strikes',

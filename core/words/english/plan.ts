@@ -88,6 +88,8 @@ export const plan = {
     readonly strokes: string;
     readonly reason: string;
   }) => `Hole ${hole}, ${where}${day === '' ? '' : `, ${day}`}: ${shot}, ${strokes} strokes. ${reason}`,
+  provisional: ({ chance }: { readonly chance: string }) =>
+    `${chance} of these shots end out of bounds. Where yours may be out or lost, say so and play a provisional before you go forward (Rule 18.3).`,
   reason: {
     out: 'Out of bounds: play again from where the last stroke was made, under one penalty stroke.',
     only: 'The only option from here.',

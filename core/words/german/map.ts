@@ -17,6 +17,7 @@ export const map: typeof english = {
   penaltyYellow: 'Penalty Area, gelb',
   penaltyRed: 'Penalty Area, rot',
   outOfBounds: 'Aus',
+  slopeArrow: 'Das Grün fällt hierhin, Prozent',
   shotAndAim: 'Schlag und Ziel (A von zweien)',
   bOfTwo: 'B von zweien',
   ellipses: '50 und 90 % der guten Treffer',

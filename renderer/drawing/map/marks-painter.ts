@@ -7,6 +7,7 @@ import { Lie } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
 import type { Brush, Painter } from '../../map/canvas-layer.ts';
 import type { Palette } from '../../map/palette.ts';
+import { paintSlopeArrow } from '../../map/slope-arrow.ts';
 import type { Shape } from '../shapes.ts';
 import { pathOf } from './drawn-grounds.ts';
 import type { SketchColours } from './sketch-colours.ts';
@@ -192,60 +193,11 @@ function paintLevel(brush: Brush, shape: Shape, colours: SketchColours): void {
   context.fillText(height.toFixed(1), x + 5, y);
 }
 
-/** Length of an arrow on the screen, pixels: so long, and longer the steeper. */
-const ARROW_PX = 12;
-const ARROW_PX_PER_PERCENT = 4;
-const LONGEST_ARROW_PX = 44;
-const ARROW_HEAD_PX = 5;
-
 /** An arrow downhill from a dot, with its per cent. */
 function paintSlopeMark(brush: Brush, shape: Shape, colours: SketchColours): void {
-  const { context } = brush;
-  const spot = spotOf(shape);
-  const [x, y] = brush.place(spot);
-  if (x < -60 || y < -60 || x > brush.width + 60 || y > brush.height + 60) return;
   const properties = propertiesOf(shape.feature);
   const percent = Number.parseFloat(String(properties['slope_percent']));
   const downhill = (Number.parseFloat(String(properties['downhill_deg'])) * Math.PI) / 180;
   if (!Number.isFinite(percent) || !Number.isFinite(downhill)) return;
-  // the map may be turned: two places tell how the compass lies on the screen
-  const [aheadX, aheadY] = brush.place({
-    x: spot.x + Math.sin(downhill),
-    y: spot.y + Math.cos(downhill),
-  });
-  const away = Math.max(1e-6, Math.hypot(aheadX - x, aheadY - y));
-  const [ux, uy] = [(aheadX - x) / away, (aheadY - y) / away];
-  const length = Math.min(LONGEST_ARROW_PX, ARROW_PX + ARROW_PX_PER_PERCENT * percent);
-  const [tipX, tipY] = [x + ux * length, y + uy * length];
-  for (const [style, width] of [
-    [colours.halo, 4.5],
-    [colours.ink, 1.8],
-  ] as const) {
-    context.strokeStyle = style;
-    context.lineWidth = width;
-    context.lineJoin = 'round';
-    context.beginPath();
-    context.moveTo(x, y);
-    context.lineTo(tipX, tipY);
-    context.moveTo(tipX - ARROW_HEAD_PX * (ux - uy), tipY - ARROW_HEAD_PX * (uy + ux));
-    context.lineTo(tipX, tipY);
-    context.lineTo(tipX - ARROW_HEAD_PX * (ux + uy), tipY - ARROW_HEAD_PX * (uy - ux));
-    context.stroke();
-  }
-  context.beginPath();
-  context.arc(x, y, 2.6, 0, 2 * Math.PI);
-  context.fillStyle = colours.ink;
-  context.fill();
-  if (brush.scale < 2 * DETAIL_SCALE) return;
-  const words = `${Number(percent.toFixed(1))} %`;
-  context.font = '10px "Liberation Sans", Arial, sans-serif';
-  context.textAlign = ux > 0.3 ? 'right' : 'left';
-  context.textBaseline = 'middle';
-  context.lineWidth = 2.5;
-  context.strokeStyle = colours.halo;
-  const textX = x + (ux > 0.3 ? -6 : 6);
-  const textY = y - uy * 6;
-  context.strokeText(words, textX, textY);
-  context.fillStyle = colours.ink;
-  context.fillText(words, textX, textY);
+  paintSlopeArrow(brush, spotOf(shape), percent, downhill, colours, brush.scale >= 2 * DETAIL_SCALE);
 }
