@@ -5,12 +5,14 @@ import { TopBar } from './panels/top-bar.tsx';
 import { HoleSheet } from './print/hole-sheet.tsx';
 import { ROOMS } from './rooms/rooms.ts';
 import { AppContext, type AppTools, useApp } from './state/use-app.ts';
+import { Tour } from './tour/tour.tsx';
 
 export function App({ tools }: { readonly tools: AppTools }) {
   return (
     <AppContext.Provider value={tools}>
       <div class="screen">
         <TopBar />
+        <Tour />
         <RoomShown />
         <HelpDrawer />
       </div>

@@ -9,6 +9,7 @@ import './styles/panels.css';
 import './styles/map.css';
 import './styles/conditions.css';
 import './styles/help.css';
+import './styles/tour.css';
 import './styles/seeing.css';
 import './styles/print.css';
 import { App } from './app.tsx';

@@ -189,6 +189,8 @@ export interface Settings {
   readonly language?: 'en' | 'de' | 'system';
   /** Nothing was ever chosen: the page takes the units of the person's region. Only when read. */
   readonly isNew?: true;
+  /** The first walk round the window was left or finished; once kept it stays. */
+  readonly tourSeen?: true;
   /** Tokens of what was open last. */
   readonly lastCourse: string | null;
   readonly lastPlayer: string | null;

@@ -56,6 +56,7 @@ export const settingsSchema = v.strictObject({
   theme: v.picklist(['light', 'dark', 'system']),
   language: v.exactOptional(v.picklist(['en', 'de', 'system'])),
   isNew: v.exactOptional(v.literal(true)),
+  tourSeen: v.exactOptional(v.literal(true)),
   lastCourse: v.nullable(token),
   lastPlayer: v.nullable(token),
   tileSources: v.exactOptional(

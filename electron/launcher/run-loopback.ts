@@ -5,7 +5,7 @@ import { errorCode } from '../files/answer.ts';
 import { readsInCore } from '../files/core-check.ts';
 import { demoSettings } from '../files/demo.ts';
 import { settingsFolder, standardWorkspace } from '../files/places.ts';
-import { firstSettings, passingSettings, settingsStore } from '../files/settings.ts';
+import { firstSettings, passingSettings, type SettingsStore, settingsStore } from '../files/settings.ts';
 import { openFileStore } from '../files/store.ts';
 import { startLoopback } from '../loopback/server.ts';
 import { readAssets } from '../pages/assets.ts';
@@ -32,11 +32,13 @@ export async function runLoopback(
     say(store.message);
     return 1;
   }
-  let settings = settingsStore(settingsFolder());
+  const own = settingsStore(settingsFolder());
+  let settings: SettingsStore = own;
   if (wanted.isDemo) {
-    const [begin, entries] = [await settings.read(), await store.value.list()];
+    const [begin, entries] = [await own.read(), await store.value.list()];
     settings = passingSettings(
       demoSettings(begin.ok ? begin.value : firstSettings, entries.ok ? entries.value : []),
+      own,
     );
   }
 

@@ -56,6 +56,7 @@ async function settingsFor(store: FileStore, isDemo: boolean): Promise<SettingsS
   const [begin, entries] = [await own.read(), await store.list()];
   return passingSettings(
     demoSettings(begin.ok ? begin.value : firstSettings, entries.ok ? entries.value : []),
+    own,
   );
 }
 

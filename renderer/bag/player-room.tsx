@@ -85,6 +85,7 @@ function PageTabs() {
       {PAGES.map((page) => (
         <button
           key={page}
+          data-page={page}
           type="button"
           aria-current={page === shown ? 'page' : undefined}
           onClick={() => desk.store.dispatch({ type: 'page-shown', page })}

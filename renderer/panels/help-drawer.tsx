@@ -11,6 +11,7 @@ import numbers from '../help/numbers.md?raw';
 import type { Language } from '../../core/words/language.ts';
 import type { HelpPage } from '../state/app-state.ts';
 import { useApp, useDispatch } from '../state/use-app.ts';
+import { TOUR_STEPS } from '../tour/steps.ts';
 import { Markdown } from './markdown.tsx';
 import { Picture } from './pictograms.tsx';
 import { useWords } from '../state/use-words.ts';
@@ -51,7 +52,10 @@ function OpenDrawer({ page }: { readonly page: HelpPage }) {
       role="dialog"
       aria-label={words.bar.help}
       onKeyDown={(event) => {
-        if (event.key === 'Escape') close();
+        if (event.key !== 'Escape') return;
+        // What is under the drawer stays.
+        event.stopPropagation();
+        close();
       }}
     >
       <div class="help-head">
@@ -81,6 +85,17 @@ function OpenDrawer({ page }: { readonly page: HelpPage }) {
       <div class="help-body" ref={body} tabIndex={0}>
         <Markdown text={PAGES[words.language][page]} />
       </div>
+      {page === 'guide' && (
+        <p class="help-foot">
+          <button
+            type="button"
+            class="small-button"
+            onClick={() => dispatch({ type: 'tour-shown', step: TOUR_STEPS[0].name })}
+          >
+            {words.tour.again}
+          </button>
+        </p>
+      )}
     </section>
   );
 }

@@ -65,6 +65,7 @@ function RoundPages() {
       {PAGES.map(({ name }) => (
         <button
           key={name}
+          data-page={name}
           type="button"
           aria-current={name === page ? 'page' : undefined}
           onClick={() => dispatch({ type: 'page-shown', page: name })}

@@ -6,6 +6,7 @@ import type { PlayerModel } from '../../core/player/model.ts';
 import type { Fault } from '../../core/result.ts';
 import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
 import type { RoomName } from '../rooms/room.ts';
+import type { TourStepName } from '../tour/steps.ts';
 import type {
   ComparisonAnswer,
   HelpPage,
@@ -52,6 +53,9 @@ export type ViewAction =
   | { readonly type: 'layer-set'; readonly layer: Layer; readonly on: boolean }
   | { readonly type: 'hole-up-set'; readonly on: boolean }
   | { readonly type: 'help-shown'; readonly page: HelpPage | null }
+  | { readonly type: 'tour-shown'; readonly step: TourStepName }
+  /** Finished, or left on the way: it does not begin by itself again. */
+  | { readonly type: 'tour-left' }
   | { readonly type: 'shot-chosen'; readonly shot: ShotId | null }
   | { readonly type: 'compare-set'; readonly side: 'A' | 'B'; readonly shot: ShotId | null };
 

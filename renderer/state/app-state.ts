@@ -12,6 +12,7 @@ import type { Fault } from '../../core/result.ts';
 import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
 import type { TreePassage, WayOutOfTrees } from '../workers/ways-out.ts';
 import type { RoomName } from '../rooms/room.ts';
+import type { TourStepName } from '../tour/steps.ts';
 import type { History } from './history.ts';
 
 export interface AppState {
@@ -76,6 +77,8 @@ export interface View {
   readonly showCarries: boolean;
   readonly showLegend: boolean;
   readonly help: HelpPage | null;
+  /** Where the walk round the window is; null when nobody is on it. */
+  readonly tour: TourStepName | null;
   /** What the map paints; null follows the recommendation. */
   readonly chosen: ShotId | null;
   readonly compareA: ShotId | null;

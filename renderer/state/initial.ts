@@ -37,6 +37,7 @@ export function initialState(wishedLanguages: readonly string[] = []): AppState 
       showCarries: true,
       showLegend: false,
       help: null,
+      tour: null,
       chosen: null,
       compareA: null,
       compareB: null,

@@ -16,6 +16,7 @@ import { NO_ANSWERS } from './initial.ts';
 import { dayFor, keepingDay } from './kept-days.ts';
 import { unitsOfRegion } from '../../core/words/language.ts';
 import { currentHole, fileNotes, settledWorkKey, workKey } from './selectors.ts';
+import { roomOfStep } from '../tour/steps.ts';
 
 export function reduce(state: AppState, action: Action): AppState {
   switch (action.type) {
@@ -39,6 +40,8 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'layer-set':
     case 'hole-up-set':
     case 'help-shown':
+    case 'tour-shown':
+    case 'tour-left':
     case 'shot-chosen':
     case 'compare-set':
       return reduceView(state, action);
@@ -231,6 +234,14 @@ function reduceView(state: AppState, action: ViewAction): AppState {
       return { ...state, view: { ...view, holeUp: action.on } };
     case 'help-shown':
       return { ...state, view: { ...view, help: action.page } };
+    case 'tour-shown':
+      return {
+        ...state,
+        history: dropPreview(state.history),
+        view: { ...view, help: null, tour: action.step, room: roomOfStep(action.step) },
+      };
+    case 'tour-left':
+      return { ...state, view: { ...view, tour: null }, settings: { ...state.settings, tourSeen: true } };
     case 'shot-chosen':
       return { ...state, view: { ...view, chosen: action.shot } };
     case 'compare-set':

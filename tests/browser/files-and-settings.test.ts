@@ -140,6 +140,51 @@ describe('files and settings', () => {
     expect(await page.locator('.hole-row').count()).toBe(3);
   });
 
+  it('walks a newcomer round the window, and not again once that was left', async () => {
+    window = await openSmallWindow(browser, { isFirstTime: true });
+    const { page, settings } = window;
+    const card = page.locator('.tour-card');
+    await page.locator('.advice-card').waitFor();
+    expect(await card.locator('[data-tour-said]').textContent()).toContain('What to hit, and the odds');
+    const focused: (string | null)[] = [];
+    for (const room of ['Plan', 'Plan', 'Player', 'Course', 'Round', 'Round']) {
+      expect(await page.locator('.room-switch [aria-current]').textContent()).toBe(room);
+      await page.locator('.tour-ring').waitFor();
+      await card.getByRole('button', { name: 'Go to what is outlined' }).press('Enter');
+      const into = await settles(
+        () =>
+          page.evaluate(() => {
+            const { activeElement } = document;
+            const box = activeElement?.getBoundingClientRect();
+            const ring = document.querySelector('.tour-ring')?.getBoundingClientRect();
+            const isWithin =
+              box !== undefined && ring !== undefined && box.top >= ring.top && box.bottom <= ring.bottom;
+            return isWithin ? (activeElement?.textContent ?? '') : null;
+          }),
+        (text) => text !== null,
+      );
+      focused.push(into);
+      await card.locator('.main-button').click();
+    }
+    expect(focused.slice(2)).toEqual(['Shots', 'Choose and change', 'Cards', 'Playing to it']);
+    expect(await page.locator('.room-switch [aria-current]').textContent()).toBe('Plan');
+    expect(await card.count()).toBe(0);
+    await settles(
+      () => settings.read(),
+      (kept) => kept.ok && kept.value.tourSeen === true,
+    );
+    await page.reload();
+    await page.locator('[data-hole="1"]').waitFor();
+    expect(await card.count()).toBe(0);
+    // From Help it can be taken again; Escape leaves it from anywhere.
+    await page.getByRole('button', { name: 'Help' }).click();
+    await page.getByRole('button', { name: 'Walk me round the window again' }).click();
+    await card.waitFor();
+    await page.locator('[data-hole="1"]').focus();
+    await page.keyboard.press('Escape');
+    await card.waitFor({ state: 'detached' });
+  });
+
   it('follows the system from light to dark', async () => {
     window = await openSmallWindow(browser);
     const { page } = window;

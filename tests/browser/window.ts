@@ -32,6 +32,8 @@ export interface WindowWishes {
   readonly colorScheme?: 'light' | 'dark';
   /** Stands in for the computer's own. */
   readonly disk?: Disk;
+  /** The first walk round the window begins, as for somebody new; otherwise it was seen already. */
+  readonly isFirstTime?: boolean;
 }
 
 /** Debian's Chromium, without what only a desktop needs. */
@@ -65,6 +67,7 @@ export async function openWindow(browser: Browser, wishes: WindowWishes = {}): P
   if (!store.ok) throw new Error(store.message);
   for (const [name, text] of Object.entries(wishes.files ?? {})) await writeFile(join(workspace, name), text);
   const settings = settingsStore(join(home, 'settings'));
+  if (wishes.isFirstTime !== true) await settings.rememberTour();
   if (wishes.lastOpen !== undefined) await keepLastOpen(store.value, settings, wishes.lastOpen);
   const server = await startLoopback({
     store: store.value,

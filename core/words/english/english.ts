@@ -13,6 +13,7 @@ import { prepare } from './prepare.ts';
 import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
 import { sheet } from './sheet.ts';
+import { tour } from './tour.ts';
 import { trees } from './trees.ts';
 import { figures } from './figures.ts';
 
@@ -34,5 +35,6 @@ export const english = {
   round,
   sensitivity,
   sheet,
+  tour,
   trees,
 };

@@ -14,6 +14,7 @@ import { prepare } from './prepare.ts';
 import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
 import { sheet } from './sheet.ts';
+import { tour } from './tour.ts';
 import { trees } from './trees.ts';
 import { figures } from './figures.ts';
 
@@ -33,5 +34,6 @@ export const german: Words = {
   round,
   sensitivity,
   sheet,
+  tour,
   trees,
 };

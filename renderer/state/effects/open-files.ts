@@ -7,6 +7,7 @@ import type { FileEntry, FileKind, Host, HostAnswer, OpenedFile } from '../../..
 import type { Duties } from '../duties.ts';
 import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
+import { TOUR_STEPS } from '../../tour/steps.ts';
 
 type Known = 'course' | 'player';
 
@@ -17,7 +18,9 @@ export async function readSettings(store: Store, host: Host): Promise<void> {
   if (info.ok) dispatch({ type: 'host-connected', info: info.value });
   else tellTrouble(store, wordsOf(store.state()).bar.noAnswer, info.message);
   const settings = await host.readSettings();
-  if (settings.ok) dispatch({ type: 'settings-read', settings: settings.value });
+  if (!settings.ok) return;
+  dispatch({ type: 'settings-read', settings: settings.value });
+  if (settings.value.tourSeen !== true) dispatch({ type: 'tour-shown', step: TOUR_STEPS[0].name });
 }
 
 /** Opens a course and a player. Never rejects: what fails becomes a notice. */

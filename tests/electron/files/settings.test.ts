@@ -88,6 +88,19 @@ describe('settings', () => {
     expect(valueOf(await settingsStore(folder).read())).toEqual(firstSettings);
   });
 
+  it('keep that the first walk is over: alone for somebody new, and for good', async () => {
+    const folder = await temporaryFolder();
+    const store = settingsStore(folder);
+    valueOf(await store.rememberTour());
+    expect(valueOf(await store.read())).toEqual({ ...firstSettings, isNew: true, tourSeen: true });
+    valueOf(await store.write(chosen));
+    expect(valueOf(await store.read())).toEqual({ ...chosen, tourSeen: true });
+    const own = settingsStore(join(folder, 'another'));
+    const shown = passingSettings(firstSettings, own);
+    valueOf(await shown.write({ ...chosen, tourSeen: true }));
+    expect(valueOf(await own.read())).toEqual({ ...firstSettings, isNew: true, tourSeen: true });
+  });
+
   it('for the demo open its course and player, and leave the person’s own alone', async () => {
     const entry = { name: '', modifiedAt: 0, bytes: 1 };
     const wanted = demoSettings(chosen, [
