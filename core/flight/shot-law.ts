@@ -27,11 +27,21 @@ export interface ShotLaw {
   readonly runSdShare: number;
   /** Of the club, radians: a sloping stance turns the face of a lofted one. */
   readonly loft: number;
+  /** How far to the right of its starting line the ball lands on purpose, as a share of its carry; 0 for a straight shot. */
+  readonly curveShare: number;
 }
 
 /** Common practice, no source. A part swing's spread is recorded by where balls end, so most of its run's is in it. */
 const RUN_SD_SHARE = 0.35;
 const PART_RUN_SD_SHARE = 0.1;
+
+/** What club golfers bend a ball by when they mean to: 14 m at 160. Common practice, no source. */
+const CURVE_SHARE = 0.09;
+
+export function curveShareOf(swing: Swing): number {
+  if (swing === 'curved-right') return CURVE_SHARE;
+  return swing === 'curved-left' ? -CURVE_SHARE : 0;
+}
 
 /** A ball from rough stops later; one splashed out of sand comes high and soft. Common practice, no source. */
 function runFactor(lie: LieCode, swing: Swing): number {
@@ -87,6 +97,7 @@ export function shotLaw(
     runFactor: runFactor(lie, spread.swing) * sizeFactor(bag, spreadIndex, base.carryMean, flight),
     runSdShare: spread.swing === 'part' ? PART_RUN_SD_SHARE : RUN_SD_SHARE,
     loft: (spread.club.loftDeg * Math.PI) / 180,
+    curveShare: curveShareOf(spread.swing),
   };
 }
 

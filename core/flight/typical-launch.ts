@@ -65,6 +65,8 @@ const SWING_FACTORS: Readonly<Record<Swing, { readonly angle: number; readonly s
   half: { angle: 0.95, spin: 0.9 },
   part: { angle: 1, spin: 0.9 },
   punch: { angle: 0.42, spin: 0.5 },
+  'curved-left': { angle: 1, spin: 1 },
+  'curved-right': { angle: 1, spin: 1 },
 };
 
 /**
@@ -88,6 +90,8 @@ const SWING_CARRY: Readonly<Record<Exclude<Swing, 'part'>, number>> = {
   'three-quarter': 0.87,
   half: 0.62,
   punch: 0.6,
+  'curved-left': 0.96,
+  'curved-right': 0.96,
 };
 /** A shorter hitter launches higher: so much of the angle is added for a carry of nothing. Common practice, no source. */
 const SHORT_HITTER_RAISE = 1;

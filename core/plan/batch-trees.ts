@@ -1,6 +1,7 @@
 /** The shots of a batch against the trees that stand along the rays of their spot. */
 
 import type { AimedShot } from '../flight/aimed-shot.ts';
+import { sideOfWay } from '../flight/curved-way.ts';
 import type { ShotLaw } from '../flight/shot-law.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import {
@@ -26,6 +27,7 @@ export class BatchTrees {
   private readonly sight: SightBook;
   private lines: SightLines;
   private hitWood = false;
+  private isReadyForCurves = false;
 
   /** On a ground that has trees. */
   constructor(ground: HoleGround) {
@@ -37,10 +39,13 @@ export class BatchTrees {
   /** Makes ready for flights from there. */
   stand(x: number, y: number): void {
     this.lines = this.sight.from(x, y);
+    this.isReadyForCurves = false;
   }
 
   /** Is shot 0 stopped by half of the trees that its flight might get through? */
-  isStopped(shots: BatchShots, bearing: number, day: AimedShot): boolean {
+  isStopped(shots: BatchShots, law: ShotLaw, bearing: number, day: AimedShot): boolean {
+    const sideAt = sideOfWay(law, shots.level[0]!);
+    if (sideAt !== null) return this.stopOnCurve(shots, 0, day, false, Math.LN2, sideAt) !== NOT_STOPPED;
     const entry = this.lines.entry(rayOf(bearing), shots.carry[0]!);
     return countOf(entry) > 0 && this.stopOn(shots, entry, 0, day, false, Math.LN2) !== NOT_STOPPED;
   }
@@ -57,22 +62,59 @@ export class BatchTrees {
   ): void {
     const { poorU, canopyDepth, rollZ } = draws;
     const { lines, trees } = this;
-    const { ux, uy, turn, level, carry, poor, stopped, endX, endY } = shots;
+    const { ux, uy, level, poor, stopped, endX, endY } = shots;
     // The walk keeps one start for all who use it.
     trees.startAt(lines.x, lines.y, lines.startElevation);
     for (let i = from, k = 0; i < to; i++, k++) {
-      const entry = lines.entry(rayOf(bearing + turn[k]!), carry[k]!);
-      if (countOf(entry) === 0) continue;
       const isPoor = poor[k] === 1;
-      const at = this.stopOn(shots, entry, k, day, isPoor, canopyDepth[i]!);
+      const depth = canopyDepth[i]!;
+      let at: number;
+      let sideM = 0;
+      const sideAt = law.curveShare === 0 ? null : sideOfWay(law, level[k]!);
+      if (sideAt === null) {
+        at = this.meetStraight(shots, k, bearing, day, isPoor, depth);
+      } else {
+        at = this.stopOnCurve(shots, k, day, isPoor, depth, sideAt);
+        sideM = sideAt(at);
+      }
       if (at === NOT_STOPPED) continue;
       const u = poorU[i]!;
       const keptU = isPoor ? u / law.poorShare : (u - law.poorShare) / (1 - law.poorShare);
-      trees.drop(ux[k]!, uy[k]!, at, level[k]!, day, isPoor, keptU, rollZ[i]!, this.hitWood);
+      trees.drop(ux[k]!, uy[k]!, at, level[k]!, day, isPoor, keptU, rollZ[i]!, this.hitWood, sideM);
       stopped[k] = 1;
       endX[k] = trees.restX;
       endY[k] = trees.restY;
     }
+  }
+
+  private meetStraight(
+    shots: BatchShots,
+    k: number,
+    bearing: number,
+    day: AimedShot,
+    isPoor: boolean,
+    depth: number,
+  ): number {
+    const entry = this.lines.entry(rayOf(bearing + shots.turn[k]!), shots.carry[k]!);
+    return countOf(entry) === 0 ? NOT_STOPPED : this.stopOn(shots, entry, k, day, isPoor, depth);
+  }
+
+  /** A curved flight leaves the rays: it is followed step by step. */
+  private stopOnCurve(
+    shots: BatchShots,
+    k: number,
+    day: AimedShot,
+    isPoor: boolean,
+    depth: number,
+    sideAt: (alongM: number) => number,
+  ): number {
+    const { lines, trees } = this;
+    if (!this.isReadyForCurves) trees.stand(lines.x, lines.y, lines.startElevation);
+    this.isReadyForCurves = true;
+    const [dx, dy] = [shots.ux[k]!, shots.uy[k]!];
+    const at = trees.stopOnCurve(dx, dy, shots.level[k]!, shots.carry[k]!, day, isPoor, depth, sideAt);
+    this.hitWood = trees.hitWood;
+    return at;
   }
 
   /** Distance at which something on the ray stops shot `k`, or `NOT_STOPPED`. */

@@ -14,6 +14,7 @@ import { HEIGHT_SD_SHARE } from '../recovery/shot-heights.ts';
 import type { LawBook } from './choices.ts';
 import type { Choice, LipBlock, Spot } from './model.ts';
 import { isPastHole } from './past-hole.ts';
+import { isForTrees } from './tree-swings.ts';
 
 /** Standard deviations of height that a shot must have to spare: five solid strikes in six clear the lip. */
 const SPARE_SD = 1;
@@ -95,8 +96,7 @@ export function lipBlocks(
   if (lip === null) return [];
   const distanceM = Math.hypot(pin.x - x, pin.y - y);
   return book.player.spreads.flatMap(({ club, swing, carryMean }, spreadIndex): LipBlock[] => {
-    // as in `sensibleChoices`: punches are for trees and rough
-    if (swing === 'part' || swing === 'punch') return [];
+    if (swing === 'part' || isForTrees(swing)) return [];
     const law = book.lawOf(spreadIndex, lie, carryMean);
     if (law === null || isPastHole(law.carryMean, distanceM) || clearsLip(law, bearing, law.carryMean, lip))
       return [];

@@ -4,6 +4,7 @@
  */
 
 import { type AimedShot, aimedShot } from '../flight/aimed-shot.ts';
+import { sideOfWay } from '../flight/curved-way.ts';
 import { carryToRise } from '../flight/flight-table.ts';
 import type { ShotLaw } from '../flight/shot-law.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
@@ -138,11 +139,15 @@ export class ShotResolver extends RasterReader {
     }
     if (this.trees !== null) {
       const depth = draws.canopyDepth[i]!;
-      const at = this.trees.stopOn(bearing + direction, dx, dy, level, carry, day, poor, depth);
+      const sideAt = sideOfWay(law, level);
+      const at =
+        sideAt === null
+          ? this.trees.stopOn(bearing + direction, dx, dy, level, carry, day, poor, depth)
+          : this.trees.stopOnCurve(dx, dy, level, carry, day, poor, depth, sideAt);
       if (at >= 0) {
         const u = draws.poorU[i]!;
         const keptU = poor ? u / law.poorShare : (u - law.poorShare) / (1 - law.poorShare);
-        this.trees.drop(dx, dy, at, level, day, poor, keptU, draws.rollZ[i]!);
+        this.trees.drop(dx, dy, at, level, day, poor, keptU, draws.rollZ[i]!, undefined, sideAt?.(at) ?? 0);
         this.stoppedByTree = true;
         this.finish(this.trees.restX, this.trees.restY);
         this.places[0] = this.endX;

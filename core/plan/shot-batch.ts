@@ -85,7 +85,7 @@ export class ShotBatch extends RasterReader {
     shots.uy[0] = Math.cos(bearing + direction);
     shots.level[0] = carry;
     shots.carry[0] = carry;
-    return this.trees.isStopped(shots, bearing + direction, day);
+    return this.trees.isStopped(shots, law, bearing + direction, day);
   }
 
   /** Level carry, direction and whether the strike was poor. */

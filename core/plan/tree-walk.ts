@@ -27,7 +27,7 @@ export class TreeWalk extends RasterReader {
   private trunks: readonly MetTrunk[] = [];
   readonly allTrunks: readonly MetTrunk[];
   /** The last ball was stopped by wood, not by a crown. */
-  private hitWood = false;
+  hitWood = false;
   private readonly clear: Uint8Array;
   private readonly highest: number;
   private readonly storeyBase: number;
@@ -85,7 +85,52 @@ export class TreeWalk extends RasterReader {
     return trunk;
   }
 
-  /** The ball that was stopped `at` metres along its way comes to rest. `keptU` uniform and `turnZ` normal are its luck. */
+  /**
+   * The same for a curved flight, which leaves the line to where it lands by `sideAt` metres to the right: along its way step by
+   * step, since what is known of straight lines does not hold. `stand` comes first.
+   */
+  stopOnCurve(
+    dx: number,
+    dy: number,
+    carry: number,
+    reach: number,
+    { window }: AimedShot,
+    poor: boolean,
+    depth: number,
+    sideAt: (alongM: number) => number,
+  ): number {
+    const { ground } = this;
+    const launch = poor ? window.tanLaunch * POOR_LAUNCH : window.tanLaunch;
+    const heightAt = (r: number): number =>
+      this.startElevation + r * launch * (1 - r / carry) * (1 + (window.skew * r) / carry);
+    let trunk = -1;
+    for (const { x, y, meetsM, topM } of this.trunks) {
+      const along = (x - this.fromX) * dx + (y - this.fromY) * dy;
+      if (along <= 0 || along >= reach || (trunk >= 0 && along >= trunk)) continue;
+      const aside = (x - this.fromX) * dy - (y - this.fromY) * dx - sideAt(along);
+      if (Math.abs(aside) <= meetsM && heightAt(along) < topM) trunk = along;
+    }
+    const before = trunk >= 0 ? trunk : reach;
+    let passed = 0;
+    for (let r = CANOPY_STEP_M / 2; r < before; r += CANOPY_STEP_M) {
+      const side = sideAt(r);
+      const cell = this.cellAt(this.fromX + dx * r + dy * side, this.fromY + dy * r - dx * side);
+      const crown = ground.canopyTop[cell]!;
+      const above = heightAt(r) - (this.elevation === null ? 0 : this.elevation[cell]!);
+      if (crown === 0 || above >= crown) continue;
+      const isInCrown = above > ground.canopyBase[cell]!;
+      if (isInCrown) passed += ground.canopyDensity[cell]! * CANOPY_STEP_M;
+      else if (this.lie[cell] === Lie.woods) passed += STEMS_PER_M * CANOPY_STEP_M;
+      if (passed > depth) {
+        this.hitWood = !isInCrown;
+        return r;
+      }
+    }
+    this.hitWood = true;
+    return trunk;
+  }
+
+  /** The ball that was stopped `at` metres along its way comes to rest. `keptU` uniform and `turnZ` normal are its luck; `sideM`: how far right of the line to its landing. */
   drop(
     dx: number,
     dy: number,
@@ -96,13 +141,14 @@ export class TreeWalk extends RasterReader {
     keptU: number,
     turnZ: number,
     byWood = this.hitWood,
+    sideM = 0,
   ): void {
     const { window } = day;
     const f = at / carry;
     const launch = poor ? window.tanLaunch * POOR_LAUNCH : window.tanLaunch;
     const flown = at * launch * (1 - f) * (1 + window.skew * f);
-    const hitX = this.fromX + dx * at;
-    const hitY = this.fromY + dy * at;
+    const hitX = this.fromX + dx * at + dy * sideM;
+    const hitY = this.fromY + dy * at - dx * sideM;
     const fall = this.elevation === null ? 0 : this.elevation[this.cellAt(hitX, hitY)]! - this.startElevation;
     // Air takes speed in proportion to the way; a shorter shot of the same club starts slower.
     const speed =
@@ -116,8 +162,9 @@ export class TreeWalk extends RasterReader {
     );
     // A ball thrown back comes down between the tree and the player at the nearest.
     const along = Math.max(0, at + rest.along);
-    this.restX = this.fromX + dx * along + dy * rest.right;
-    this.restY = this.fromY + dy * along - dx * rest.right;
+    const right = sideM + rest.right;
+    this.restX = this.fromX + dx * along + dy * right;
+    this.restY = this.fromY + dy * along - dx * right;
   }
 
   /** Distance of the nearest trunk that a flight of (level) carry `carry` meets before `reach`, or -1. */

@@ -7,6 +7,7 @@
 import * as v from 'valibot';
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
 import { ShotSourceSchema } from './csv/mapping.ts';
+import { SWINGS } from './model.ts';
 
 /** Rule 4.1b: no more clubs than this in a round. */
 export const MOST_CLUBS_IN_PLAY = 14;
@@ -25,7 +26,7 @@ function text(longest: number) {
   return v.pipe(v.string(), v.minLength(1), v.maxLength(longest));
 }
 
-const SwingSchema = v.picklist(['full', 'three-quarter', 'half', 'punch', 'part']);
+const SwingSchema = v.picklist(SWINGS);
 const DirectionDegSchema = number(-90, 90);
 const DistanceSchema = number(0, 500);
 
@@ -45,7 +46,7 @@ const BagClubSchema = v.looseObject({
   kind: v.picklist(['driver', 'wood', 'hybrid', 'iron', 'wedge', 'putter']),
   loftDeg: number(0, 80),
   lengthM: v.optional(number(0.3, 1.6)),
-  swings: v.pipe(v.array(SwingSchema), v.minLength(1), v.maxLength(5)),
+  swings: v.pipe(v.array(SwingSchema), v.minLength(1), v.maxLength(SWINGS.length)),
   /** False for a club that stays at home this round. */
   inRound: v.optional(v.boolean()),
   /** Lies from which the player leaves it in the bag, beside those that rule it out anyway. */

@@ -8,7 +8,20 @@ import type { BagPosterior } from './posterior.ts';
 export type ClubKind = 'driver' | 'wood' | 'hybrid' | 'iron' | 'wedge' | 'putter';
 
 /** `part` is any length below a full wedge, its carry chosen freely; `punch` is low under branches. */
-export type Swing = 'full' | 'three-quarter' | 'half' | 'punch' | 'part';
+/**
+ * Ways to swing a club. A curved shot starts aside and bends back to its aim, round what stands between: to the left is a draw
+ * for the right-handed and a fade for the left-handed.
+ */
+export const SWINGS = [
+  'full',
+  'three-quarter',
+  'half',
+  'punch',
+  'part',
+  'curved-left',
+  'curved-right',
+] as const;
+export type Swing = (typeof SWINGS)[number];
 
 export interface Club {
   readonly name: string;

@@ -73,12 +73,14 @@ interface SwingFactors {
 
 /**
  * A punch carries about 60 % of the full swing; shorter swings keep the same share of error in carry, and stray a
- * little less. Common practice, no source.
+ * little less. A shot bent on purpose carries a little less and scatters more. Common practice, no source.
  */
-const DERIVED: Readonly<Record<'punch' | 'three-quarter' | 'half', SwingFactors>> = {
+const DERIVED: Readonly<Record<Exclude<Swing, 'full' | 'part'>, SwingFactors>> = {
   punch: { carry: 0.6, carrySd: 0.7, direction: 0.9, poor: 0.9 },
   'three-quarter': { carry: 0.87, carrySd: 0.9, direction: 0.95, poor: 0.9 },
   half: { carry: 0.62, carrySd: 0.72, direction: 0.95, poor: 0.8 },
+  'curved-left': { carry: 0.96, carrySd: 1.15, direction: 1.3, poor: 1.15 },
+  'curved-right': { carry: 0.96, carrySd: 1.15, direction: 1.3, poor: 1.15 },
 };
 
 /** The law of any swing below the full one, from the full swing. */

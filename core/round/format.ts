@@ -7,6 +7,7 @@
 import * as v from 'valibot';
 import { ConditionsSchema } from '../conditions/conditions.ts';
 import { LIE_NAMES } from '../ground/lies.ts';
+import { SWINGS } from '../player/model.ts';
 import { type Fault, refuse, type Result, succeed } from '../result.ts';
 
 /** Longest text that is read, in UTF-16 code units. */
@@ -29,7 +30,7 @@ function text(longest: number) {
 const HoleNumberSchema = whole(1, 999);
 const LonLatSchema = v.tuple([number(-180, 180), number(-90, 90)]);
 const LieSchema = v.picklist(LIE_NAMES);
-const SwingSchema = v.picklist(['full', 'three-quarter', 'half', 'punch', 'part']);
+const SwingSchema = v.picklist(SWINGS);
 
 const TeesSchema = v.looseObject({
   courseRating: number(1, 90),

@@ -14,6 +14,8 @@ export const SWING_WORDS: readonly (readonly [Swing, string])[] = [
   ['half', 'half'],
   ['punch', 'punch'],
   ['part', 'part, by feel'],
+  ['curved-left', 'curved left'],
+  ['curved-right', 'curved right'],
 ];
 
 export const KIND_WORDS: readonly (readonly [ClubKind, string])[] = [

@@ -1,6 +1,7 @@
 /** Paints shots: sampled balls, spread ellipses, the line and its aim. Two shots differ in hue, dash and shape. */
 
 import type { LocalFrame } from '../../core/course/local-frame.ts';
+import { curveShareOf } from '../../core/flight/shot-law.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import type { ShotSample, Spot, SpreadEllipse } from '../../core/plan/model.ts';
 import type { Brush, Painter } from './canvas-layer.ts';
@@ -148,19 +149,34 @@ function paintLine(
   palette: Palette,
   comparing: boolean,
 ): void {
-  const from = brush.place(frame.toSpot(shot.from));
-  const aim = brush.place(frame.toSpot(shot.aim));
+  const way = wayOf(shot, frame).map((spot) => brush.place(spot));
+  const aim = way.at(-1)!;
   const style = styleOf(shot.part, palette);
   if (shot.part === 'ghost') {
-    casedLine(brush.context, [from, aim], style.colour, style.casing, 1.4, [1, 5]);
+    casedLine(brush.context, way, style.colour, style.casing, 1.4, [1, 5]);
     ringAt(brush.context, aim, style, 5);
     return;
   }
-  casedLine(brush.context, [from, aim], style.colour, style.casing, 2.6, style.dash);
+  casedLine(brush.context, way, style.colour, style.casing, 2.6, style.dash);
   const isSwing = shot.option === null || (shot.option.kind === 'shot' && shot.option.clubKind !== 'putter');
   if (pin !== null && isSwing && !comparing) dottedLine(brush.context, aim, brush.place(pin), style.colour);
   if (shot.part === 'rival') diamondAt(brush.context, aim, style, 8);
   else if (comparing) ringAt(brush.context, aim, style, 7);
+}
+
+const CURVE_STEPS = 24;
+
+/** From the ball to the aim; a shot that is bent on purpose on a parabola, which is near enough to see what it goes round. */
+function wayOf({ from, aim, option }: DrawnShot, frame: LocalFrame): readonly Spot[] {
+  const [start, end] = [frame.toSpot(from), frame.toSpot(aim)];
+  const curve = option === null ? 0 : curveShareOf(option.swing);
+  if (curve === 0) return [start, end];
+  const [dx, dy] = [end.x - start.x, end.y - start.y];
+  return Array.from({ length: CURVE_STEPS + 1 }, (_, k) => {
+    const share = k / CURVE_STEPS;
+    const right = curve * (share * share - share);
+    return { x: start.x + share * dx + right * dy, y: start.y + share * dy - right * dx };
+  });
 }
 
 type Point = readonly [number, number];

@@ -12,6 +12,7 @@ import { evaluateChoice } from '../../core/plan/options.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { lieOfSpot } from '../../core/plan/sample.ts';
 import { aimAlong, shotTurn } from '../../core/plan/shot-turn.ts';
+import { isForTrees } from '../../core/plan/tree-swings.ts';
 import type { StrokesField } from '../../core/plan/strokes-field.ts';
 import type { ShotLaw } from '../../core/flight/shot-law.ts';
 import type { Swing } from '../../core/player/model.ts';
@@ -95,11 +96,15 @@ function swung(prepared: PreparedHole, lie: LieCode, spreadIndex: number, carryM
     spreadIndex,
     carryM: carryMean,
     law,
-    shot: recoveryShot({ ...spread, carryMean, carrySd, directionMean, directionSd }, prepared.conditions),
+    shot: recoveryShot(
+      { ...spread, carryMean, carrySd, directionMean, directionSd },
+      prepared.conditions,
+      law.curveShare,
+    ),
   };
 }
 
-/** Full swings and punches, and one club for short ways out: the first that is used for part swings, as the plan has it. */
+/** Full, low and curved swings, and one club for short ways out: the first that is used for part swings, as the plan has it. */
 function shotsToTry(prepared: PreparedHole, lie: LieCode): (() => Swung | null)[] {
   const { spreads } = prepared.player;
   const short = spreads.findIndex(
@@ -108,7 +113,7 @@ function shotsToTry(prepared: PreparedHole, lie: LieCode): (() => Swung | null)[
   const shorts = SHORT_CARRIES_M.filter((carryM) => carryM <= (spreads[short]?.carryMean ?? 0));
   return [
     ...spreads.flatMap(({ swing, carryMean }, i) =>
-      swing === 'full' || swing === 'punch' ? [() => swung(prepared, lie, i, carryMean)] : [],
+      swing === 'full' || isForTrees(swing) ? [() => swung(prepared, lie, i, carryMean)] : [],
     ),
     ...shorts.map((carryM) => () => swung(prepared, lie, short, carryM)),
   ];
@@ -159,9 +164,9 @@ export function* waysOut(
   return worthTelling(ways);
 }
 
-/** The aim for a line of flight, a bias of the player's allowed for. */
+/** The aim for the line on which a flight starts, a bias of the player's allowed for; a curved one lands beside that line. */
 function aimOf({ ground }: PreparedHole, { x, y }: Spot, law: ShotLaw, line: number): number {
-  return aimAlong(ground, x, y, law, line - law.directionMean);
+  return aimAlong(ground, x, y, law, line + Math.atan(law.curveShare) - law.directionMean);
 }
 
 function landing({ x, y }: Spot, bearing: number, carryM: number): Spot {
@@ -176,8 +181,8 @@ function likeliest(
   found: readonly Candidate[],
 ): readonly Candidate[] {
   const { ground } = prepared;
-  const isOut = ({ shot, option: { bearing } }: Candidate): boolean => {
-    const { x, y } = landing(spot, bearing, shot.carryM(bearing));
+  const isOut = ({ shot, law, option: { bearing } }: Candidate): boolean => {
+    const { x, y } = landing(spot, bearing + Math.atan(law.curveShare), shot.carryM(bearing));
     const lie = lieAt(ground, x, y);
     return isOnRaster(ground, x, y) && lie !== Lie.woods && lie !== Lie.outOfBounds && !isPenaltyArea(lie);
   };
@@ -211,7 +216,8 @@ export function treePassage(prepared: PreparedHole, spot: Spot, choice: Choice):
   const one = swung(prepared, lieOfSpot(prepared, spot), choice.spreadIndex, choice.carryM);
   if (one === null) return null;
   const { shot, law } = one;
-  const bearing = choice.bearing + law.directionMean + shotTurn(ground, x, y, law, choice.bearing);
+  const landing = choice.bearing + law.directionMean + shotTurn(ground, x, y, law, choice.bearing);
+  const bearing = landing - Math.atan(law.curveShare);
   const gaps = gapsFor(ground, x, y, bearing, SIDE, shot);
   const gap = gaps.find(({ from, to }) => from <= bearing && bearing <= to) ?? null;
   const over = clearanceOver(ground, x, y, bearing, shot);

@@ -166,6 +166,35 @@ describe('among trees, shots of a batch', () => {
     expect(Math.abs(stopped - alone) / alone).toBeLessThan(0.02);
   });
 
+  it('that are bent on purpose go the same way as each alone, round what stands on the straight line', () => {
+    const bent = lawOf({ swing: 'curved-right', directionMean: 0 }, DEFAULT_CONDITIONS);
+    const straight = lawOf({ directionMean: 0 }, DEFAULT_CONDITIONS);
+    let stopped = 0;
+    for (const spot of SPOTS) {
+      for (const bearing of BEARINGS) {
+        const seen = playBoth(hole, bent, spot, bearing, 256);
+        expect(seen.same).toBe(seen.shots);
+        stopped += seen.stopped;
+      }
+    }
+    expect(stopped).toBeGreaterThan(0);
+    // A trunk-like crown half way: in the way of the straight ball, passed on the left by the one that bends to the right.
+    const tree = { topM: 60, baseM: 0, densityPerM: 100 };
+    const half = flatGround({ lengthM: 300, trees: [{ x: 0, y: -210, radiusM: 1.2, canopy: tree }] });
+    const resolver = new ShotResolver(half);
+    const middle = handDraws({ poorU: 0.99, canopyDepth: 1 });
+    resolver.resolve(0, -280, straight, 0, middle, 0);
+    expect(resolver.stoppedByTree).toBe(true);
+    resolver.resolve(0, -280, bent, 0, middle, 0);
+    expect(resolver.stoppedByTree).toBe(false);
+    const aside = flatGround({ lengthM: 300, trees: [{ x: -3, y: -210, radiusM: 1.2, canopy: tree }] });
+    const left = new ShotResolver(aside);
+    left.resolve(0, -280, bent, 0, middle, 0);
+    expect(left.stoppedByTree).toBe(true);
+    left.resolve(0, -280, straight, 0, middle, 0);
+    expect(left.stoppedByTree).toBe(false);
+  });
+
   it('are blocked where most of their middle would be stopped', () => {
     const law = lawOf(
       { loftDeg: 12, swing: 'punch', carrySd: 0, directionSd: 0, directionMean: 0, poorShare: 0 },

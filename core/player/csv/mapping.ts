@@ -4,6 +4,7 @@
  */
 
 import * as v from 'valibot';
+import { SWINGS } from '../model.ts';
 
 const text = (longest: number) => v.pipe(v.string(), v.maxLength(longest));
 const name = (longest: number) => v.pipe(v.string(), v.minLength(1), v.maxLength(longest));
@@ -62,7 +63,7 @@ export const ShotMappingSchema = v.looseObject({
   columns: v.pipe(v.array(ColumnRuleSchema), v.minLength(1), v.maxLength(60)),
   /** Names of clubs in the file and in the bag. */
   clubNames: v.optional(v.record(name(60), name(60))),
-  swingNames: v.optional(v.record(name(60), v.picklist(['full', 'three-quarter', 'half', 'punch', 'part']))),
+  swingNames: v.optional(v.record(name(60), v.picklist(SWINGS))),
   /** For a table without a column of clubs: the club that all its shots were hit with. */
   club: v.optional(name(60)),
   conditions: v.optional(TableConditionsSchema),

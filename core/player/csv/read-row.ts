@@ -2,7 +2,7 @@
 
 import { type Result, refuse, succeed } from '../../result.ts';
 import type { BagClub, RecordedShot } from '../format.ts';
-import type { Swing } from '../model.ts';
+import { type Swing, SWINGS } from '../model.ts';
 import {
   angleUnitOf,
   degreesOf,
@@ -39,7 +39,6 @@ export interface RowFault {
 }
 
 const MOST_DISTANCE_M = 500;
-const SWINGS: readonly Swing[] = ['full', 'three-quarter', 'half', 'punch', 'part'];
 
 export class RowReader {
   private readonly rules: Readonly<Partial<Record<ColumnField, ColumnRule>>>;

@@ -7,6 +7,8 @@ export const golf = {
     half: 'half',
     punch: 'punch',
     part: 'part swing',
+    'curved-left': 'curved left',
+    'curved-right': 'curved right',
   },
   lies: {
     rough: 'rough',
@@ -133,5 +135,7 @@ export const golf = {
     half: 'half',
     punch: 'punch',
     part: 'part',
+    'curved-left': 'curved left',
+    'curved-right': 'curved right',
   },
 };

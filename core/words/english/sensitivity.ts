@@ -39,6 +39,8 @@ export const sensitivity = {
     half: ' half',
     punch: ' punch',
     part: ' part swing',
+    'curved-left': ' curved left',
+    'curved-right': ' curved right',
   },
   takesOver: ({ club, at }: At & { readonly club: string }) => `from ${at} the ${club} takes over`,
   saves: ({ gain, error }: { readonly gain: string; readonly error: string }) =>

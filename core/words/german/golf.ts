@@ -9,6 +9,8 @@ export const golf: typeof english = {
     half: 'halb',
     punch: 'Punch',
     part: 'Teilschwung',
+    'curved-left': 'Linkskurve',
+    'curved-right': 'Rechtskurve',
   },
   lies: {
     rough: 'Rough',
@@ -135,5 +137,7 @@ export const golf: typeof english = {
     half: 'halb',
     punch: 'Punch',
     part: 'Teilschwung',
+    'curved-left': 'Linkskurve',
+    'curved-right': 'Rechtskurve',
   },
 };

@@ -35,6 +35,8 @@ export const sensitivity: typeof english = {
     half: ' halb',
     punch: ' Punch',
     part: ' Teilschwung',
+    'curved-left': ' mit Linkskurve',
+    'curved-right': ' mit Rechtskurve',
   },
   takesOver: ({ club, at }) => `ab ${at} lohnt ${club} mehr`,
   saves: ({ gain, error }) => ` (spart ${gain} ± ${error})`,
