@@ -1,5 +1,7 @@
 /** A tagged answer for functions that can refuse: the value, or the reasons in words a person can act on. */
 
+import type { Told } from './words/told.ts';
+
 export type Result<T, E> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly error: E };
@@ -21,6 +23,8 @@ export interface Fault {
   readonly where: string;
   /** What is wrong and what to do, one or two short sentences. */
   readonly message: string;
+  /** The same as entries of the catalogue, where they are: for telling it in the language of the window. */
+  readonly told?: { readonly where?: Told; readonly message: Told };
   /** Index into the file's feature list where there is one. */
   readonly featureIndex?: number;
 }

@@ -20,6 +20,7 @@ import { transformDraws } from './posterior/transform-draws.ts';
 import { measuredPart, partPosterior } from './measured-part.ts';
 import { levelName, type PlayerLevel, presetSpread } from './presets.ts';
 import type { PartShot } from './short-game.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 
 const DEGREE = Math.PI / 180;
 
@@ -109,36 +110,50 @@ export class BagReading {
     const evidence = this.evidence.find((one) => one.club.name === bagClub.name && one.swing === swing)!;
     const count = evidence.shots.length;
     const handicap = Math.round(this.level.handicap * 10) / 10;
-    const name = swing === 'full' ? bagClub.name : `${bagClub.name}, ${swing} swing,`;
+    const name =
+      swing === 'full'
+        ? bagClub.name
+        : told(({ faults }) => faults.player.clubSwing, {
+            club: bagClub.name,
+            swing: told(({ golf }) => golf.shortSwings[swing]),
+          });
     const faults: Fault[] = [];
-    const warn = (code: string, message: string): number =>
-      faults.push({ severity: 'warning', code, where, message });
+    const warn = (code: string, message: Told): number =>
+      faults.push(toldFault({ severity: 'warning', code, where, message }));
     const left = count === 0 ? 0 : this.strays(bagClub, swing);
     if (left > 0) {
-      const readings = left === 1 ? '1 reading is' : `${left} readings are`;
-      warn('shot-too-long', `${name}: ${readings} left out, too long for this club. Check the readings.`);
+      const readings = told(({ faults }) => faults.player.readings, { count: left });
+      warn(
+        'shot-too-long',
+        told(({ faults }) => faults.player.tooLong, { club: name, readings }),
+      );
     }
     if (count >= LEAST_SHOTS || (count === 0 && bagClub.stated !== undefined)) return faults;
-    const told =
+    const on =
       swing === 'full' && bagClub.stated !== undefined
-        ? 'on what you state'
+        ? told(({ faults }) => faults.player.onStated)
         : swing === 'full'
-          ? `on the preset for handicap ${handicap}`
-          : 'on the full swing';
+          ? told(({ faults }) => faults.player.onPreset, { handicap })
+          : told(({ faults }) => faults.player.onFull);
     if (count > 0) {
       warn(
         'few-shots',
-        `${name} has ${countShots(count)}; with fewer than ${LEAST_SHOTS} it leans mostly ${told} and on the other clubs.`,
+        told(({ faults }) => faults.player.fewShots, {
+          club: name,
+          shots: countShots(count),
+          least: LEAST_SHOTS,
+          on,
+        }),
       );
     } else if (swing === 'full') {
       const share = spread.carryMean / evidence.expected.carryMean;
       const fitted =
         Math.abs(share - 1) < 0.005
           ? ''
-          : ` Its carry is set to ${Math.round(100 * share)} % of the preset, in line with the clubs that are known.`;
+          : told(({ faults }) => faults.player.fitted, { percent: Math.round(100 * share) });
       warn(
         'few-shots',
-        `${name} has ${countShots(0)}; the preset for handicap ${handicap} is used until it has some.${fitted}`,
+        told(({ faults }) => faults.player.noShots, { club: name, shots: countShots(0), handicap, fitted }),
       );
     }
     return faults;
@@ -217,6 +232,8 @@ function clubOf(club: BagClub): Club {
   return { name, kind, loftDeg, swings, ...(lengthM === undefined ? {} : { lengthM }) };
 }
 
-function countShots(count: number): string {
-  return count === 1 ? '1 measured shot' : `${count === 0 ? 'no' : count} measured shots`;
+function countShots(count: number): Told {
+  return count === 0
+    ? told(({ faults }) => faults.player.noneYet)
+    : told(({ faults }) => faults.player.shots, { count });
 }

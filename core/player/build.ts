@@ -13,11 +13,12 @@ import { inferLevel } from './infer-level.ts';
 import { LEAST_SHOTS } from './measured-shot.ts';
 import type { PlayerModel } from './model.ts';
 import { type BagPosterior, type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
-import { levelName, type PlayerLevel } from './presets.ts';
+import { levelTold, type PlayerLevel } from './presets.ts';
 import { readPutting } from './read-putting.ts';
 import { dayOf, weightOfAge } from './recency.ts';
 import type { PartShot } from './short-game.ts';
 import type { StillAir } from './still-air.ts';
+import { told, toldFault } from '../words/told.ts';
 
 export interface BuildSettings {
   /** The day from which the age of shots counts (ISO 8601); by default the day of the newest shot. */
@@ -122,17 +123,17 @@ function checkBag(bag: readonly BagClub[]): readonly Fault[] {
   const seen = new Set<string>();
   bag.forEach(({ name }, index) => {
     if (seen.has(name)) {
-      const message = `The bag holds "${name}" twice. Give one of them another name, such as its loft.`;
-      faults.push({ severity: 'error', code: 'club-twice', where: `bag[${index}]`, message });
+      const message = told(({ faults }) => faults.player.twice, { club: name });
+      faults.push(toldFault({ severity: 'error', code: 'club-twice', where: `bag[${index}]`, message }));
     }
     seen.add(name);
   });
   if (bag.every(({ kind }) => kind === 'putter')) {
-    const message = 'The bag holds no club but a putter. Add the clubs that are played.';
-    faults.push({ severity: 'error', code: 'no-clubs', where: 'bag', message });
+    const message = told(({ faults }) => faults.player.onlyPutter);
+    faults.push(toldFault({ severity: 'error', code: 'no-clubs', where: 'bag', message }));
   } else if (!bag.some((club) => club.kind !== 'putter' && isInRound(club))) {
-    const message = 'No club but a putter is chosen for the round. Choose the clubs that go out.';
-    faults.push({ severity: 'error', code: 'no-clubs', where: 'bag', message });
+    const message = told(({ faults }) => faults.player.noneChosen);
+    faults.push(toldFault({ severity: 'error', code: 'no-clubs', where: 'bag', message }));
   }
   return faults;
 }
@@ -148,11 +149,11 @@ function readLevel(
   if (document.handicap !== undefined) return succeed({ handicap: document.handicap, group, hand });
   const inferred = inferLevel(document.bag, groups, group, hand);
   if (inferred === undefined) {
-    const message = `There is neither a handicap nor a club with at least ${LEAST_SHOTS} measured shots or a stated carry. Add a handicap, or measure one club.`;
-    return refuse({ severity: 'error', code: 'level-unknown', where: 'handicap', message });
+    const message = told(({ faults }) => faults.player.noLevel, { least: LEAST_SHOTS });
+    return refuse(toldFault({ severity: 'error', code: 'level-unknown', where: 'handicap', message }));
   }
-  const message = `There is no handicap: what is not measured is taken from the preset that fits the carries best (${levelName(inferred)}). Add the handicap.`;
-  warnings.push({ severity: 'warning', code: 'handicap-missing', where: 'handicap', message });
+  const message = told(({ faults }) => faults.player.noHandicap, { level: levelTold(inferred) });
+  warnings.push(toldFault({ severity: 'warning', code: 'handicap-missing', where: 'handicap', message }));
   return succeed(inferred);
 }
 

@@ -12,8 +12,9 @@ import type { LieWidening, MeasuredShot } from './measured-shot.ts';
 import type { LieEffect, Swing } from './model.ts';
 import { dayOf } from './recency.ts';
 import { type AirDoubt, isOrdinary, type PlacedShot, type StillAir, weatherDoubt } from './still-air.ts';
-import { LIE_SAID, readLie } from './shot-lie.ts';
-import { english } from '../words/english/english.ts';
+import { readLie } from './shot-lie.ts';
+import { tell, told, type Told } from '../words/told.ts';
+import { capital, type Words } from '../words/words.ts';
 
 const DEGREE = Math.PI / 180;
 /** No carry shorter than this can be told from a missed ball. */
@@ -38,7 +39,7 @@ export interface CountedShot {
   readonly doubts: readonly CountDoubt[];
 }
 
-export type CountDoubt = AirDoubt | { readonly kind: 'lie'; readonly said: string };
+export type CountDoubt = AirDoubt | { readonly kind: 'lie'; readonly told: Told };
 
 /** The shot as it was measured, before anything is taken off; or why it cannot count at all. */
 export function readShot(club: BagClub | undefined, swing: Swing, shot: RecordedShot): PlacedShot | LeftOut {
@@ -111,7 +112,7 @@ export class ShotCounter {
     if (lie === null) {
       doubts.push({
         kind: 'lie',
-        said: `the lie “${written ?? ''}” is not known; it is taken as a good one`,
+        told: told(({ spread }) => spread.doubts.lie, { lie: written ?? '' }),
       });
       return null;
     }
@@ -135,50 +136,57 @@ export function countedWords(
   { shot, isConverted, doubts }: CountedShot,
   from: RecordedShot,
   units: 'yards' | 'metres',
+  words: Words,
 ): string {
+  const { counted } = words.spread;
+  const { aside } = words.golf;
   const [unit, word] = units === 'yards' ? [YARD_M, 'yd'] : [1, 'm'];
-  const aside = Math.round((shot.carryM * Math.sin(shot.direction)) / unit);
-  const side = aside === 0 ? 'straight' : `${Math.abs(aside)} ${word} ${aside > 0 ? 'right' : 'left'}`;
-  const flagged = doubts.map(({ said }) => `${said.charAt(0).toUpperCase()}${said.slice(1)}.`);
-  if (!isConverted) return ['As measured.', ...flagged].join(' ');
+  const sideways = Math.round((shot.carryM * Math.sin(shot.direction)) / unit);
+  const length = `${Math.abs(sideways)} ${word}`;
+  const flagged = doubts.map((doubt) => `${capital(tell(doubt.told, words))}.`);
+  if (!isConverted) return [counted.asMeasured, ...flagged].join(' ');
   const lie = readLie(from.lie) ?? 'good';
   const isAir = !isOrdinary(from);
-  const was = [...(lie === 'good' ? [] : [`from ${LIE_SAID[lie]}`]), ...(isAir ? airSaid(from, units) : [])];
+  const was = [...(lie === 'good' ? [] : [counted.from[lie]]), ...(isAir ? airWas(from, units, words) : [])];
   const becomes = [
-    ...(lie === 'good' ? [] : ['from a good lie']),
-    ...(isAir && !doubts.some(({ kind }) => kind !== 'lie') ? ['in still air at 15 °C at sea level'] : []),
+    ...(lie === 'good' ? [] : [counted.goodLie]),
+    ...(isAir && !doubts.some(({ kind }) => kind !== 'lie') ? [counted.stillAir] : []),
   ];
   return [
-    `${Math.round(shot.carryM / unit)} ${word}, ${side} ${becomes.join(' ')}; it was hit ${was.join(', ')}.`,
+    counted.becomes({
+      length: `${Math.round(shot.carryM / unit)} ${word}`,
+      side: sideways === 0 ? aside.straight : sideways > 0 ? aside.right({ length }) : aside.left({ length }),
+      where: becomes.join(' '),
+      was: was.join(', '),
+    }),
     ...flagged,
   ].join(' ');
 }
 
-function airSaid(
+function airWas(
   { windMps = 0, windFromDeg, temperatureC, altitudeM }: RecordedShot,
   units: 'yards' | 'metres',
+  words: Words,
 ): readonly string[] {
+  const { counted } = words.spread;
   return [
-    ...(windMps > 0 ? [`in ${speedText(windMps, units, english)} of wind${sideSaid(windFromDeg)}`] : []),
-    ...(temperatureC === undefined ? [] : [`at ${temperatureText(temperatureC, units)}`]),
-    ...(altitudeM === undefined ? [] : [`at ${Math.round(altitudeM)} m above the sea`]),
+    ...(windMps > 0
+      ? [
+          counted.wind({
+            wind: speedText(windMps, units, words),
+            side: windFromDeg === undefined ? '' : ` ${windSide(windFromDeg, words)}`,
+          }),
+        ]
+      : []),
+    ...(temperatureC === undefined
+      ? []
+      : [counted.temperature({ temperature: temperatureText(temperatureC, units) })]),
+    ...(altitudeM === undefined ? [] : [counted.altitude({ metres: String(Math.round(altitudeM)) })]),
   ];
 }
 
-const SIDES = [
-  'from ahead',
-  'from ahead on the right',
-  'from the right',
-  'from behind on the right',
-  'from behind',
-  'from behind on the left',
-  'from the left',
-  'from ahead on the left',
-];
-
-/** The side a wind came from, to an eighth of the circle. */
-export function sideSaid(windFromDeg: number | undefined): string {
-  if (windFromDeg === undefined) return '';
+/** The side a wind came from, to an eighth of the circle: `from ahead on the right`. */
+export function windSide(windFromDeg: number, { spread }: Words): string {
   const eighth = ((Math.round(windFromDeg / 45) % 8) + 8) % 8;
-  return ` ${SIDES[eighth]!}`;
+  return spread.windSides[String(eighth) as keyof typeof spread.windSides];
 }

@@ -15,6 +15,8 @@ import {
 } from './posterior.ts';
 import { type Estimate, tailInterval } from './posterior/intervals.ts';
 import { dayOf } from './recency.ts';
+import { clubInSentence } from './gap-words.ts';
+import type { Words } from '../words/words.ts';
 
 /** Dates (ISO 8601): `from` belongs to the period, `until` no longer does. */
 export interface Period {
@@ -85,11 +87,22 @@ function within(evidence: SpreadEvidence, period: Period): SpreadEvidence['shots
 const YARD_M = 0.9144;
 
 /** "7-iron carries 6 m less than in spring (90 % interval 3 to 9 m)." Null where the carry may as well be the same. */
-export function driftSentence(found: Drift, units: 'yards' | 'metres'): string | null {
+export function driftSentence(
+  found: Drift,
+  period: string,
+  units: 'yards' | 'metres',
+  words: Words,
+): string | null {
   const { mean, low, high } = found.changes.carryMean;
   if (low <= 0 && high >= 0) return null;
   const [unit, word] = units === 'yards' ? [YARD_M, 'yd'] : [1, 'm'];
   const ends = [Math.abs(low), Math.abs(high)].sort((a, b) => a - b).map((end) => Math.round(end / unit));
-  const name = found.swing === 'full' ? found.club.name : `${found.club.name} (${found.swing})`;
-  return `${name} carries ${Math.round(Math.abs(mean) / unit)} ${word} ${mean < 0 ? 'less' : 'more'} than in ${found.before.name} (90 % interval ${ends[0]!} to ${ends[1]!} ${word}).`;
+  const values = {
+    club: clubInSentence(found, words),
+    by: `${Math.round(Math.abs(mean) / unit)} ${word}`,
+    period,
+    low: String(ends[0]!),
+    high: `${ends[1]!} ${word}`,
+  };
+  return mean < 0 ? words.spread.drift.less(values) : words.spread.drift.more(values);
 }

@@ -8,6 +8,7 @@ import * as v from 'valibot';
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
 import { ShotSourceSchema } from './csv/mapping.ts';
 import { SWINGS } from './model.ts';
+import { told, toldFault } from '../words/told.ts';
 
 /** Rule 4.1b: no more clubs than this in a round. */
 export const MOST_CLUBS_IN_PLAY = 14;
@@ -184,12 +185,14 @@ export function migratePlayer(
 ): Result<JsonObject, Fault> {
   const current = migrations.length + 1;
   if (fileVersion > current) {
-    return refuse({
-      severity: 'error',
-      code: 'newer-format',
-      where: 'holewright.formatVersion',
-      message: `The player file is of format version ${fileVersion}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
-    });
+    return refuse(
+      toldFault({
+        severity: 'error',
+        code: 'newer-format',
+        where: 'holewright.formatVersion',
+        message: told(({ faults }) => faults.file.newerPlayer, { version: fileVersion, current }),
+      }),
+    );
   }
   return succeed(migrations.slice(fileVersion - 1).reduce((value, step) => step(value), document));
 }

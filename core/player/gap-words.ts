@@ -3,61 +3,73 @@
 import type { Gap, Rung } from './gaps.ts';
 import type { ShotSpread } from './model.ts';
 import type { Estimate } from './posterior/intervals.ts';
+import type { Words } from '../words/words.ts';
 
 const YARD_M = 0.9144;
 const DEGREE = Math.PI / 180;
 
 type Units = 'yards' | 'metres';
 
-function lengths(units: Units): { readonly number: (metres: number) => number; readonly word: string } {
-  const unit = units === 'yards' ? YARD_M : 1;
-  return { number: (metres) => Math.round(metres / unit), word: units };
+function inUnits(metres: number, units: Units): number {
+  return Math.round(metres / (units === 'yards' ? YARD_M : 1));
 }
 
 /** "Driver carries 188 yards on average, half of its solid strikes between 180 and 196." */
-export function rungWords(rung: Rung, units: Units): string {
-  const { number, word } = lengths(units);
-  const doubt =
-    rung.doubt === undefined
-      ? ''
-      : ` The average itself lies between ${number(rung.doubt.low)} and ${number(rung.doubt.high)} nine times in ten.`;
-  return `${rung.club} carries ${number(rung.carryM)} ${word} on average, half of its solid strikes between ${number(rung.middleHalf.low)} and ${number(rung.middleHalf.high)}.${doubt}`;
+export function rungWords(rung: Rung, units: Units, { spread, figures }: Words): string {
+  const length = (metres: number): string => figures.whole(inUnits(metres, units));
+  const { doubt } = rung;
+  return spread.rung({
+    club: rung.club,
+    carry: length(rung.carryM),
+    low: length(rung.middleHalf.low),
+    high: length(rung.middleHalf.high),
+    unit: spread.unit[units],
+    doubt: doubt === undefined ? '' : spread.rungDoubt({ low: length(doubt.low), high: length(doubt.high) }),
+  });
 }
 
 /** What a gap means for play; null where there is nothing to say of it. */
-export function gapWords(gap: Gap, units: Units): string | null {
-  const { number, word } = lengths(units);
-  const [longer, shorter] = [gap.longer.club, gap.shorter.club];
-  const times = Math.round(100 * gap.overlap);
-  const apart = number(Math.abs(gap.gapM));
+export function gapWords(gap: Gap, units: Units, { spread }: Words): string | null {
+  if (gap.kind === 'even') return null;
+  const ends = { longer: gap.longer.club, shorter: gap.shorter.club };
+  const apart = `${inUnits(Math.abs(gap.gapM), units)} ${spread.unit[units]}`;
   switch (gap.kind) {
-    case 'even':
-      return null;
     case 'wide':
-      return `${apart} ${word} lie between ${longer} and ${shorter}: lengths in between need a shorter swing.`;
+      return spread.gaps.wide({ ...ends, apart });
     case 'narrow':
-      return `${longer} and ${shorter} lie ${apart} ${word} apart: ${times} times in a hundred the longer of the two comes down shorter.`;
+      return spread.gaps.narrow({ ...ends, apart, times: Math.round(100 * gap.overlap) });
     case 'turned':
-      return `${longer} carries no farther than ${shorter}, though it has less loft.`;
+      return spread.gaps.turned(ends);
   }
 }
 
 /** "7-iron leans 1.2° to the right; nine times in ten the lean lies between 0.3° left and 2.1° right." */
-export function leanWords(spread: ShotSpread, lean: Estimate | null): string {
-  const name = spread.swing === 'full' ? spread.club.name : `${spread.club.name}, ${spread.swing} swing`;
-  const degrees = spread.directionMean / DEGREE;
-  const main =
-    Math.abs(degrees) < 0.05 ? `${name} has no lean` : `${name} leans ${sideText(spread.directionMean)}`;
-  const doubt =
-    lean === null
-      ? ''
-      : `; nine times in ten the lean lies between ${sideText(lean.low)} and ${sideText(lean.high)}`;
-  return `${main}${doubt}. Two in three solid strikes start within ${(spread.directionSd / DEGREE).toFixed(1)}° of it.`;
+export function leanWords(law: ShotSpread, lean: Estimate | null, words: Words): string {
+  const { spread, figures } = words;
+  const club = clubInSentence(law, words);
+  const degrees = law.directionMean / DEGREE;
+  const side = (radians: number): string => sideText(radians, words);
+  return spread.lean({
+    main:
+      Math.abs(degrees) < 0.05
+        ? spread.noLean({ club })
+        : spread.leans({ club, side: side(law.directionMean) }),
+    doubt: lean === null ? '' : spread.leanDoubt({ low: side(lean.low), high: side(lean.high) }),
+    within: figures.fixed(law.directionSd / DEGREE, 1),
+  });
+}
+
+/** `7-iron`, `7-iron, half swing`. */
+export function clubInSentence({ club, swing }: Pick<ShotSpread, 'club' | 'swing'>, words: Words): string {
+  return swing === 'full'
+    ? club.name
+    : words.spread.clubSwing({ club: club.name, swing: words.golf.shortSwings[swing] });
 }
 
 /** `1.2° right`. */
-export function sideText(radians: number): string {
-  const degrees = Math.abs(radians / DEGREE);
-  if (degrees < 0.05) return '0°';
-  return `${degrees.toFixed(1)}° ${radians > 0 ? 'right' : 'left'}`;
+function sideText(radians: number, { spread, figures }: Words): string {
+  const size = Math.abs(radians / DEGREE);
+  if (size < 0.05) return '0°';
+  const degrees = figures.fixed(size, 1);
+  return radians > 0 ? spread.degrees.right({ degrees }) : spread.degrees.left({ degrees });
 }

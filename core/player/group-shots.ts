@@ -6,6 +6,7 @@ import type { BagClub, RecordedShot } from './format.ts';
 import type { MeasuredShot } from './measured-shot.ts';
 import type { Swing } from './model.ts';
 import type { PartShot } from './short-game.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 import { isOrdinary, type PlacedShot, type ShotWeather, StillAir, weatherDoubt } from './still-air.ts';
 
 export interface GroupedShots {
@@ -14,7 +15,7 @@ export interface GroupedShots {
   /** Part swings whose intended length is known, by name of the club. */
   readonly partShots: ReadonlyMap<string, readonly PartShot[]>;
   /** By place in the file: shots that do not simply count as measured, and the reason where one is left out. */
-  readonly counted: ReadonlyMap<number, CountedShot | { readonly leftOut: string }>;
+  readonly counted: ReadonlyMap<number, CountedShot | { readonly leftOut: Told }>;
   readonly warnings: readonly Fault[];
 }
 
@@ -33,20 +34,9 @@ export function groupKey(clubName: string, swing: Swing): string {
 }
 
 /** What follows "3 shots left out: ". */
-const WHY: Readonly<Record<LeftOut, (club: string) => string>> = {
-  'shot-of-unknown-club': (club) =>
-    `"${club}" is not in the bag. Add the club to the bag, or correct its name in the shots.`,
-  'shot-of-unknown-swing': (club) =>
-    `the bag does not list this swing for the ${club}. Add the swing to the club in the bag.`,
-  'shot-of-putter': (club) => `the ${club} is a putter. Give putting by its two spreads instead.`,
-  'part-shot-unused': (club) =>
-    `part swings with the ${club} have no intended length. Add intendedM; until then they are taken from its full swing.`,
-  'shot-from-bad-lie': (club) =>
-    `with the ${club} from a lie whose effect on that swing is not known. They are kept, and tell nothing of the club itself.`,
-  'shot-without-direction': (club) => `no direction with the ${club}. Add offlineM or directionDeg.`,
-  'shot-impossible': (club) =>
-    `the ${club} carried less than 1 m, or landed farther off line than it carried. Check the readings.`,
-};
+function whyLeftOut(why: LeftOut, club: string): Told {
+  return told(({ spread }) => spread.leftOut[why], { club });
+}
 
 /** Shots usable for estimates, by club and swing; everything else as one warning per reason and club. */
 export function groupShots(
@@ -74,7 +64,7 @@ export function* groupShotsInSteps(
   const counter = new ShotCounter(settings.handicap, air);
   const groups = new Map<string, MeasuredShot[]>();
   const partShots = new Map<string, PartShot[]>();
-  const counted = new Map<number, CountedShot | { readonly leftOut: string }>();
+  const counted = new Map<number, CountedShot | { readonly leftOut: Told }>();
   const leftOut = new Listed();
   const doubted = new Listed();
   for (const [index, shot] of shots.entries()) {
@@ -88,22 +78,25 @@ export function* groupShotsInSteps(
         : counter.count(clubs.get(shot.club)!, swing, shot, place, typical.get(key)!);
     if (typeof read === 'string') {
       leftOut.add(read, shot.club, index);
-      counted.set(index, { leftOut: WHY[read](shot.club) });
+      counted.set(index, { leftOut: whyLeftOut(read, shot.club) });
       continue;
     }
     if (read.isConverted || read.doubts.length > 0) counted.set(index, read);
-    for (const { kind, said } of read.doubts) doubted.add(kind, shot.club, index, said);
+    for (const doubt of read.doubts) doubted.add(doubt.kind, shot.club, index, doubt.told);
     if (swing === 'part') {
       const { carryM, direction } = read.shot;
       push(partShots, shot.club, { intendedM: shot.intendedM!, carryM, direction });
     } else push(groups, key, read.shot);
   }
   const warnings = [
-    ...leftOut.faults(({ why, club }, count) => [why, `${count} left out: ${WHY[why as LeftOut](club)}`]),
-    ...doubted.faults(({ club, first }, count) => [
-      'shot-as-measured',
-      `${count} with the ${club} counted as measured: ${first}.`,
-    ]),
+    ...leftOut.faults(({ why, club }, count) => ({
+      code: why,
+      message: told(({ spread }) => spread.someLeftOut, { count, why: whyLeftOut(why as LeftOut, club) }),
+    })),
+    ...doubted.faults(({ club, first }, count) => ({
+      code: 'shot-as-measured',
+      message: told(({ spread }) => spread.someAsMeasured, { count, club, why: first! }),
+    })),
   ];
   return { groups, partShots, counted, warnings };
 }
@@ -141,7 +134,7 @@ interface Listing {
   readonly why: string;
   readonly club: string;
   /** What is said of the first one. */
-  readonly first: string;
+  readonly first: Told | null;
   readonly indices: number[];
 }
 
@@ -149,21 +142,27 @@ interface Listing {
 class Listed {
   private readonly lists = new Map<string, Listing>();
 
-  add(why: string, club: string, index: number, said = ''): void {
+  add(why: string, club: string, index: number, first: Told | null = null): void {
     const key = `${why}\n${club}`;
     const known = this.lists.get(key);
-    if (known === undefined) this.lists.set(key, { why, club, first: said, indices: [index] });
+    if (known === undefined) this.lists.set(key, { why, club, first, indices: [index] });
     else known.indices.push(index);
   }
 
   faults(
-    tell: (listing: Listing, count: string) => readonly [code: string, message: string],
+    say: (listing: Listing, count: number) => { readonly code: string; readonly message: Told },
   ): readonly Fault[] {
     return [...this.lists.values()].map((listing) => {
       const { indices } = listing;
-      const [code, message] = tell(listing, `${indices.length} ${indices.length === 1 ? 'shot' : 'shots'}`);
-      const more = indices.length > 1 ? ` and ${indices.length - 1} more` : '';
-      return { severity: 'warning', code, where: `shots[${indices[0]!}]${more}`, message };
+      const place = `shots[${indices[0]!}]`;
+      return toldFault({
+        severity: 'warning',
+        ...say(listing, indices.length),
+        where:
+          indices.length > 1
+            ? told(({ spread }) => spread.andMore, { place, count: indices.length - 1 })
+            : place,
+      });
     });
   }
 }

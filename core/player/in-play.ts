@@ -5,6 +5,7 @@ import { type Fault } from '../result.ts';
 import { type BagClub, MOST_CLUBS_IN_PLAY } from './format.ts';
 import { lieEffectsFor } from './lie-effects.ts';
 import type { PlayerModel } from './model.ts';
+import { told, toldFault } from '../words/told.ts';
 
 /** Lies that a ball can be played from with a club other than the putter, in the order in which they are listed. */
 export const LIES_TO_CHOOSE = ['tee', 'fairway', 'rough', 'longRough', 'bunker', 'woods'] as const;
@@ -22,12 +23,12 @@ export function clubsInRound(bag: readonly BagClub[]): readonly BagClub[] {
 export function countFault(bag: readonly BagClub[]): Fault | null {
   const count = clubsInRound(bag).length;
   if (count <= MOST_CLUBS_IN_PLAY) return null;
-  return {
+  return toldFault({
     severity: 'warning',
     code: 'over-fourteen-clubs',
     where: 'bag',
-    message: `${count} clubs are chosen for the round; Rule 4.1b allows ${MOST_CLUBS_IN_PLAY}. Take out what stays at home.`,
-  };
+    message: told(({ faults }) => faults.player.tooManyClubs, { count, most: MOST_CLUBS_IN_PLAY }),
+  });
 }
 
 /** What a lie does to a shot of a player of this handicap, clubs left in the bag where the player says so. */

@@ -17,6 +17,7 @@ import {
   PlayerHeaderSchema,
 } from './format.ts';
 import type { PlayerModel } from './model.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 
 /** No more faults than this are listed; the rest are counted. */
 const MOST_FAULTS = 40;
@@ -65,7 +66,7 @@ export function readPlayerDocumentText(text: string): Result<ReadDocument, reado
     return refuse([
       fileFault(
         'file-too-large',
-        `It holds ${text.length} characters; at most ${MOST_PLAYER_CHARACTERS} are read. Take old shots out of it.`,
+        told(({ faults }) => faults.file.playerTooLong, { count: text.length, most: MOST_PLAYER_CHARACTERS }),
       ),
     ]);
   }
@@ -94,7 +95,7 @@ function readPlayerDocument(json: unknown): Result<ReadDocument, readonly Fault[
     return refuse([
       fileFault(
         'not-a-player',
-        'It does not say that it is a player file (holewright.format "player" with a formatVersion from 1). Choose a player file, or make a new player.',
+        told(({ faults }) => faults.file.notPlayer),
       ),
     ]);
   }
@@ -113,13 +114,13 @@ function overLimit(document: Readonly<Record<string, unknown>>): Fault | undefin
   if (Array.isArray(bag) && bag.length > MOST_CLUBS) {
     return fileFault(
       'too-many-clubs',
-      `The bag holds ${bag.length} clubs; at most ${MOST_CLUBS} are read. Take out what is not played.`,
+      told(({ faults }) => faults.file.manyClubs, { count: bag.length, most: MOST_CLUBS }),
     );
   }
   if (Array.isArray(shots) && shots.length > MOST_SHOTS) {
     return fileFault(
       'too-many-shots',
-      `It holds ${shots.length} shots; at most ${MOST_SHOTS} are read. Take out the oldest.`,
+      told(({ faults }) => faults.file.manyShots, { count: shots.length, most: MOST_SHOTS }),
     );
   }
   return undefined;
@@ -128,21 +129,21 @@ function overLimit(document: Readonly<Record<string, unknown>>): Fault | undefin
 function issueFaults(issues: readonly v.BaseIssue<unknown>[]): readonly Fault[] {
   const faults = issues.slice(0, MOST_FAULTS).map((issue): Fault => {
     const missing = issue.received === 'undefined';
-    const wanted = issue.expected ?? 'something else';
-    return {
+    const wanted = issue.expected ?? told(({ faults }) => faults.file.somethingElse);
+    return toldFault({
       severity: 'error',
       code: 'field-unreadable',
       where: placeOf(issue),
       message: missing
-        ? `It is missing; ${wanted} is needed. Add it to the file, or restore the last good copy.`
-        : `It is ${briefly(issue.received)}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
-    };
+        ? told(({ faults }) => faults.file.missing, { wanted })
+        : told(({ faults }) => faults.file.unexpected, { found: briefly(issue.received), wanted }),
+    });
   });
   if (issues.length > MOST_FAULTS) {
     faults.push(
       fileFault(
         'more-faults',
-        `${issues.length - MOST_FAULTS} more fields cannot be read. Mend these first.`,
+        told(({ faults }) => faults.file.moreFields, { count: issues.length - MOST_FAULTS }),
       ),
     );
   }
@@ -159,6 +160,6 @@ function placeOf(issue: v.BaseIssue<unknown>): string {
   return place === '' ? 'file' : place;
 }
 
-function fileFault(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'file', message };
+function fileFault(code: string, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where: 'file', message });
 }

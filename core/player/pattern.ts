@@ -5,6 +5,8 @@
 
 import type { MeasuredShot } from './measured-shot.ts';
 import type { ShotSpread } from './model.ts';
+import { clubInSentence } from './gap-words.ts';
+import type { Words } from '../words/words.ts';
 
 export interface PatternDot {
   readonly along: number;
@@ -90,30 +92,34 @@ function ellipseOf(spread: ShotSpread, share: number): PatternEllipse {
 const YARD_M = 0.9144;
 
 /** The pattern in sentences, lengths in whole yards or metres. */
-export function patternWords(spread: ShotSpread, shots: number, units: 'yards' | 'metres'): string {
-  const [unit, word] = units === 'yards' ? [YARD_M, 'yards'] : [1, 'metres'];
-  const length = (metres: number): number => Math.round(metres / unit);
+export function patternWords(
+  law: ShotSpread,
+  shots: number,
+  units: 'yards' | 'metres',
+  words: Words,
+): string {
+  const { pattern, lengthUnit } = words.spread;
+  const length = (metres: number): string => {
+    const count = Math.round(metres / (units === 'yards' ? YARD_M : 1));
+    return `${words.figures.whole(count)} ${lengthUnit[units]({ count })}`;
+  };
   const [half, most] = PATTERN_SHARES.map((share) => Math.sqrt(-2 * Math.log(1 - share)));
-  const acrossSd = spread.carryMean * spread.directionSd;
-  const bias = spread.carryMean * Math.sin(spread.directionMean);
-  const name = spread.swing === 'full' ? spread.club.name : `${spread.club.name}, ${spread.swing} swing`;
-  const side =
-    length(Math.abs(bias)) === 0
-      ? 'on the line of aim'
-      : `${length(Math.abs(bias))} ${length(Math.abs(bias)) === 1 ? word.slice(0, -1) : word} ${bias > 0 ? 'right' : 'left'} of the aim`;
-  const lean =
-    Math.abs(spread.correlation) < 0.2
-      ? ''
-      : ` Longer ones tend to the ${spread.correlation > 0 ? 'right' : 'left'}, shorter ones to the ${spread.correlation > 0 ? 'left' : 'right'}.`;
-  const poor = Math.round(100 * spread.poorShare);
-  const basis =
-    shots === 0
-      ? 'No measured shots stand behind this.'
-      : `${shots} measured ${shots === 1 ? 'shot stands' : 'shots stand'} behind this.`;
-  return (
-    `${name}: solid strikes carry ${length(spread.carryMean)} ${word} on average and come down ${side}. ` +
-    `Half of them lie within ${length(half! * spread.carrySd)} ${word} short or long and ${length(half! * acrossSd)} ${word} to either side of that, ` +
-    `nine in ten within ${length(most! * spread.carrySd)} and ${length(most! * acrossSd)}.${lean} ` +
-    `${poor === 0 ? 'Hardly any strike is' : `${poor} in a hundred strikes are`} poor; these carry about ${length(spread.poor.carryShareMean * spread.carryMean)} ${word}. ${basis}`
-  );
+  const acrossSd = law.carryMean * law.directionSd;
+  const bias = law.carryMean * Math.sin(law.directionMean);
+  const isOnLine = Math.round(Math.abs(bias) / (units === 'yards' ? YARD_M : 1)) === 0;
+  const aside = { length: length(Math.abs(bias)) };
+  const percent = Math.round(100 * law.poorShare);
+  return pattern.all({
+    club: clubInSentence(law, words),
+    carry: length(law.carryMean),
+    side: isOnLine ? pattern.onLine : bias > 0 ? pattern.right(aside) : pattern.left(aside),
+    halfAlong: length(half! * law.carrySd),
+    halfAcross: length(half! * acrossSd),
+    mostAlong: length(most! * law.carrySd),
+    mostAcross: length(most! * acrossSd),
+    lean: Math.abs(law.correlation) < 0.2 ? '' : law.correlation > 0 ? pattern.longRight : pattern.longLeft,
+    poor: percent === 0 ? pattern.hardlyPoor : pattern.poor({ percent }),
+    poorCarry: length(law.poor.carryShareMean * law.carryMean),
+    basis: shots === 0 ? pattern.noShots : pattern.shots({ count: shots }),
+  });
 }

@@ -7,6 +7,7 @@
  */
 
 import { type Result, refuse, succeed } from '../result.ts';
+import { told, type Told } from '../words/told.ts';
 
 /** A point of the picture in its own points: from the left, from the top. */
 export interface PicturePoint {
@@ -49,18 +50,13 @@ export function scaleOfPicture(
   marks: readonly [KnownMark, KnownMark],
   cameraHeightM: number,
   widthPoints: number,
-): Result<PictureScale, string> {
+): Result<PictureScale, Told> {
   const [near, far] = [...marks].sort((a, b) => a.distanceM - b.distanceM) as [KnownMark, KnownMark];
-  if (!(cameraHeightM > 0.2 && cameraHeightM < 30))
-    return refuse('The camera’s height is a number from 0.3 to 30 m above the ground.');
+  if (!(cameraHeightM > 0.2 && cameraHeightM < 30)) return refuse(told(({ faults }) => faults.photo.height));
   if (!(near.distanceM >= 5 && far.distanceM <= 400))
-    return refuse('The marks’ distances are numbers from 5 to 400 m.');
-  if (far.distanceM < LEAST_RATIO * near.distanceM)
-    return refuse('The two marks are nearly as far away as each other. Choose one that is clearly farther.');
-  if (far.at.y >= near.at.y)
-    return refuse(
-      'The farther mark lies lower in the picture than the nearer one. Check which distance belongs to which.',
-    );
+    return refuse(told(({ faults }) => faults.photo.distances));
+  if (far.distanceM < LEAST_RATIO * near.distanceM) return refuse(told(({ faults }) => faults.photo.alike));
+  if (far.at.y >= near.at.y) return refuse(told(({ faults }) => faults.photo.lower));
   const middleX = widthPoints / 2;
   let [aheadNear, aheadFar] = [near.distanceM, far.distanceM];
   let horizonY = 0;
@@ -78,13 +74,12 @@ export function scaleOfPicture(
 }
 
 /** Where a ball lies that is seen at `point`. Refuses points on or above the horizon. */
-export function placeInPicture(scale: PictureScale, point: PicturePoint): Result<PlaceInPicture, string> {
+export function placeInPicture(scale: PictureScale, point: PicturePoint): Result<PlaceInPicture, Told> {
   const below = point.y - scale.horizonY;
-  if (below <= 0)
-    return refuse('That point lies above the horizon that the two marks give: no ball can lie there.');
+  if (below <= 0) return refuse(told(({ faults }) => faults.photo.sky));
   const angle = Math.atan((point.x - scale.middleX) / scale.focal);
   const distanceM = scale.reach / below / Math.cos(angle);
-  if (distanceM > 400) return refuse('That point lies farther away than a ball can be hit. Check the marks.');
+  if (distanceM > 400) return refuse(told(({ faults }) => faults.photo.tooFar));
   return succeed({ distanceM, direction: angle - scale.aim });
 }
 

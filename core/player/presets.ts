@@ -7,6 +7,9 @@
 
 import { type BrokenLine, readLine } from '../broken-line.ts';
 import { deriveSwing } from './part-swing.ts';
+import { english } from '../words/english/english.ts';
+import { told, type Told } from '../words/told.ts';
+import type { Words } from '../words/words.ts';
 import type { Club, PoorStrike, PuttingSkill, ShotSpread, Swing } from './model.ts';
 
 /** Seniors from about 65 years, juniors of about 12 to 14. */
@@ -255,9 +258,25 @@ export function presetSpread(level: PlayerLevel, club: Club, swing: Swing): Shot
 }
 
 /** The level in words, as it stands in a spread's source. */
-export function levelName(level: PlayerLevel): string {
-  const handicap = Math.round(level.handicap * 10) / 10;
-  return `handicap ${handicap < 0 ? `+${-handicap}` : handicap}, ${level.group.replace('-', ' ')}`;
+/** `handicap 18, men`: in English as files have it, else in the language of the window. */
+export function levelName(level: PlayerLevel, words: Words = english): string {
+  return words.spread.level({
+    handicap: handicapText(level.handicap, words),
+    group: words.spread.levelGroups[level.group],
+  });
+}
+
+/** The same to be told later. */
+export function levelTold({ handicap, group }: PlayerLevel): Told {
+  return told(({ spread }) => spread.level, {
+    handicap: handicapText(handicap, english),
+    group: told(({ spread }) => spread.levelGroups[group]),
+  });
+}
+
+/** Plus handicaps with their plus, a tenth at most. */
+export function handicapText(handicap: number, { figures }: Words): string {
+  return `${handicap < 0 ? '+' : ''}${figures.short(Math.abs(handicap), 1)}`;
 }
 
 function presetFull(level: PlayerLevel, club: Club): ShotSpread {

@@ -1,5 +1,6 @@
 /** The two putting errors of a player: from putts on record, else as stated, else the preset. */
 
+import { toldFault } from '../words/told.ts';
 import { fitPutting, type PuttingFit } from '../putting/fit.ts';
 import type { Fault } from '../result.ts';
 import type { PlayerDocument } from './format.ts';
@@ -46,11 +47,11 @@ export function readPutting(document: PlayerDocument, level: PlayerLevel): Putti
   if (isEmpty) return expected;
   return {
     ...expected,
-    warning: {
+    warning: toldFault({
       severity: 'warning',
       code: 'putting-record-unusable',
       where: 'puttingRecord',
       message: fit.error,
-    },
+    }),
   };
 }

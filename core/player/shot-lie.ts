@@ -38,13 +38,3 @@ export function readLie(written: string | undefined): ShotLie | null {
   const plain = (written ?? '').toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '');
   return plain === '' ? 'good' : (LIES.get(plain) ?? null);
 }
-
-/** As it stands in a sentence after "from". */
-export const LIE_SAID: Readonly<Record<ShotLie, string>> = {
-  good: 'a good lie',
-  rough: 'rough',
-  longRough: 'long rough',
-  bunker: 'sand',
-  woods: 'under trees',
-  penalty: 'a penalty area',
-};

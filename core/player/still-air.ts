@@ -13,6 +13,7 @@ import { TableFlight } from '../flight/table-flight.ts';
 import { type LaunchShape, typicalLaunch } from '../flight/typical-launch.ts';
 import { type Result, refuse, succeed } from '../result.ts';
 import type { Club, Swing } from './model.ts';
+import { told, type Told } from '../words/told.ts';
 
 /** The air a shot was hit in; what is absent is as on an ordinary day: still, 15 °C, sea level. */
 export interface ShotWeather {
@@ -78,7 +79,7 @@ export function isOrdinary({ windMps = 0, temperatureC, altitudeM }: ShotWeather
 export interface AirDoubt {
   readonly kind: 'wind-side' | 'wind' | 'temperature' | 'altitude' | 'flight';
   /** As a sentence without its full stop. */
-  readonly said: string;
+  readonly told: Told;
 }
 
 /** What of the weather is beyond the model; null where it is within. */
@@ -87,21 +88,28 @@ export function weatherDoubt(weather: ShotWeather): AirDoubt | null {
   const range = WEATHER_RANGE;
   const [coldest, hottest] = [range.lowestTemperatureC, range.highestTemperatureC];
   if (windMps > 0 && windFromDeg === undefined)
-    return { kind: 'wind-side', said: 'there was wind, but it is not said from which side it came' };
+    return { kind: 'wind-side', told: told(({ spread }) => spread.doubts['wind-side']) };
   if (windMps > range.mostWindMps)
     return {
       kind: 'wind',
-      said: `a wind of ${round(windMps)} m/s is beyond the flight model, which goes up to ${range.mostWindMps}`,
+      told: told(({ spread }) => spread.doubts.wind, { wind: round(windMps), most: range.mostWindMps }),
     };
   if (temperatureC !== undefined && (temperatureC < coldest || temperatureC > hottest))
     return {
       kind: 'temperature',
-      said: `${round(temperatureC)} °C is beyond the flight model, which goes from ${coldest} to ${hottest}`,
+      told: told(({ spread }) => spread.doubts.temperature, {
+        temperature: round(temperatureC),
+        coldest,
+        hottest,
+      }),
     };
   if (altitudeM !== undefined && (altitudeM < range.lowestAltitudeM || altitudeM > range.highestAltitudeM))
     return {
       kind: 'altitude',
-      said: `${round(altitudeM)} m above the sea is beyond the flight model, which goes up to ${range.highestAltitudeM}`,
+      told: told(({ spread }) => spread.doubts.altitude, {
+        altitude: round(altitudeM),
+        most: range.highestAltitudeM,
+      }),
     };
   return null;
 }
@@ -151,7 +159,7 @@ export class StillAir {
     if (1 / change.ratio < LEAST_SHARE_LEFT || 1 / change.ratio > MOST_SHARE_LEFT)
       return refuse({
         kind: 'flight',
-        said: 'wind and air change this club’s usual shot by more than the flight model can be trusted with',
+        told: told(({ spread }) => spread.doubts.flight),
       });
     const shape = typicalLaunch(club, swing, inSteps(typicalCarryM));
     const found = change.stretch > MOST_STRETCH ? null : this.find(shape, measured, weather);

@@ -12,6 +12,7 @@ import { type Result, refuse, succeed } from '../result.ts';
 import { CAPTURE_PAST_M, chanceOnLine, chanceToHole, INTENDED_PAST_M, runSd } from './capture.ts';
 import { climb, type HeightOf, maximise, type Peak } from './maximise.ts';
 import { holeChanceTable, puttCountOdds } from './second-putt.ts';
+import { told, type Told } from '../words/told.ts';
 
 export interface HoledCount {
   readonly distanceM: number;
@@ -78,7 +79,7 @@ const LONGEST_M = 60;
 const LOG_STEP_SHARE = 0.06;
 
 /** Both errors. Refuses an empty record and numbers that are no putts. */
-export function fitPutting(record: PuttingRecord, settings: FitSettings = {}): Result<PuttingFit, string> {
+export function fitPutting(record: PuttingRecord, settings: FitSettings = {}): Result<PuttingFit, Told> {
   const problem = faultOf(record);
   if (problem !== null) return refuse(problem);
   const terms = likelihoodTerms(record, settings);
@@ -98,7 +99,7 @@ export function fitPutting(record: PuttingRecord, settings: FitSettings = {}): R
 /** The direction error alone, every putt taken as long enough: the model of Gelman & Nolan 2002. */
 export function fitDirection(
   holed: readonly HoledCount[],
-): Result<{ readonly directionSd: number; readonly interval: Interval }, string> {
+): Result<{ readonly directionSd: number; readonly interval: Interval }, Told> {
   const problem = faultOf({ holed });
   if (problem !== null) return refuse(problem);
   const value = ([log]: readonly number[]): number =>
@@ -130,22 +131,22 @@ function bestOf(f: HeightOf, free: number): Peak {
   return second.value > first.value ? second : first;
 }
 
-function faultOf({ holed = [], taken = [], missed = [] }: PuttingRecord): string | null {
+function faultOf({ holed = [], taken = [], missed = [] }: PuttingRecord): Told | null {
   if (holed.every(({ tries }) => tries === 0) && taken.length === 0 && missed.length === 0)
-    return 'There are no putts on record. Putt some, or fill in the ten-minute test.';
+    return told(({ faults }) => faults.putts.noRecord);
   const isDistance = (metres: number): boolean => metres > 0 && metres <= LONGEST_M;
   const isCount = (value: number): boolean => Number.isInteger(value) && value >= 0 && value <= 1e7;
   for (const { distanceM, tries, made } of holed) {
     if (!isDistance(distanceM) || !isCount(tries) || !isCount(made) || made > tries)
-      return `${made} holed of ${tries} from ${distanceM} m cannot be. Mend that line.`;
+      return told(({ faults }) => faults.putts.holedMetres, { made, tries, metres: distanceM });
   }
   for (const { distanceM, putts } of taken) {
     if (!isDistance(distanceM) || !isCount(putts) || putts < 1)
-      return `${putts} putts from ${distanceM} m cannot be. Mend that line.`;
+      return told(({ faults }) => faults.putts.count, { putts, metres: distanceM });
   }
   for (const { distanceM, pastM } of missed) {
     if (!isDistance(distanceM) || !(pastM >= -distanceM && pastM <= LONGEST_M))
-      return `A putt from ${distanceM} m that stopped ${pastM} m beyond the hole cannot be. Mend that line.`;
+      return told(({ faults }) => faults.putts.past, { metres: distanceM, past: pastM });
   }
   return null;
 }

@@ -1,5 +1,6 @@
 /** What is known of a player's clubs, as plain data for `--json` and as lines for a terminal. */
 
+import { inEnglish } from '../../core/words/told.ts';
 import { SPREAD_NUMBERS, type SpreadNumber, estimatesOf } from '../../core/player/posterior.ts';
 import type { Estimate } from '../../core/player/posterior/intervals.ts';
 import type { PlayerModel, ShotSpread, SpreadSource } from '../../core/player/model.ts';
@@ -193,9 +194,9 @@ function tableWords(table: ShotTable): string[] {
   const out = rejected.length + furtherRejected;
   const lines = [
     `table: ${rows} rows, ${accepted.length} shots taken, ${out} rejected, ${duplicates.length} already known`,
-    ...rejected.slice(0, LISTED_ROWS).map(({ line, message }) => `  line ${line}: ${message}`),
+    ...rejected.slice(0, LISTED_ROWS).map(({ line, message }) => `  line ${line}: ${inEnglish(message)}`),
   ];
   if (out > LISTED_ROWS) lines.push(`  and ${out - LISTED_ROWS} more; --json lists up to ${rejected.length}`);
-  if (endedEarly !== undefined) lines.push(`  ${endedEarly}`);
+  if (endedEarly !== undefined) lines.push(`  ${inEnglish(endedEarly)}`);
   return lines;
 }

@@ -1,5 +1,6 @@
 /** `npm run --silent spread`: what a player's shots say of each club, with intervals; shots from a table on request. */
 
+import { inEnglish, plainFault } from '../../core/words/told.ts';
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import * as v from 'valibot';
@@ -82,12 +83,12 @@ export async function spread(args: readonly string[]): Promise<void> {
             mapping: taken.mapping,
             rows: taken.table.rows,
             accepted: taken.table.accepted.length,
-            rejected: taken.table.rejected,
+            rejected: taken.table.rejected.map((row) => ({ ...row, message: inEnglish(row.message) })),
             furtherRejected: taken.table.furtherRejected,
             duplicates: taken.table.duplicates,
-            endedEarly: taken.table.endedEarly ?? null,
+            endedEarly: taken.table.endedEarly === undefined ? null : inEnglish(taken.table.endedEarly),
           },
-    warnings: player.value.warnings,
+    warnings: player.value.warnings.map(plainFault),
     written: writeTo ?? null,
     inputs: { program: PROGRAM_VERSION, player: version },
   };
@@ -139,7 +140,7 @@ function knownMapping(document: PlayerDocument, shape: CsvShape, file: string): 
   const source = findSource(document, shape);
   if (source !== undefined) return source.mapping;
   const { mapping, doubts } = suggestMapping(shape, document.bag);
-  for (const doubt of doubts) process.stderr.write(`${file}: warning: columns: ${doubt}\n`);
+  for (const doubt of doubts) process.stderr.write(`${file}: warning: columns: ${inEnglish(doubt)}\n`);
   return mapping;
 }
 

@@ -7,9 +7,11 @@ import { useApp } from '../state/use-app.ts';
 import { Choice } from '../panels/choice.tsx';
 import { readTyped } from './number-field.tsx';
 import { useBag, useDesk } from './state/use-bag.ts';
-import { GROUP_WORDS } from './words.ts';
+import { groupChoices } from './words.ts';
+import { useWords } from '../state/use-words.ts';
 
 export function NewPlayer() {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const hasFile = useBag((state) => state.file !== null);
@@ -25,22 +27,25 @@ export function NewPlayer() {
   const make = async (): Promise<void> => {
     const typed = readHandicap(handicap);
     if (typed === null) {
-      setFault('Type the handicap as a number from −10 to 54; a plus handicap as +2.');
+      setFault(words.player.make.handicapFault);
       return;
     }
     setFault(null);
     setBusy(true);
-    const made = newPlayer({ name: name.trim() || 'New player', handicap: typed, group, hand, units });
+    const made = newPlayer({
+      name: name.trim() || words.player.make.newPlayer,
+      handicap: typed,
+      group,
+      hand,
+      units,
+    });
     await desk.create(made);
     setBusy(false);
   };
   return (
-    <section class="new-player" aria-label="New player">
-      <h2>New player</h2>
-      <p>
-        With a handicap you can plan at once: a usual bag of fourteen and the shots that players of that level
-        hit on average. They are not your shots; measured ones take their place as you bring them in.
-      </p>
+    <section class="new-player" aria-label={words.player.make.newPlayer}>
+      <h2>{words.player.make.newPlayer}</h2>
+      <p>{words.player.make.explain}</p>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -48,18 +53,18 @@ export function NewPlayer() {
         }}
       >
         <span class="bag-field wide">
-          <label for={nameId}>Name</label>
+          <label for={nameId}>{words.player.name}</label>
           <input
             id={nameId}
             type="text"
             value={name}
             maxLength={110}
-            placeholder="New player"
+            placeholder={words.player.make.newPlayer}
             onInput={(event) => setName(event.currentTarget.value)}
           />
         </span>
         <span class="bag-field">
-          <label for={handicapId}>Handicap</label>
+          <label for={handicapId}>{words.player.handicap}</label>
           <input
             id={handicapId}
             type="text"
@@ -74,14 +79,20 @@ export function NewPlayer() {
             {fault}
           </p>
         )}
-        <Choice label="Player" name="group" value={group} entries={GROUP_WORDS} choose={setGroup} />
         <Choice
-          label="Hand"
+          label={words.player.person.player}
+          name="group"
+          value={group}
+          entries={groupChoices(words)}
+          choose={setGroup}
+        />
+        <Choice
+          label={words.player.person.hand}
           name="hand"
           value={hand}
           entries={[
-            ['right', 'Right-handed'],
-            ['left', 'Left-handed'],
+            ['right', words.player.make.rightHanded],
+            ['left', words.player.make.leftHanded],
           ]}
           choose={setHand}
         />
@@ -92,7 +103,7 @@ export function NewPlayer() {
         )}
         <div class="save-row">
           <button type="submit" class="main-button" disabled={busy}>
-            {busy ? 'Making …' : 'Make this player'}
+            {busy ? words.player.make.making : words.player.make.make}
           </button>
           {hasFile && (
             <button
@@ -100,16 +111,12 @@ export function NewPlayer() {
               class="small-button"
               onClick={() => desk.store.dispatch({ type: 'making', on: false })}
             >
-              Back
+              {words.player.back}
             </button>
           )}
         </div>
       </form>
-      <p class="faint small-print">
-        Sources of the presets: the course rating system’s lengths for scratch and bogey players, club
-        golfers’ driving distances, tour players’ and amateurs’ directions and putting from published studies;
-        the rest is common practice. The help says which is which.
-      </p>
+      <p class="faint small-print">{words.player.make.sources}</p>
     </section>
   );
 }

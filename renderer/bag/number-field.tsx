@@ -1,6 +1,7 @@
 /** A field for a number that takes a decimal comma as well as a point, and says at once what it does not take. */
 
 import { useId, useState } from 'preact/hooks';
+import { useWords } from '../state/use-words.ts';
 
 interface Props {
   readonly name: string;
@@ -18,6 +19,7 @@ interface Props {
 }
 
 export function NumberField(props: Props) {
+  const words = useWords();
   const { name, value, unit, least, most, decimals, clear, take, disabled, placeholder } = props;
   const id = useId();
   const [fault, setFault] = useState<string | null>(null);
@@ -44,7 +46,7 @@ export function NumberField(props: Props) {
             }
             const typed = readTyped(text);
             if (typed === null || typed < least || typed > most) {
-              setFault(`${name} is a number from ${least} to ${most}.`);
+              setFault(words.player.numberFault({ name, least, most }));
               return;
             }
             setFault(null);

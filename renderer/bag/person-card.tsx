@@ -1,16 +1,19 @@
 /** Who the player is: name, handicap, group, hand; where the numbers come from; save, copy, another player. */
 
+import { faultText, faultsText } from '../../core/words/told.ts';
 import { useId } from 'preact/hooks';
 import type { PlayerDocument } from '../../core/player/format.ts';
-import { succeed } from '../../core/result.ts';
-import { countText } from '../state/measures.ts';
+import { levelName } from '../../core/player/presets.ts';
+import { type Fault, succeed } from '../../core/result.ts';
 import { NumberField } from './number-field.tsx';
 import { isFresh, isUnsaved } from './state/reduce-bag.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
 import { WorkNote } from './work-note.tsx';
-import { GROUP_WORDS } from './words.ts';
+import { groupChoices } from './words.ts';
+import { useWords } from '../state/use-words.ts';
 
 export function PersonCard() {
+  const words = useWords();
   const desk = useDesk();
   const document = useBag((state) => state.file?.history.present ?? null);
   const locked = useBag((state) => state.file?.access.may !== 'write');
@@ -21,9 +24,9 @@ export function PersonCard() {
   const change = (label: string, values: Partial<PlayerDocument>): boolean =>
     desk.edit(label, (before) => succeed({ ...before, ...values }));
   return (
-    <section class="person-card" aria-label="Player">
+    <section class="person-card" aria-label={words.player.person.player}>
       <span class="bag-field wide">
-        <label for={nameId}>Name</label>
+        <label for={nameId}>{words.player.name}</label>
         <input
           id={nameId}
           type="text"
@@ -33,69 +36,71 @@ export function PersonCard() {
           onChange={(event) => {
             const name = event.currentTarget.value.trim();
             if (name === '') event.currentTarget.value = document.name;
-            else change('name of the player', { name });
+            else change(words.player.person.steps.name, { name });
           }}
         />
       </span>
       <div class="bag-row">
         <NumberField
-          name="Handicap"
+          name={words.player.handicap}
           value={document.handicap ?? null}
           least={-10}
           most={54}
           decimals={1}
           disabled={locked}
-          take={(handicap) => change('handicap', { handicap })}
+          take={(handicap) => change(words.player.person.steps.handicap, { handicap })}
         />
         <span class="bag-field">
-          <label for={groupId}>Player</label>
+          <label for={groupId}>{words.player.person.player}</label>
           <select
             id={groupId}
             value={document.group ?? 'men'}
             disabled={locked}
             onChange={(event) => {
-              const group = GROUP_WORDS.find(([known]) => known === event.currentTarget.value)?.[0];
-              if (group !== undefined) change('group', { group });
+              const group = groupChoices(words).find(([known]) => known === event.currentTarget.value)?.[0];
+              if (group !== undefined) change(words.player.person.steps.group, { group });
             }}
           >
-            {GROUP_WORDS.map(([group, words]) => (
+            {groupChoices(words).map(([group, name]) => (
               <option key={group} value={group}>
-                {words}
+                {name}
               </option>
             ))}
           </select>
         </span>
         <span class="bag-field">
-          <label for={handId}>Hand</label>
+          <label for={handId}>{words.player.person.hand}</label>
           <select
             id={handId}
             value={document.hand ?? 'right'}
             disabled={locked}
             onChange={(event) =>
-              change('hand', { hand: event.currentTarget.value === 'left' ? 'left' : 'right' })
+              change(words.player.person.steps.hand, {
+                hand: event.currentTarget.value === 'left' ? 'left' : 'right',
+              })
             }
           >
-            <option value="right">Right</option>
-            <option value="left">Left</option>
+            <option value="right">{words.player.person.right}</option>
+            <option value="left">{words.player.person.left}</option>
           </select>
         </span>
       </div>
       <NumberField
-        name="A shot counts half after"
-        unit="days"
+        name={words.player.person.halfLife}
+        unit={words.player.person.days}
         value={document.settings?.halfLifeDays ?? null}
         least={1}
         most={36500}
         decimals={0}
-        placeholder="never"
+        placeholder={words.player.person.never}
         disabled={locked}
         clear={() => {
           const settings = { ...document.settings };
           Reflect.deleteProperty(settings, 'halfLifeDays');
-          change('weight of old shots', { settings });
+          change(words.player.person.steps.oldShots, { settings });
         }}
         take={(halfLifeDays) =>
-          change('weight of old shots', { settings: { ...document.settings, halfLifeDays } })
+          change(words.player.person.steps.oldShots, { settings: { ...document.settings, halfLifeDays } })
         }
       />
       <SaveButtons />
@@ -104,6 +109,7 @@ export function PersonCard() {
 }
 
 function SaveButtons() {
+  const words = useWords();
   const desk = useDesk();
   const unsaved = useBag((state) => state.file !== null && isUnsaved(state.file));
   const may = useBag((state) => state.file?.access.may ?? 'wait');
@@ -113,7 +119,7 @@ function SaveButtons() {
     <div class="save-row">
       {may === 'read' ? (
         <button type="button" class="main-button" onClick={() => void desk.saveCopy()}>
-          {isDemo ? 'Make it yours' : 'Work on a copy'}
+          {isDemo ? words.player.file.makeYours : words.player.file.copy}
         </button>
       ) : (
         <button
@@ -121,9 +127,9 @@ function SaveButtons() {
           class="main-button"
           disabled={!unsaved || saving || may !== 'write'}
           onClick={() => void desk.save()}
-          title="Save (Ctrl+S)"
+          title={words.player.file.saveTitle}
         >
-          {saving ? 'Saving …' : unsaved ? 'Save' : 'Saved'}
+          {saving ? words.player.file.saving : unsaved ? words.player.file.save : words.player.file.saved}
         </button>
       )}
       <button
@@ -131,7 +137,7 @@ function SaveButtons() {
         class="small-button"
         onClick={() => desk.store.dispatch({ type: 'making', on: true })}
       >
-        New player
+        {words.player.make.newPlayer}
       </button>
     </div>
   );
@@ -139,6 +145,7 @@ function SaveButtons() {
 
 /** Whose numbers these are, said plainly above everything else. */
 export function WhoseNumbers() {
+  const words = useWords();
   const report = useBag((state) => state.file?.estimate.report ?? null);
   const invented = useBag((state) => state.file?.history.present.invented === true);
   const work = useBag((state) => state.file?.estimate.work ?? 'none');
@@ -149,11 +156,9 @@ export function WhoseNumbers() {
   if (faults.length > 0)
     return (
       <div class="fault-box" role="alert">
-        <strong>This bag cannot be worked out.</strong>
+        <strong>{words.player.whose.fault}</strong>
         {faults.map((fault, i) => (
-          <p key={i}>
-            {fault.where}: {fault.message}
-          </p>
+          <p key={i}>{faultsText([fault], words)}</p>
         ))}
       </div>
     );
@@ -162,38 +167,40 @@ export function WhoseNumbers() {
     <div class="whose">
       {report !== null && report.shots === 0 && (
         <p class="not-yours" role="note">
-          <strong>These are not your shots.</strong> Every number is the preset for {report.level}; you can
-          plan with it at once. Bring in shots under “Shots” and the numbers become yours, club by club.
+          <strong>{words.player.whose.notYours}</strong>{' '}
+          {words.player.whose.preset({ level: levelName(report.level, words) })}
         </p>
       )}
       {report !== null && report.shots > 0 && (
         <p class="faint" role="status">
-          {invented && 'An invented player with invented shots. '}
-          {countText(report.shots, 'measured shot counts', 'measured shots count')}; where they are few, the
-          preset for {report.level} and the neighbours in the bag help out.
+          {words.player.whose.count({
+            invented: invented ? words.player.whose.invented : '',
+            shots: words.player.whose.shots({ count: report.shots }),
+            level: levelName(report.level, words),
+          })}
         </p>
       )}
       {planFault !== undefined && (
         <p class="warning" role="alert">
-          {planFault.message}
+          {faultText(planFault, words).message}
         </p>
       )}
       {work === 'busy' && !fresh && (
-        <WorkNote label="Working out the estimates" share={share} stop={desk.stopEstimate}>
-          Working out the estimates …
+        <WorkNote label={words.player.whose.working} share={share} stop={desk.stopEstimate}>
+          {words.player.whose.workingOn}
         </WorkNote>
       )}
       {work === 'stopped' && (
         <p class="work-note" role="status">
-          Stopped:{' '}
-          {report === null ? 'nothing is estimated yet' : 'the numbers are those from before the last change'}
-          .{' '}
+          {words.player.whose.stopped({
+            what: report === null ? words.player.whose.nothingYet : words.player.whose.before,
+          })}{' '}
           <button type="button" class="small-button" onClick={desk.resumeEstimate}>
-            Go on
+            {words.player.goOn}
           </button>
         </p>
       )}
     </div>
   );
 }
-const NO_FAULTS: readonly { readonly where: string; readonly message: string }[] = [];
+const NO_FAULTS: readonly Fault[] = [];

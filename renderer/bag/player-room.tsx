@@ -14,21 +14,14 @@ import { PlayersPage } from './pupils/players-page.tsx';
 import { RoomNotices } from './room-notices.tsx';
 import { ShortPage } from './short-game/short-page.tsx';
 import { ShotsPage } from './shots/shots-page.tsx';
-import { PAGES, type Page } from './state/bag-state.ts';
+import { PAGES } from './state/bag-state.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
+import { useWords } from '../state/use-words.ts';
 
 export const playerRoom: Room | null = { name: 'player', View: PlayerView };
 
-const PAGE_WORDS: Readonly<Record<Page, string>> = {
-  clubs: 'Clubs',
-  distances: 'Distances',
-  shots: 'Shots',
-  short: 'Short game and putting',
-  field: 'Without a device',
-  players: 'Players',
-};
-
 function PlayerView() {
+  const words = useWords();
   const { undo } = useTools();
   const desk = useDesk();
   const hasFile = useBag((state) => state.file !== null);
@@ -57,13 +50,13 @@ function PlayerView() {
     return (
       <main class="bag-room single">
         <p class="faint" role="status">
-          Reading the player …
+          {words.player.reading}
         </p>
       </main>
     );
   return (
     <main class="bag-room">
-      <aside class="bag-side" aria-label="Player and bag">
+      <aside class="bag-side" aria-label={words.player.playerAndBag}>
         <PersonCard />
         <ClubList />
       </aside>
@@ -78,10 +71,11 @@ function PlayerView() {
 }
 
 function PageTabs() {
+  const words = useWords();
   const desk = useDesk();
   const shown = useBag((state) => state.page);
   return (
-    <nav class="page-tabs" aria-label="Pages of the player">
+    <nav class="page-tabs" aria-label={words.player.pagesName}>
       {PAGES.map((page) => (
         <button
           key={page}
@@ -90,7 +84,7 @@ function PageTabs() {
           aria-current={page === shown ? 'page' : undefined}
           onClick={() => desk.store.dispatch({ type: 'page-shown', page })}
         >
-          {PAGE_WORDS[page]}
+          {words.player.pages[page]}
         </button>
       ))}
     </nav>

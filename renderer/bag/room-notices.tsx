@@ -1,11 +1,14 @@
 /** What stands between the person and their work: no right to write, unsaved work found, a change on disk, a refusal. */
 
+import type { Words } from '../../core/words/words.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
 import { isUnsaved } from './state/reduce-bag.ts';
 import type { Access } from './state/bag-state.ts';
 import { timeText } from './words.ts';
+import { useWords } from '../state/use-words.ts';
 
 export function RoomNotices() {
+  const words = useWords();
   const desk = useDesk();
   const access = useBag((state) => state.file?.access ?? null);
   const found = useBag((state) => state.file?.found ?? null);
@@ -20,34 +23,36 @@ export function RoomNotices() {
       </p>
       {access?.may === 'read' && (
         <p class="room-note" role="note">
-          {accessWords(access)}
+          {accessWords(access, words)}
         </p>
       )}
       {found !== null && (
         <div class="room-note strong" role="alert">
           <p>
-            Unsaved changes from {timeText(found.writtenAt)} were found
-            {found.isOlder ? '; the file was saved again since then' : ''}.
+            {words.player.notices.found({
+              when: timeText(found.writtenAt, words),
+              older: found.isOlder ? words.player.notices.savedSince : '',
+            })}
           </p>
           <button type="button" class="small-button" onClick={() => void desk.takeFound()}>
-            Take them up
+            {words.player.notices.takeUp}
           </button>
           <button type="button" class="small-button" onClick={() => void desk.dropFound()}>
-            Drop them
+            {words.player.notices.drop}
           </button>
         </div>
       )}
       {changed !== null && (
         <div class="room-note strong" role="alert">
-          <p>The file was changed by another program while you had unsaved changes here.</p>
+          <p>{words.player.notices.changed}</p>
           <button type="button" class="small-button" onClick={() => void desk.saveOver()}>
-            Save mine over it
+            {words.player.notices.saveMine}
           </button>
           <button type="button" class="small-button" onClick={() => void desk.saveCopy()}>
-            Keep mine as a copy
+            {words.player.notices.keepMine}
           </button>
           <button type="button" class="small-button" onClick={() => void desk.readAgain()}>
-            Take the file’s{unsaved ? ', give mine up' : ''}
+            {words.player.notices.takeFile({ giveUp: unsaved ? words.player.notices.giveUp : '' })}
           </button>
         </div>
       )}
@@ -59,7 +64,7 @@ export function RoomNotices() {
             class="small-button"
             onClick={() => desk.store.dispatch({ type: 'refused', message: null })}
           >
-            Close
+            {words.player.notices.close}
           </button>
         </div>
       )}
@@ -67,19 +72,21 @@ export function RoomNotices() {
   );
 }
 
-function accessWords(access: Extract<Access, { may: 'read' }>): string {
+function accessWords(access: Extract<Access, { may: 'read' }>, words: Words): string {
   switch (access.why) {
     case 'demo':
-      return 'This is a demo player and stays as it is. “Make it yours” makes a copy in your folder that you can change.';
+      return words.player.notices.demo;
     case 'refused':
-      return `Only to be read: ${access.message}`;
+      return words.player.notices.onlyRead({ message: access.message });
     case 'held': {
       const where = {
-        'other-window': 'in another window',
-        'other-program': 'by another program on this computer',
-        'other-computer': `on another computer${access.holder.computer === '' ? '' : ` (${access.holder.computer})`}`,
+        'other-window': words.player.notices.otherWindow,
+        'other-program': words.player.notices.otherProgram,
+        'other-computer': words.player.notices.otherComputer({
+          computer: access.holder.computer === '' ? '' : ` (${access.holder.computer})`,
+        }),
       }[access.holder.place];
-      return `Only to be read: the file is being changed ${where}. Close it there, then choose the player again.`;
+      return words.player.notices.held({ where });
     }
   }
 }

@@ -1,65 +1,53 @@
 /** Words and numbers of the room: swings, lies, sources, numbers with their intervals. */
 
 import type { LieToChoose } from '../../core/player/in-play.ts';
-import type { ClubKind, SpreadSource, Swing } from '../../core/player/model.ts';
+import { type ClubKind, type SpreadSource, type Swing, SWINGS } from '../../core/player/model.ts';
 import type { Estimate } from '../../core/player/posterior/intervals.ts';
 import type { PlayerGroup } from '../../core/player/presets.ts';
-import { countText, inUnits, type Units } from '../state/measures.ts';
+import type { Words } from '../../core/words/words.ts';
+import { inUnits, type Units } from '../state/measures.ts';
 
 const DEGREE = Math.PI / 180;
 
-export const SWING_WORDS: readonly (readonly [Swing, string])[] = [
-  ['full', 'full'],
-  ['three-quarter', 'three-quarter'],
-  ['half', 'half'],
-  ['punch', 'punch'],
-  ['part', 'part, by feel'],
-  ['curved-left', 'curved left'],
-  ['curved-right', 'curved right'],
-];
+const KINDS: readonly ClubKind[] = ['driver', 'wood', 'hybrid', 'iron', 'wedge', 'putter'];
+const GROUPS: readonly PlayerGroup[] = ['men', 'women', 'senior-men', 'senior-women', 'juniors'];
 
-export const KIND_WORDS: readonly (readonly [ClubKind, string])[] = [
-  ['driver', 'Driver'],
-  ['wood', 'Wood'],
-  ['hybrid', 'Hybrid'],
-  ['iron', 'Iron'],
-  ['wedge', 'Wedge'],
-  ['putter', 'Putter'],
-];
+/** Choices to offer: what the file calls it, and its words. */
+export type Choices<T> = readonly (readonly [T, string])[];
 
-export const LIE_WORDS: Readonly<Record<LieToChoose, string>> = {
-  tee: 'tee',
-  fairway: 'fairway',
-  rough: 'rough',
-  longRough: 'long rough',
-  bunker: 'bunker',
-  woods: 'under trees',
-};
+export function swingChoices({ golf, player }: Words): Choices<Swing> {
+  return SWINGS.map((swing) => [swing, swing === 'part' ? player.partByFeel : golf.shortSwings[swing]]);
+}
 
-export const GROUP_WORDS: readonly (readonly [PlayerGroup, string])[] = [
-  ['men', 'Man'],
-  ['women', 'Woman'],
-  ['senior-men', 'Senior, man'],
-  ['senior-women', 'Senior, woman'],
-  ['juniors', 'Junior'],
-];
+export function kindChoices({ player }: Words): Choices<ClubKind> {
+  return KINDS.map((kind) => [kind, player.kinds[kind]]);
+}
+
+export function groupChoices({ player }: Words): Choices<PlayerGroup> {
+  return GROUPS.map((group) => [group, player.groups[group]]);
+}
+
+/** A lie as a shot's record names it; one that nobody knows comes back as it is. */
+export function lieName(lie: string, { player }: Words): string {
+  return Object.hasOwn(player.lies, lie) ? player.lies[lie as LieToChoose | 'range'] : lie;
+}
 
 /** `7-iron`, `7-iron, punch`. */
-export function clubSwing(club: string, swing: Swing): string {
-  return swing === 'full' ? club : `${club}, ${swing}`;
+export function clubSwing(club: string, swing: Swing, { golf }: Words): string {
+  return swing === 'full' ? club : `${club}, ${golf.shortSwings[swing]}`;
 }
 
 /** Where a law comes from, short. */
-export function sourceText(source: SpreadSource): string {
+export function sourceText(source: SpreadSource, { golf, player }: Words): string {
   switch (source.from) {
     case 'measured':
-      return countText(source.shots, 'shot', 'shots');
+      return player.source.shots({ count: source.shots });
     case 'stated':
-      return 'as you state it';
+      return player.source.stated;
     case 'preset':
-      return 'preset';
+      return player.source.preset;
     case 'derived':
-      return `from the ${source.fromSwing} swing`;
+      return player.source.derived({ swing: golf.shortSwings[source.fromSwing] });
   }
 }
 
@@ -70,42 +58,42 @@ export interface Shown {
   readonly high: string;
 }
 
-export function lengthEstimate({ mean, low, high }: Estimate, units: Units, decimals = 0): Shown {
-  const text = (metres: number): string => inUnits(metres, units).toFixed(decimals);
+function shown({ mean, low, high }: Estimate, text: (value: number) => string): Shown {
   return { mean: text(mean), low: text(low), high: text(high) };
+}
+
+export function lengthEstimate(estimate: Estimate, units: Units, { figures }: Words, decimals = 0): Shown {
+  return shown(estimate, (metres) => figures.fixed(inUnits(metres, units), decimals));
 }
 
 /** Direction with its side: `1.2 R`. */
-export function leanEstimate({ mean, low, high }: Estimate): Shown {
-  const text = (radians: number): string => {
-    const size = Math.abs(radians / DEGREE).toFixed(1);
-    return Number(size) === 0 ? '0.0' : `${size}${radians > 0 ? ' R' : ' L'}`;
-  };
-  return { mean: text(mean), low: text(low), high: text(high) };
+export function leanEstimate(estimate: Estimate, { figures }: Words): Shown {
+  return shown(estimate, (radians) => {
+    const degrees = Math.abs(radians / DEGREE);
+    const size = figures.fixed(degrees, 1);
+    return Number(degrees.toFixed(1)) === 0 ? size : `${size}${radians > 0 ? ' R' : ' L'}`;
+  });
 }
 
-export function degreeEstimate({ mean, low, high }: Estimate, decimals = 1): Shown {
-  const text = (radians: number): string => (radians / DEGREE).toFixed(decimals);
-  return { mean: text(mean), low: text(low), high: text(high) };
+export function degreeEstimate(estimate: Estimate, { figures }: Words, decimals = 1): Shown {
+  return shown(estimate, (radians) => figures.fixed(radians / DEGREE, decimals));
 }
 
-export function shareEstimate({ mean, low, high }: Estimate): Shown {
-  const text = (share: number): string => (100 * share).toFixed(0);
-  return { mean: text(mean), low: text(low), high: text(high) };
+export function shareEstimate(estimate: Estimate, { figures }: Words): Shown {
+  return shown(estimate, (share) => figures.fixed(100 * share, 0));
 }
 
-export function plainEstimate({ mean, low, high }: Estimate, decimals = 2): Shown {
-  const text = (value: number): string => {
-    const size = Math.abs(value).toFixed(decimals);
-    return value < 0 && Number(size) !== 0 ? `−${size}` : size;
-  };
-  return { mean: text(mean), low: text(low), high: text(high) };
+export function plainEstimate(estimate: Estimate, { figures }: Words, decimals = 2): Shown {
+  return shown(estimate, (value) =>
+    figures.fixed(Number(value.toFixed(decimals)) === 0 ? 0 : value, decimals),
+  );
 }
 
 /** `14:05` today, else with the date. */
-export function timeText(ms: number, now = Date.now()): string {
+export function timeText(ms: number, { language }: Words, now = Date.now()): string {
   const at = new Date(ms);
+  const locale = language === 'en' ? 'en-GB' : 'de-DE';
   const sameDay = at.toDateString() === new Date(now).toDateString();
-  const clock = at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
-  return sameDay ? clock : `${at.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' })}, ${clock}`;
+  const clock = at.toLocaleTimeString(locale, { hour: '2-digit', minute: '2-digit' });
+  return sameDay ? clock : `${at.toLocaleDateString(locale, { day: 'numeric', month: 'short' })}, ${clock}`;
 }

@@ -17,6 +17,7 @@ import { readLie } from '../../core/player/shot-lie.ts';
 import { makeStreamKey, RandomStream } from '../../core/random/streams.ts';
 import { lawFromPrior, shotsOf } from './prior-draws.ts';
 import { drawShots, minimalPlayer } from './sample-player.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const club = STANDARD_BAG.find(({ loftDeg }) => loftDeg === 32)!;
 const usual = presetSpread({ handicap: 16, group: 'men' }, club, 'full');
@@ -206,7 +207,7 @@ describe('what is said of a shot', () => {
     ],
   ] as const)('%j', (more, words) => {
     const one = { ...shot, ...more };
-    expect(countedWords(counted([one]), one, 'metres')).toMatch(words);
+    expect(countedWords(counted([one]), one, 'metres', english)).toMatch(words);
   });
 
   it('that counts as it is, is nothing', () => {

@@ -7,6 +7,7 @@ import type { SpreadEvidence } from '../../core/player/posterior.ts';
 import { presetSpread, STANDARD_BAG } from '../../core/player/presets.ts';
 import { dayOf, weightOfAge } from '../../core/player/recency.ts';
 import { drawShots } from './sample-player.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const club = STANDARD_BAG.find(({ name }) => name === '7-iron')!;
 const expected = presetSpread({ handicap: 16, group: 'men' }, club, 'full');
@@ -31,10 +32,10 @@ describe('drift', () => {
     const change = found(shots).changes.carryMean;
     expect(change.high).toBeLessThan(0);
     expect(change.low).toBeLessThan(-0.06 * expected.carryMean);
-    expect(driftSentence(found(shots), 'metres')).toMatch(
+    expect(driftSentence(found(shots), 'spring', 'metres', english)).toMatch(
       /^7-iron carries \d+ m less than in spring \(90 % interval \d+ to \d+ m\)\.$/,
     );
-    expect(driftSentence(found(shots), 'yards')).toMatch(/ yd less /);
+    expect(driftSentence(found(shots), 'spring', 'yards', english)).toMatch(/ yd less /);
   });
 
   it('raises an alarm in at most one of ten pairs of periods without a change', () => {
@@ -42,7 +43,7 @@ describe('drift', () => {
     const pairs = 60;
     for (let i = 0; i < pairs; i++) {
       const shots = [...dated(8, '2026-04-10', `b ${i}`), ...dated(8, '2026-07-10', `a ${i}`)];
-      if (driftSentence(found(shots), 'metres') !== null) alarms++;
+      if (driftSentence(found(shots), 'spring', 'metres', english) !== null) alarms++;
     }
     // 10 % of 60 and three binomial standard errors; the estimator, being cautious, stays well below.
     expect(alarms).toBeLessThan(6 + 3 * Math.sqrt(5.4));
@@ -51,7 +52,7 @@ describe('drift', () => {
   it('takes the direction of change from before to after', () => {
     const shots = [...dated(60, '2026-04-10', 'before'), ...dated(60, '2026-07-10', 'after', 1.08)];
     expect(found(shots).changes.carryMean.low).toBeGreaterThan(0);
-    expect(driftSentence(found(shots), 'metres')).toContain('more than in spring');
+    expect(driftSentence(found(shots), 'spring', 'metres', english)).toContain('more than in spring');
   });
 
   it('refuses too few shots and periods that are no dates, and says what to do', () => {

@@ -8,11 +8,12 @@ import { addShots, removeShots, replaceShot } from '../../core/player/edits/shot
 import { MOST_SHOTS, type PlayerDocument, playerText } from '../../core/player/format.ts';
 import { parsePlayer, parsePlayerDocumentText } from '../../core/player/parse.ts';
 import { minimalPlayer } from './sample-player.ts';
+import { inEnglish, type Told } from '../../core/words/told.ts';
 
 function good<T>(
-  result: { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: string },
+  result: { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Told },
 ): T {
-  if (!result.ok) throw new Error(result.error);
+  if (!result.ok) throw new Error(inEnglish(result.error));
   return result.value;
 }
 
@@ -153,7 +154,7 @@ describe('shots of a player', () => {
     const full = { ...minimalPlayer(), shots: Array.from({ length: MOST_SHOTS - 2 }, () => shot) };
     expect(addShots(full, [shot, shot])).toMatchObject({ ok: true });
     const refused = addShots(full, [shot, shot, shot]);
-    expect(!refused.ok && refused.error).toContain('room for 2');
+    expect(!refused.ok && inEnglish(refused.error)).toContain('room for 2');
   });
 });
 

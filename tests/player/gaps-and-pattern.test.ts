@@ -7,6 +7,7 @@ import { parsePlayer } from '../../core/player/parse.ts';
 import { landingPattern, patternWords, poorOdds } from '../../core/player/pattern.ts';
 import { presetPlayer, STANDARD_BAG } from '../../core/player/presets.ts';
 import { drawShots, minimalPlayer, record } from './sample-player.ts';
+import { english } from '../../core/words/english/english.ts';
 
 const { spreads } = presetPlayer({ handicap: 16, group: 'men' });
 const full = (name: string): ShotSpread => spreads.find((s) => s.club.name === name && s.swing === 'full')!;
@@ -87,13 +88,18 @@ describe('landing pattern', () => {
   });
 
   it('is told in words: length, side, widths, lean, poor strikes and what stands behind it', () => {
-    const words = patternWords(law, 40, 'metres');
+    const words = patternWords(law, 40, 'metres', english);
     expect(words).toContain(`carry ${Math.round(law.carryMean)} metres`);
     expect(words).toMatch(/metres right of the aim/);
     expect(words).toContain('Longer ones tend to the left');
     expect(words).toContain('10 in a hundred strikes are poor');
     expect(words).toContain('40 measured shots stand behind this.');
-    const straight = patternWords({ ...law, directionMean: 0, correlation: 0, poorShare: 0.001 }, 0, 'yards');
+    const straight = patternWords(
+      { ...law, directionMean: 0, correlation: 0, poorShare: 0.001 },
+      0,
+      'yards',
+      english,
+    );
     expect(straight).toContain('on the line of aim');
     expect(straight).toContain('Hardly any strike is poor');
     expect(straight).toContain('No measured shots');

@@ -6,6 +6,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { metresPerPoint, placeInPicture, scaleOfPicture } from '../../core/player/picture-target.ts';
+import { inEnglish } from '../../core/words/told.ts';
 
 const WIDTH = 4000;
 
@@ -43,7 +44,7 @@ function scaleFor(eye: Camera, near: readonly [number, number], far: readonly [n
     eye.heightM,
     WIDTH,
   );
-  if (!scale.ok) throw new Error(scale.error);
+  if (!scale.ok) throw new Error(inEnglish(scale.error));
   return scale.value;
 }
 
@@ -59,7 +60,7 @@ describe('a photo with two marks', () => {
         (eye, nearBearing, farBearing, ballM, ballBearing) => {
           const scale = scaleFor(eye, [70, nearBearing], [150, farBearing]);
           const place = placeInPicture(scale, project(eye, ballM, ballBearing));
-          if (!place.ok) throw new Error(place.error);
+          if (!place.ok) throw new Error(inEnglish(place.error));
           expect(place.value.distanceM).toBeCloseTo(ballM, 2);
           expect(place.value.direction).toBeCloseTo(ballBearing - farBearing, 4);
         },
@@ -82,7 +83,7 @@ describe('a photo with two marks', () => {
     const eye = { focal: 3000, heightM: 1.6, horizonY: 900 };
     const scale = scaleFor(eye, [50, 0], [120, 0]);
     const moved = placeInPicture(scale, { ...project(eye, 100, 0), y: project(eye, 100, 0).y + 1 });
-    if (!moved.ok) throw new Error(moved.error);
+    if (!moved.ok) throw new Error(inEnglish(moved.error));
     expect(100 - moved.value.distanceM).toBeCloseTo(metresPerPoint(scale, 100), 0);
     expect(metresPerPoint(scale, 200)).toBeCloseTo(4 * metresPerPoint(scale, 100), 6);
   });
@@ -101,12 +102,12 @@ describe('a photo with two marks', () => {
       height,
       WIDTH,
     );
-    expect(!scale.ok && scale.error).toContain(words);
+    expect(!scale.ok && inEnglish(scale.error)).toContain(words);
   });
 
   it('refuses a ball in the sky', () => {
     const scale = scaleFor({ focal: 3000, heightM: 1.6, horizonY: 900 }, [50, 0], [120, 0]);
     const sky = placeInPicture(scale, { x: 2000, y: 880 });
-    expect(!sky.ok && sky.error).toContain('above the horizon');
+    expect(!sky.ok && inEnglish(sky.error)).toContain('above the horizon');
   });
 });

@@ -11,6 +11,7 @@ import { puttCountOdds } from '../../core/putting/second-putt.ts';
 import { drawNormal } from '../../core/player/posterior/random-laws.ts';
 import { makeStreamKey, RandomStream } from '../../core/random/streams.ts';
 import { minimalPlayer } from './sample-player.ts';
+import { inEnglish } from '../../core/words/told.ts';
 
 const FOOT_M = 0.3048;
 const TEST_FEET = [3, 6, 10, 20, 30, 40];
@@ -60,7 +61,7 @@ function tenMinutes(stream: RandomStream, times: number): PuttingRecord {
 
 function fit(record: PuttingRecord): PuttingFit {
   const found = fitPutting(record);
-  if (!found.ok) throw new Error(found.error);
+  if (!found.ok) throw new Error(inEnglish(found.error));
   return found.value;
 }
 
@@ -143,7 +144,7 @@ describe('a record that does not tell', () => {
       { holed: [{ distanceM: 0.9, tries: 30, made: 26 }] },
       { leanOn: { skill: usual, logSd: 0.35 } },
     );
-    if (!leaning.ok) throw new Error(leaning.error);
+    if (!leaning.ok) throw new Error(inEnglish(leaning.error));
     expect(leaning.value.skill.distanceSdShare / usual.distanceSdShare).toBeCloseTo(1, 0);
   });
 
@@ -156,7 +157,7 @@ describe('a record that does not tell', () => {
     ['not a number', { holed: [{ distanceM: NaN, tries: 2, made: 1 }] }],
   ] as const)('%s is refused with what to do', (_, record) => {
     const found = fitPutting(record);
-    expect(found.ok ? '' : found.error).toMatch(/\. .+\.$/);
+    expect(found.ok ? '' : inEnglish(found.error)).toMatch(/\. .+\.$/);
   });
 
   it('all holed and none holed still give finite numbers', () => {

@@ -14,12 +14,13 @@ import {
 import type { PlayerDocument } from '../../core/player/format.ts';
 import { parsePlayer } from '../../core/player/parse.ts';
 import { minimalPlayer } from './sample-player.ts';
+import { inEnglish } from '../../core/words/told.ts';
 
 const nobody: PlayerDocument = { ...minimalPlayer(), putting: undefined };
 delete nobody.putting;
 
 function good(result: ReturnType<typeof addPuttingTest>): PlayerDocument {
-  if (!result.ok) throw new Error(result.error);
+  if (!result.ok) throw new Error(inEnglish(result.error));
   return result.value;
 }
 
@@ -57,7 +58,7 @@ describe('a putting test', () => {
     // 0.3048 m to the foot: international yard and pound agreement of 1959.
     expect(puttingRecord?.holed?.map(({ distanceM }) => distanceM)).toEqual([0.9144, 1.8288, 3.048]);
     const odd = addPuttingTest(nobody, [{ distanceFt: 6, tries: 3, made: 4 }], '2026-05-01');
-    expect(!odd.ok && odd.error).toContain('4 holed of 3 from 6 ft');
+    expect(!odd.ok && inEnglish(odd.error)).toContain('4 holed of 3 from 6 ft');
     expect(addPuttingTest(nobody, [], '2026-05-01').ok).toBe(false);
   });
 

@@ -9,6 +9,7 @@ import { TableFlight } from '../../core/flight/table-flight.ts';
 import { typicalLaunch } from '../../core/flight/typical-launch.ts';
 import { presetSpread, STANDARD_BAG } from '../../core/player/presets.ts';
 import { StillAir, weatherDoubt, type PlacedShot, type ShotWeather } from '../../core/player/still-air.ts';
+import { inEnglish } from '../../core/words/told.ts';
 
 const level = { handicap: 12, group: 'men' } as const;
 const air = new StillAir();
@@ -18,7 +19,7 @@ const usualM = presetSpread(level, iron, 'full').carryMean;
 
 function still(measured: PlacedShot, weather: ShotWeather, club = iron, typicalM = usualM): PlacedShot {
   const found = air.still(club, 'full', typicalM, measured, weather);
-  if (!found.ok) throw new Error(found.error.said);
+  if (!found.ok) throw new Error(inEnglish(found.error.told));
   return found.value;
 }
 
@@ -80,7 +81,7 @@ describe('a shot that the planner’s table flies in a day’s air', () => {
         (weather, carryM, direction, club) => {
           const doubt = weatherDoubt(weather);
           if (doubt !== null) {
-            expect(doubt.said).toMatch(/[^.]$/u);
+            expect(inEnglish(doubt.told)).toMatch(/[^.]$/u);
             return;
           }
           const found = air.still(club, 'full', 100, { carryM, direction }, weather);

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { fitDirection, fitPutting, type HoledCount } from '../../core/putting/fit.ts';
+import { inEnglish, type Told } from '../../core/words/told.ts';
 
 const FOOT_M = 0.3048;
 
@@ -26,9 +27,9 @@ function rows(table: string): HoledCount[] {
 }
 
 function value<T>(
-  result: { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: string },
+  result: { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: Told },
 ): T {
-  if (!result.ok) throw new Error(result.error);
+  if (!result.ok) throw new Error(inEnglish(result.error));
   return result.value;
 }
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { airOf, STANDARD_WEATHER } from '../../core/flight/air.ts';
 import { flyBall } from '../../core/flight/ball-flight.ts';
 import { StillAir, type PlacedShot, type ShotWeather } from '../../core/player/still-air.ts';
+import { inEnglish } from '../../core/words/told.ts';
 
 const YARD_M = 0.9144;
 const MPH = 0.44704;
@@ -12,7 +13,7 @@ const driver = { loftDeg: 10.5 };
 
 function still(measured: PlacedShot, weather: ShotWeather): PlacedShot {
   const found = new StillAir().still(driver, 'full', 213, measured, weather);
-  if (!found.ok) throw new Error(found.error.said);
+  if (!found.ok) throw new Error(inEnglish(found.error.told));
   return found.value;
 }
 

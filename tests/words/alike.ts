@@ -18,4 +18,15 @@ export const ALIKE: readonly string[] = [
     'round.table.index',
     'round.target.slope',
   ],
+  ...['faults.table.fields.carry', 'player.bag.name', 'player.club.loft', 'player.compare.carry'],
+  ...['player.compare.score', 'player.handicap', 'player.kinds.driver', 'player.kinds.hybrid'],
+  ...['player.kinds.putter', 'player.kinds.wedge', 'player.name', 'player.person.hand'],
+  ...['player.table.carry', 'player.table.carrySpread', 'shortGame.log.putts', 'shortGame.saves.chance'],
+  ...[
+    'shortGame.saves.kinds.chip',
+    'shortGame.saves.kinds.pitch',
+    'shots.columns.carry',
+    'shots.conditions.wind',
+  ],
+  ...['shots.mapping.fields.carry'],
 ];

@@ -60,10 +60,12 @@ const TECHNICAL: readonly string[] = [
     '\u0000own place',
     'your own',
   ],
+  '10px "Liberation Sans", Arial, sans-serif',
   '600 12px "Segoe UI", "Helvetica Neue", "Liberation Sans", Arial, sans-serif',
   // A club of every bag, and a player without a file, by their names in files.
   ...['Putter', 'nobody in particular', 'input:enabled, select:enabled', 'no peer'],
   // Names of questions to the workers, and of steps that undo takes together.
-  ...['day spans', 'ways out', 'as is', 'reading the ground'],
+  ...['day spans', 'ways out', 'as is', 'reading the ground', 'of late'],
+  ...['`player ${index}`', '`worth ${task.resultKey}`', 'ft', 'holewright.formatVersion'],
   ...['`wind dial ${presses.current}`', '`ledger ${task.resultKey}`'],
 ];

@@ -1,6 +1,7 @@
 /** One cell of a table as a number, a length, an angle, a side or a date. Text stays text: nothing is ever worked out. */
 
 import { type Result, refuse, succeed } from '../../result.ts';
+import { told, type Told } from '../../words/told.ts';
 
 export type Decimal = '.' | ',';
 export type LengthUnitName = 'm' | 'yd' | 'ft';
@@ -199,11 +200,12 @@ export interface Measure {
 }
 
 /** `12.3`, `12.3 yd`, `12.3L`, `R 4`, `4 m left`; the reason in words where it cannot be read. */
-export function readMeasure(cell: string, decimal: Decimal, words: SideWords): Result<Measure, string> {
+export function readMeasure(cell: string, decimal: Decimal, words: SideWords): Result<Measure, Told> {
   const shown = cell.length > 24 ? `${cell.slice(0, 24)}…` : cell;
-  if (tidy(cell) === '') return refuse('it is empty. Type a number.');
-  if (isFormula(cell)) return refuse(`“${shown}” is a formula. Put its result there.`);
-  if (cell.length > MOST_CHARACTERS) return refuse(`“${shown}” is too long for a number. Type a number.`);
+  if (tidy(cell) === '') return refuse(told(({ faults }) => faults.table.empty));
+  if (isFormula(cell)) return refuse(told(({ faults }) => faults.table.formula, { cell: shown }));
+  if (cell.length > MOST_CHARACTERS)
+    return refuse(told(({ faults }) => faults.table.cellTooLong, { cell: shown }));
   const text = tidy(cell);
   const plain = readNumber(text, decimal);
   if (plain !== null) return succeed({ value: plain, unit: null, side: null });
@@ -213,9 +215,9 @@ export function readMeasure(cell: string, decimal: Decimal, words: SideWords): R
     const other = decimal === '.' ? ',' : '.';
     const hint =
       readNumber(text, other) === null
-        ? 'Type a number.'
-        : `Choose “${other}” as the decimal sign, or retype it.`;
-    return refuse(`“${shown}” is no number. ${hint}`);
+        ? told(({ faults }) => faults.table.typeNumber)
+        : told(({ faults }) => faults.table.otherDecimal, { sign: other });
+    return refuse(told(({ faults }) => faults.table.noNumber, { cell: shown, hint }));
   }
   let side: -1 | 1 | null = null;
   let unit: string | null = null;
@@ -224,7 +226,7 @@ export function readMeasure(cell: string, decimal: Decimal, words: SideWords): R
     const asSide = readSide(word, words);
     if (asSide !== null && asSide !== 0) side = asSide;
     else if (lengthUnitOf(word) !== undefined || angleUnitOf(word) !== undefined) unit = word;
-    else return refuse(`“${shown}”: “${word}” is neither a unit nor a side. Type a number.`);
+    else return refuse(told(({ faults }) => faults.table.neither, { cell: shown, word }));
   }
   return succeed({ value: number, unit, side });
 }

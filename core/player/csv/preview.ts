@@ -1,5 +1,6 @@
 /** The first rows of a table under a mapping, as they would be read. */
 
+import type { Told } from '../../words/told.ts';
 import type { BagClub, RecordedShot } from '../format.ts';
 import type { ShotMapping } from './mapping.ts';
 import { RowReader } from './read-row.ts';
@@ -10,7 +11,7 @@ export interface PreviewRow {
   readonly cells: readonly string[];
   /** The shot, or why there is none. */
   readonly shot: RecordedShot | null;
-  readonly fault: string | null;
+  readonly fault: Told | null;
   /** The cell at fault. */
   readonly column: number | null;
 }

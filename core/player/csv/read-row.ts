@@ -21,6 +21,7 @@ import { COLUMN_FIELDS, type ColumnField, type ColumnRule, ruleOf, type ShotMapp
 import { isNothing, readWeather, tidyNumber } from './read-weather.ts';
 import type { CsvRow } from './rows.ts';
 import { findSwing } from './swing-names.ts';
+import { told, type Told } from '../../words/told.ts';
 
 export interface RowFault {
   readonly code:
@@ -34,7 +35,7 @@ export interface RowFault {
     | 'out-of-range'
     | 'side-unreadable'
     | 'date-unreadable';
-  readonly message: string;
+  readonly message: Told;
   readonly column?: number;
 }
 
@@ -69,10 +70,10 @@ export class RowReader {
     if (row.broken === 'quote')
       return refuse({
         code: 'row-broken',
-        message: 'A quotation mark is not closed. Close it, or take it out.',
+        message: told(({ faults }) => faults.table.quote),
       });
     if (row.broken === 'too-long')
-      return refuse({ code: 'row-broken', message: 'The row is far too long for a shot. Take it out.' });
+      return refuse({ code: 'row-broken', message: told(({ faults }) => faults.table.rowTooLong) });
     const club = this.readClub(cells);
     if (!club.ok) return club;
     const swing = this.readSwing(cells);
@@ -80,7 +81,11 @@ export class RowReader {
     const carry = this.readLength(cells, 'carry');
     if (!carry.ok) return carry;
     if (carry.value === undefined)
-      return this.fault('row-too-short', 'carry', 'The carry is missing. Type it, or leave the row out.');
+      return this.fault(
+        'row-too-short',
+        'carry',
+        told(({ faults }) => faults.table.noCarry),
+      );
     const sideways = this.readSideways(cells, carry.value);
     if (!sideways.ok) return sideways;
     const total = this.readLength(cells, 'total');
@@ -110,7 +115,7 @@ export class RowReader {
     return rule === undefined ? '' : (cells[rule.index] ?? '').trim();
   }
 
-  private fault(code: RowFault['code'], field: ColumnField, message: string): Result<never, RowFault> {
+  private fault(code: RowFault['code'], field: ColumnField, message: Told): Result<never, RowFault> {
     const column = this.rules[field]?.index;
     return refuse({ code, message, ...(column === undefined ? {} : { column }) });
   }
@@ -118,7 +123,11 @@ export class RowReader {
   private readClub(cells: readonly string[]): Result<string, RowFault> {
     const written = unquoted(this.cell(cells, 'club')) || (this.mapping.club ?? '');
     if (written === '')
-      return this.fault('club-missing', 'club', 'The club is missing. Type it, or leave the row out.');
+      return this.fault(
+        'club-missing',
+        'club',
+        told(({ faults }) => faults.table.noClub),
+      );
     if (!this.names.has(written)) this.names.set(written, this.clubNamed(written));
     const club = this.names.get(written);
     if (club !== undefined) return succeed(club);
@@ -126,7 +135,7 @@ export class RowReader {
     return this.fault(
       'club-unknown',
       'club',
-      `“${shown}” is not in the bag. Say which club it is, or add it to the bag.`,
+      told(({ faults }) => faults.table.unknownClub, { club: shown }),
     );
   }
 
@@ -151,7 +160,11 @@ export class RowReader {
       (written.length > 60 ? undefined : findSwing(written));
     if (known !== undefined) return succeed(known);
     const shown = written.length > 40 ? `${written.slice(0, 40)}…` : written;
-    return this.fault('swing-unknown', 'swing', `“${shown}” is no swing that is known. Say which one it is.`);
+    return this.fault(
+      'swing-unknown',
+      'swing',
+      told(({ faults }) => faults.table.unknownSwing, { swing: shown }),
+    );
   }
 
   /** Metres; undefined where no column or nothing in the cell. */
@@ -166,14 +179,14 @@ export class RowReader {
       return this.fault(
         'unit-unfitting',
         field,
-        'It is an angle where a length is needed. Choose another column or unit.',
+        told(({ faults }) => faults.table.angle),
       );
     const metres = metresOf(measure.value.value, unit);
     if (!(metres >= 0 && metres <= MOST_DISTANCE_M))
       return this.fault(
         'out-of-range',
         field,
-        `${Math.round(metres)} m is no distance of a golf shot. Check the number and the unit.`,
+        told(({ faults }) => faults.table.noDistance, { metres: Math.round(metres) }),
       );
     return succeed(metres);
   }
@@ -183,7 +196,11 @@ export class RowReader {
     if (isNothing(written)) return succeed(undefined);
     const measure = readMeasure(written, this.mapping.decimal, this.words);
     if (measure.ok) return measure;
-    return this.fault('number-unreadable', field, `${nameOf(field)}: ${measure.error}`);
+    return this.fault(
+      'number-unreadable',
+      field,
+      told(({ faults }) => faults.table.inField, { field: nameOf(field), message: measure.error }),
+    );
   }
 
   /** Offline in metres or direction in degrees, positive right. */
@@ -200,14 +217,14 @@ export class RowReader {
       return this.fault(
         'row-too-short',
         this.rules.offline === undefined ? 'direction' : 'offline',
-        'How far left or right it went is missing. Type it, or leave the row out.',
+        told(({ faults }) => faults.table.noSideways),
       );
     const side = readSide(this.cell(cells, 'side'), this.words);
     if (side === null)
       return this.fault(
         'side-unreadable',
         'side',
-        `“${this.cell(cells, 'side').slice(0, 24)}” is neither left nor right. Type one of them.`,
+        told(({ faults }) => faults.table.noSide, { cell: this.cell(cells, 'side').slice(0, 24) }),
       );
     const { value, unit: word } = measure.value;
     const letter = measure.value.side ?? (this.rules.side === undefined || side === 0 ? null : side);
@@ -221,7 +238,7 @@ export class RowReader {
         return this.fault(
           'out-of-range',
           field,
-          `${Math.round(degrees)}° is behind the player. Check the number and the unit.`,
+          told(({ faults }) => faults.table.behind, { degrees: Math.round(degrees) }),
         );
       return succeed({ directionDeg: tidyNumber(degrees) });
     }
@@ -230,7 +247,7 @@ export class RowReader {
       return this.fault(
         'out-of-range',
         field,
-        `${Math.round(metres)} m off line is more than the ball carried. Check the number and the unit.`,
+        told(({ faults }) => faults.table.fartherThanCarry, { metres: Math.round(metres) }),
       );
     return succeed({ offlineM: tidyNumber(metres) });
   }
@@ -243,7 +260,7 @@ export class RowReader {
     return this.fault(
       'date-unreadable',
       'date',
-      `“${date.slice(0, 24)}” is no date in the order that was chosen. Choose another order, or mend it.`,
+      told(({ faults }) => faults.table.noDate, { cell: date.slice(0, 24) }),
     );
   }
 }
@@ -253,13 +270,15 @@ function unquoted(cell: string): string {
   return /^'[=+\-@]/u.test(cell) ? cell.slice(1) : cell;
 }
 
-function nameOf(field: ColumnField): string {
-  const names: Partial<Record<ColumnField, string>> = {
-    carry: 'Carry',
-    total: 'Total',
-    intended: 'Intended length',
-    offline: 'Off line',
-    direction: 'Direction',
-  };
-  return names[field] ?? field;
+function nameOf(field: ColumnField): string | Told {
+  switch (field) {
+    case 'carry':
+    case 'total':
+    case 'intended':
+    case 'offline':
+    case 'direction':
+      return told(({ faults }) => faults.table.fields[field]);
+    default:
+      return field;
+  }
 }

@@ -10,6 +10,7 @@ import { ruleOf, type ShotMapping } from './mapping.ts';
 import { RowReader, type RowFault } from './read-row.ts';
 import { csvBlocks } from './rows.ts';
 import { MOST_CSV_CHARACTERS } from './sniff.ts';
+import { told, type Told, toldFault } from '../../words/told.ts';
 
 export interface AcceptedRow {
   /** Line of the file, counted from 1. */
@@ -24,7 +25,7 @@ export interface RejectedRow {
   readonly column?: number;
   readonly code: RowFault['code'];
   /** What is wrong and what to do, one or two short sentences. */
-  readonly message: string;
+  readonly message: Told;
 }
 
 export interface DuplicateRow extends AcceptedRow {
@@ -41,7 +42,7 @@ export interface ShotTable {
   /** Rows of shots that were read. */
   readonly rows: number;
   /** Why reading ended before the end of the file; absent where it did not. */
-  readonly endedEarly?: string;
+  readonly endedEarly?: Told;
 }
 
 export interface ReadSettings {
@@ -90,14 +91,14 @@ export function* readShotsInSteps(
   const duplicates: DuplicateRow[] = [];
   let furtherRejected = 0;
   let rows = -mapping.skipRows;
-  let endedEarly: string | undefined;
+  let endedEarly: Told | undefined;
   reading: for (const block of csvBlocks(text, mapping.delimiter)) {
     for (const row of block.rows) {
       rows++;
       if (rows <= 0) continue;
       if (rows > MOST_CSV_ROWS) {
         rows = MOST_CSV_ROWS;
-        endedEarly = `Only the first ${MOST_CSV_ROWS} rows were read; line ${row.line} and what follows were not. Cut the file in parts and read them one by one.`;
+        endedEarly = told(({ faults }) => faults.table.firstOnly, { most: MOST_CSV_ROWS, line: row.line });
         break reading;
       }
       const read = reader.read(row);
@@ -114,7 +115,7 @@ export function* readShotsInSteps(
       }
       if (accepted.length >= room) {
         rows--;
-        endedEarly = `A player file holds ${MOST_SHOTS} shots at most; line ${row.line} and what follows were not read. Take old shots out of the player file first.`;
+        endedEarly = told(({ faults }) => faults.table.noRoom, { most: MOST_SHOTS, line: row.line });
         break reading;
       }
       accepted.push({ line: row.line, shot: read.value });
@@ -132,28 +133,27 @@ export function* readShotsInSteps(
 }
 
 function mappingFault(text: string, mapping: ShotMapping): Fault | undefined {
-  const fault = (code: string, message: string): Fault => ({
-    severity: 'error',
-    code,
-    where: 'mapping',
-    message,
-  });
+  const fault = (code: string, message: Told): Fault =>
+    toldFault({ severity: 'error', code, where: 'mapping', message });
   if (text.length > MOST_CSV_CHARACTERS)
     return fault(
       'csv-too-long',
-      `The file holds ${text.length} characters; at most ${MOST_CSV_CHARACTERS} are read. Cut it into several files.`,
+      told(({ faults }) => faults.table.fileTooLong, { count: text.length, most: MOST_CSV_CHARACTERS }),
     );
   if (ruleOf(mapping, 'carry') === undefined)
-    return fault('mapping-without-carry', 'No column is read as the carry. Choose the column that holds it.');
+    return fault(
+      'mapping-without-carry',
+      told(({ faults }) => faults.table.noCarryColumn),
+    );
   if (ruleOf(mapping, 'offline') === undefined && ruleOf(mapping, 'direction') === undefined)
     return fault(
       'mapping-without-direction',
-      'No column is read as the distance off line or as the direction. Choose one of the two.',
+      told(({ faults }) => faults.table.noSideColumn),
     );
   if (ruleOf(mapping, 'club') === undefined && mapping.club === undefined)
     return fault(
       'mapping-without-club',
-      'No column names the club. Choose one, or say which club the table is of.',
+      told(({ faults }) => faults.table.noClubColumn),
     );
   return undefined;
 }

@@ -14,13 +14,13 @@ import {
 } from './cells.ts';
 import type { ColumnField, ColumnRule, ShotMapping } from './mapping.ts';
 import type { RowFault } from './read-row.ts';
+import { told, type Told } from '../../words/told.ts';
 
 type Rules = Readonly<Partial<Record<ColumnField, ColumnRule>>>;
 
 /** How a number of each kind is brought to its unit in the player file; null where its unit does not fit. */
 const KINDS = {
   wind: {
-    words: 'wind',
     unit: 'm/s',
     range: [0, 80],
     convert: (value: number, word: string): number | null => {
@@ -29,7 +29,6 @@ const KINDS = {
     },
   },
   temperature: {
-    words: 'temperature',
     unit: 'C',
     range: [-60, 70],
     convert: (value: number, word: string): number | null => {
@@ -38,7 +37,6 @@ const KINDS = {
     },
   },
   altitude: {
-    words: 'altitude',
     unit: 'm',
     range: [-500, 9000],
     convert: (value: number, word: string): number | null => {
@@ -58,7 +56,7 @@ export function readWeather(
     const rule = rules[field];
     return rule === undefined ? '' : (cells[rule.index] ?? '').trim();
   };
-  const fault = (code: RowFault['code'], field: ColumnField, message: string): Result<never, RowFault> => {
+  const fault = (code: RowFault['code'], field: ColumnField, message: Told): Result<never, RowFault> => {
     const column = rules[field]?.index;
     return refuse({ code, message, ...(column === undefined ? {} : { column }) });
   };
@@ -66,18 +64,28 @@ export function readWeather(
   const numberOf = (field: keyof typeof KINDS): Result<number | undefined, RowFault> => {
     const written = cellOf(field);
     if (isNothing(written)) return succeed(undefined);
-    const { words, unit, range, convert } = KINDS[field];
+    const { unit, range, convert } = KINDS[field];
     const quantity = readQuantity(written, decimal);
     const value =
       quantity === null ? null : convert(quantity.value, quantity.unit || (rules[field]?.unit ?? unit));
     const shown = `“${written.slice(0, 24)}”`;
     if (value === null)
-      return fault('number-unreadable', field, `${shown} is no ${words}. Type a number, or leave it empty.`);
+      return fault(
+        'number-unreadable',
+        field,
+        told(({ faults }) => faults.table.noQuantity, {
+          cell: shown,
+          quantity: told(({ faults }) => faults.table.quantities[field]),
+        }),
+      );
     if (value >= range[0] && value <= range[1]) return succeed(value);
     return fault(
       'out-of-range',
       field,
-      `${shown} is beyond any ${words} on a course. Check the number and the unit.`,
+      told(({ faults }) => faults.table.beyond, {
+        cell: shown,
+        quantity: told(({ faults }) => faults.table.quantities[field]),
+      }),
     );
   };
   const windMps = numberOf('wind');
@@ -92,7 +100,7 @@ export function readWeather(
     return fault(
       'number-unreadable',
       'windFrom',
-      `“${from.slice(0, 24)}” is no side that a wind comes from. Type degrees, 0 from ahead and 90 from the right, or words such as “from the left”.`,
+      told(({ faults }) => faults.table.noWindSide, { cell: from.slice(0, 24) }),
     );
   const found: ShotWeather = {
     windMps: windMps.value ?? conditions?.windMps,

@@ -4,6 +4,7 @@ import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { type Decimal, angleUnitOf, lengthUnitOf, readNumber } from './cells.ts';
 import type { ShotMapping } from './mapping.ts';
 import { csvBlocks, type CsvRow } from './rows.ts';
+import { told, type Told, toldFault } from '../../words/told.ts';
 
 export interface CsvShape {
   readonly delimiter: ShotMapping['delimiter'];
@@ -19,7 +20,7 @@ export interface CsvShape {
   /** Rows from all over the table: what a column holds may show late, as days above twelve or another swing. */
   readonly scattered: readonly (readonly string[])[];
   /** Something in the text that makes a wrong reading likely. */
-  readonly warning?: string;
+  readonly warning?: Told;
 }
 
 /** No longer text is read, in UTF-16 code units. */
@@ -41,14 +42,17 @@ export function sniffCsv(text: string): Result<CsvShape, Fault> {
     return refuse(
       fault(
         'csv-too-long',
-        `It holds ${text.length} characters; at most ${MOST_CSV_CHARACTERS} are read. Cut it into several files.`,
+        told(({ faults }) => faults.table.holdsTooMuch, { count: text.length, most: MOST_CSV_CHARACTERS }),
       ),
     );
   }
   const head = text.slice(0, SNIFFED_CHARACTERS);
   if (isUtf16(head)) {
     return refuse(
-      fault('csv-utf16', 'It is UTF-16 or no text at all. Save it as CSV in UTF-8 and try again.'),
+      fault(
+        'csv-utf16',
+        told(({ faults }) => faults.table.utf16),
+      ),
     );
   }
   const tables = DELIMITERS.map((delimiter) => ({ delimiter, rows: firstRows(head, delimiter) }));
@@ -57,7 +61,7 @@ export function sniffCsv(text: string): Result<CsvShape, Fault> {
     return refuse(
       fault(
         'csv-no-table',
-        'No rows of two or more columns were found. Export a table with one shot per row, as CSV.',
+        told(({ faults }) => faults.table.noTable),
       ),
     );
   }
@@ -85,8 +89,8 @@ function scatteredRows(
   return rows;
 }
 
-function fault(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'file', message };
+function fault(code: string, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where: 'file', message });
 }
 
 /** UTF-16 read as something else leaves a zero beside every letter; so does a file that is no text. */
@@ -164,8 +168,7 @@ function shapeOf(
     sample: rows.slice(next, next + SAMPLE_ROWS).map(({ cells }) => cells),
     ...(head.includes('\ufffd')
       ? {
-          warning:
-            'Some letters could not be read. If names of clubs look odd, save the file as UTF-8 and try again.',
+          warning: told(({ faults }) => faults.table.letters),
         }
       : {}),
   };

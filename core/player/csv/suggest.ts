@@ -15,11 +15,12 @@ import { matchClubs } from './club-names.ts';
 import type { ColumnField, ColumnRule, ShotMapping } from './mapping.ts';
 import { findSwing } from './swing-names.ts';
 import { type CsvShape, unitWord } from './sniff.ts';
+import { told, type Told } from '../../words/told.ts';
 
 export interface Suggestion {
   readonly mapping: ShotMapping;
   /** What the person should look at, in whole sentences; empty where nothing is in doubt. */
-  readonly doubts: readonly string[];
+  readonly doubts: readonly Told[];
 }
 
 /** Words in a column's name that speak for a field, and words that speak against it. English, German, French, Spanish. */
@@ -64,7 +65,7 @@ const CLUES: Readonly<Record<ColumnField, { readonly for: RegExp; readonly again
 
 /** The mapping that fits best. `bag` names the clubs that names in the file are matched with. */
 export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Suggestion {
-  const doubts: string[] = shape.warning === undefined ? [] : [shape.warning];
+  const doubts: Told[] = shape.warning === undefined ? [] : [shape.warning];
   const columns: ColumnRule[] = [];
   const taken = new Set<number>();
   const order: readonly ColumnField[] = [
@@ -94,38 +95,40 @@ export function suggestMapping(shape: CsvShape, bag: readonly BagClub[]): Sugges
   const has = (field: ColumnField): ColumnRule | undefined => columns.find((rule) => rule.field === field);
   addOnlyDistance(shape, columns, taken, doubts);
   if (has('offline') === undefined && has('direction') === undefined)
-    doubts.push('No column tells how far left or right the ball went. Choose one, or no shot can be used.');
+    doubts.push(told(({ faults }) => faults.table.doubts.noSide));
   for (const rule of columns) {
     if (rule.unit !== undefined && rule.field !== 'windFrom' && !hasStatedUnit(shape, rule))
-      doubts.push(`The unit of “${rule.header}” is not said; ${UNIT_WORDS[rule.unit]} is taken. Check it.`);
+      doubts.push(
+        told(({ faults }) => faults.table.doubts.unit, { column: rule.header, unit: UNIT_WORDS[rule.unit] }),
+      );
   }
   const windFrom = has('windFrom');
   if (windFrom !== undefined)
-    doubts.push(
-      `“${windFrom.header}” is taken as the player sees it: 0 from ahead, 90 from the right. If it is by the compass, set it to “not read”.`,
-    );
+    doubts.push(told(({ faults }) => faults.table.doubts.windFrom, { column: windFrom.header }));
   if (windFrom === undefined && has('wind') !== undefined)
-    doubts.push(
-      'No column tells from which side the wind came. Say it for the whole table, or the shots count as measured.',
-    );
+    doubts.push(told(({ faults }) => faults.table.doubts.noWindFrom));
   const offline = has('offline') ?? has('direction');
   if (offline !== undefined && has('side') === undefined && !hasLetters(shape, offline.index))
     doubts.push(
-      `In “${offline.header}” numbers without a minus are taken as ${offline.positive ?? 'right'}. Check it with a shot that you remember.`,
+      told(({ faults }) => faults.table.doubts.sign, {
+        column: offline.header,
+        side: told(({ faults }) => faults.table.sides[offline.positive ?? 'right']),
+      }),
     );
 
   const club = has('club');
   const names = club === undefined ? [] : distinct(shape, club.index);
   const matched = matchClubs(names, bag);
   const unknown = names.filter((name) => matched[name] === undefined);
-  if (club === undefined)
-    doubts.push('No column names the club. Choose one, or say which club the table is of.');
+  if (club === undefined) doubts.push(told(({ faults }) => faults.table.noClubColumn));
   else if (unknown.length > 0)
     doubts.push(
-      `Not in the bag: ${unknown
-        .slice(0, 8)
-        .map((name) => `“${name}”`)
-        .join(', ')}. Say which clubs they are, or their shots are left out.`,
+      told(({ faults }) => faults.table.doubts.notInBag, {
+        names: unknown
+          .slice(0, 8)
+          .map((name) => `“${name}”`)
+          .join(', '),
+      }),
     );
   const swing = has('swing');
   const swingNames: Record<string, Swing> = {};
@@ -167,7 +170,7 @@ function findColumn(shape: CsvShape, field: ColumnField, taken: ReadonlySet<numb
 }
 
 /** Where nothing is called carry: a column called distance, or the total, is offered instead, with a word of doubt. */
-function addOnlyDistance(shape: CsvShape, columns: ColumnRule[], taken: Set<number>, doubts: string[]): void {
+function addOnlyDistance(shape: CsvShape, columns: ColumnRule[], taken: Set<number>, doubts: Told[]): void {
   if (columns.some((rule) => rule.field === 'carry')) return;
   const at = shape.header.findIndex(
     (name, i) => !taken.has(i) && /dist|length|l(?:ä|ae)nge|weite|yards|metres/iu.test(name),
@@ -175,12 +178,10 @@ function addOnlyDistance(shape: CsvShape, columns: ColumnRule[], taken: Set<numb
   if (at >= 0) {
     taken.add(at);
     columns.push(ruleFor(shape, 'carry', at));
-    doubts.push(
-      `“${shape.header[at]!}” is taken as the carry. If it holds the roll too, the clubs come out too long.`,
-    );
+    doubts.push(told(({ faults }) => faults.table.doubts.takenAsCarry, { column: shape.header[at]! }));
     return;
   }
-  doubts.push('No column holds the carry. Choose one, or no shot can be used.');
+  doubts.push(told(({ faults }) => faults.table.doubts.noCarry));
 }
 
 /** The rule that a column's own name and units speak for, once it is known what it holds. */
@@ -294,7 +295,7 @@ function distinct(shape: CsvShape, index: number): string[] {
 }
 
 /** A first number above twelve is a day, a second one too; where neither shows, the point speaks for day first. */
-function dateOrder(cells: readonly string[], doubts: string[]): DateOrder {
+function dateOrder(cells: readonly string[], doubts: Told[]): DateOrder {
   const parts = cells.flatMap((cell) => {
     const found = /^(\d{1,2})([-/. ]+)(\d{1,2})[-/. ]+\d{2,4}/u.exec(cell);
     return found === null ? [] : [{ first: Number(found[1]), sign: found[2]!, second: Number(found[3]) }];
@@ -303,8 +304,6 @@ function dateOrder(cells: readonly string[], doubts: string[]): DateOrder {
   if (parts.some(({ first }) => first > 12)) return 'day-first';
   if (parts.some(({ second }) => second > 12)) return 'month-first';
   if (parts.every(({ sign }) => sign.includes('.'))) return 'day-first';
-  doubts.push(
-    'Whether the day or the month comes first in the dates does not show; the day is taken. Check it.',
-  );
+  doubts.push(told(({ faults }) => faults.table.doubts.dates));
   return 'day-first';
 }

@@ -5,6 +5,7 @@ import type { BagClub, RecordedShot } from '../format.ts';
 import type { ShotMapping } from './mapping.ts';
 import { RowReader } from './read-row.ts';
 import { csvBlocks } from './rows.ts';
+import { told, type Told } from '../../words/told.ts';
 
 export const TYPED_COLUMNS = [
   'club',
@@ -26,7 +27,7 @@ export type TypedUnit = 'm' | 'yd' | 'pace';
 export interface TypedFault {
   readonly row: number;
   readonly column: number | null;
-  readonly message: string;
+  readonly message: Told;
 }
 
 export interface TypedShots {
@@ -105,10 +106,10 @@ function withPoint(cell: string): string {
   return /^[^\d,]*\d+,\d{1,2}[^\d,]*$/u.test(cell) ? cell.replace(',', '.') : cell;
 }
 
-function inPaces(shot: RecordedShot, paceM: number): Result<RecordedShot, string> {
+function inPaces(shot: RecordedShot, paceM: number): Result<RecordedShot, Told> {
   const metres = (paces: number): number => Math.round(paces * paceM * 100) / 100;
   const carryM = metres(shot.carryM);
-  if (carryM > 500) return refuse('That many paces are no distance of a golf shot. Check the number.');
+  if (carryM > 500) return refuse(told(({ faults }) => faults.table.paces));
   return succeed({
     ...shot,
     carryM,

@@ -2,6 +2,7 @@
 
 import { type Result, refuse, succeed } from '../../result.ts';
 import { type BagClub, MOST_CLUBS, type PlayerDocument } from '../format.ts';
+import { told, type Told } from '../../words/told.ts';
 
 /** What may be changed of a club; `undefined` takes a member away. */
 export type ClubChange = { readonly [K in keyof KnownClub]?: KnownClub[K] | undefined };
@@ -11,9 +12,9 @@ type KnownClub = Pick<
 >;
 
 /** Puts a club where its loft belongs. Refuses a name that is taken, and a full bag. */
-export function addClub(document: PlayerDocument, club: BagClub): Result<PlayerDocument, string> {
+export function addClub(document: PlayerDocument, club: BagClub): Result<PlayerDocument, Told> {
   if (document.bag.length >= MOST_CLUBS)
-    return refuse(`The bag holds ${MOST_CLUBS} clubs, and no more are kept. Take one out first.`);
+    return refuse(told(({ faults }) => faults.bag.full, { most: MOST_CLUBS }));
   const problem = nameFault(document, club.name, null);
   if (problem !== null) return refuse(problem);
   const at = document.bag.findIndex(
@@ -31,23 +32,21 @@ export function changeClub(
   document: PlayerDocument,
   name: string,
   change: ClubChange,
-): Result<PlayerDocument, string> {
+): Result<PlayerDocument, Told> {
   if (change.name !== undefined) {
     const problem = nameFault(document, change.name, name);
     if (problem !== null) return refuse(problem);
   }
-  if (change.swings?.length === 0)
-    return refuse('A club is used for one swing at least. Choose another one before this is taken out.');
+  if (change.swings?.length === 0) return refuse(told(({ faults }) => faults.bag.oneSwing));
   const bag = document.bag.map((club) => (club.name === name ? changed(club, change) : club));
   const renamed = change.name ?? name;
   return succeed(renamed === name ? { ...document, bag } : withName({ ...document, bag }, name, renamed));
 }
 
 /** Takes a club out. Its shots stay in the file, and count again where a club of that name comes back. */
-export function removeClub(document: PlayerDocument, name: string): Result<PlayerDocument, string> {
+export function removeClub(document: PlayerDocument, name: string): Result<PlayerDocument, Told> {
   const bag = document.bag.filter((club) => club.name !== name);
-  if (bag.every(({ kind }) => kind === 'putter'))
-    return refuse('A bag holds one club beside the putter at least. Add another before this one goes.');
+  if (bag.every(({ kind }) => kind === 'putter')) return refuse(told(({ faults }) => faults.bag.oneClub));
   return succeed({ ...document, bag });
 }
 
@@ -60,11 +59,11 @@ function changed(club: BagClub, change: ClubChange): BagClub {
   return next as BagClub;
 }
 
-function nameFault(document: PlayerDocument, name: string, own: string | null): string | null {
-  if (name.trim() === '') return 'A club needs a name. Type one.';
-  if (name.length > 60) return 'The name is longer than 60 letters. Shorten it.';
+function nameFault(document: PlayerDocument, name: string, own: string | null): Told | null {
+  if (name.trim() === '') return told(({ faults }) => faults.bag.noName);
+  if (name.length > 60) return told(({ faults }) => faults.bag.longName);
   const isTaken = document.bag.some((club) => club.name === name && club.name !== own);
-  return isTaken ? `The bag holds “${name}” already. Choose another name, such as its loft.` : null;
+  return isTaken ? told(({ faults }) => faults.bag.taken, { name }) : null;
 }
 
 function withName(document: PlayerDocument, before: string, after: string): PlayerDocument {

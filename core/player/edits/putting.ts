@@ -3,6 +3,7 @@
 import { type Result, refuse, succeed } from '../../result.ts';
 import type { PlayerDocument } from '../format.ts';
 import type { ShortGameKind } from '../short-game.ts';
+import { told, type Told } from '../../words/told.ts';
 
 const FOOT_M = 0.3048;
 /** Distances of the ten-minute test on the practice green, feet. */
@@ -21,13 +22,14 @@ export function addPuttingTest(
   document: PlayerDocument,
   lines: readonly TestLine[],
   at: string,
-): Result<PlayerDocument, string> {
+): Result<PlayerDocument, Told> {
   const bad = lines.find(({ tries, made }) => made > tries);
   if (bad !== undefined)
-    return refuse(`${bad.made} holed of ${bad.tries} from ${bad.distanceFt} ft cannot be. Mend that line.`);
+    return refuse(
+      told(({ faults }) => faults.putts.holed, { made: bad.made, tries: bad.tries, feet: bad.distanceFt }),
+    );
   const tried = lines.filter(({ tries }) => tries > 0);
-  if (tried.length === 0)
-    return refuse('No putt is filled in. Say how many you tried and how many you holed.');
+  if (tried.length === 0) return refuse(told(({ faults }) => faults.putts.none));
   const added = tried.map(({ distanceFt, tries, made }) => ({
     distanceM: Math.round(distanceFt * FOOT_M * 1e4) / 1e4,
     tries,
@@ -35,7 +37,7 @@ export function addPuttingTest(
     at,
   }));
   const holed = [...(document.puttingRecord?.holed ?? []), ...added];
-  if (holed.length > 200) return refuse('There are more tests than a file keeps. Take old ones out first.');
+  if (holed.length > 200) return refuse(told(({ faults }) => faults.putts.tooMany));
   return succeed(withRecord(document, { holed }));
 }
 
@@ -73,11 +75,10 @@ export function addUpAndDown(
   document: PlayerDocument,
   record: { readonly kind: ShortGameKind; readonly tries: number; readonly saved: number },
   at: string,
-): Result<PlayerDocument, string> {
-  if (record.tries === 0)
-    return refuse('No try is filled in. Say how often you were there and how often you saved it.');
+): Result<PlayerDocument, Told> {
+  if (record.tries === 0) return refuse(told(({ faults }) => faults.putts.noTry));
   if (record.saved > record.tries)
-    return refuse(`${record.saved} saved of ${record.tries} cannot be. Mend that line.`);
+    return refuse(told(({ faults }) => faults.putts.saved, { saved: record.saved, tries: record.tries }));
   return succeed({ ...document, upAndDowns: [...(document.upAndDowns ?? []), { ...record, at }] });
 }
 

@@ -2,15 +2,16 @@
 
 import { type Result, refuse, succeed } from '../../result.ts';
 import { MOST_SHOTS, type PlayerDocument, type RecordedShot } from '../format.ts';
+import { told, type Told } from '../../words/told.ts';
 
 export function addShots(
   document: PlayerDocument,
   shots: readonly RecordedShot[],
-): Result<PlayerDocument, string> {
+): Result<PlayerDocument, Told> {
   const known = document.shots ?? [];
   if (known.length + shots.length > MOST_SHOTS)
     return refuse(
-      `A player file holds ${MOST_SHOTS} shots at most; there is room for ${MOST_SHOTS - known.length}. Take old shots out first.`,
+      told(({ faults }) => faults.player.noRoom, { most: MOST_SHOTS, room: MOST_SHOTS - known.length }),
     );
   return succeed({ ...document, shots: [...known, ...shots] });
 }

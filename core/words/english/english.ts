@@ -3,16 +3,21 @@
 import { bar } from './bar.ts';
 import { cards } from './cards.ts';
 import { day } from './day.ts';
+import { faults } from './faults.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
 import { host } from './host.ts';
 import { map } from './map.ts';
 import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
+import { player } from './player.ts';
 import { prepare } from './prepare.ts';
 import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
 import { sheet } from './sheet.ts';
+import { shortGame } from './short-game.ts';
+import { shots } from './shots.ts';
+import { spread } from './spread.ts';
 import { tour } from './tour.ts';
 import { trees } from './trees.ts';
 import { figures } from './figures.ts';
@@ -25,16 +30,21 @@ export const english = {
   bar,
   cards,
   day,
+  faults,
   golf,
   help,
   host,
   map,
   pictures,
   plan,
+  player,
   prepare,
   round,
   sensitivity,
   sheet,
+  shortGame,
+  shots,
+  spread,
   tour,
   trees,
 };

@@ -64,7 +64,7 @@ export const plan: typeof english = {
   announcement: ({ hole, where, day, shot, strokes, reason }) =>
     `Loch ${hole}, ${where}${day === '' ? '' : `, ${day}`}: ${shot}, ${strokes} Schläge. ${reason}`,
   provisional: ({ chance }) =>
-    `${chance} dieser Schläge enden im Aus. Wo Ihrer im Aus oder verloren sein kann: ansagen und einen provisorischen Ball spielen, bevor Sie vorgehen (Regel 18.3).`,
+    `${chance} dieser Schläge enden im Aus. Wo der eigene im Aus oder verloren sein kann: ansagen und einen provisorischen Ball spielen, bevor es nach vorn geht (Regel 18.3).`,
   reason: {
     out: 'Im Aus: mit einem Strafschlag noch einmal von der Stelle des letzten Schlags spielen.',
     only: 'Von hier die einzige Möglichkeit.',

@@ -9,23 +9,32 @@ import { inUnits, unitShort } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
-import { KIND_WORDS, LIE_WORDS, SWING_WORDS } from '../words.ts';
+import { kindChoices, lieName, swingChoices } from '../words.ts';
+import { SWINGS } from '../../../core/player/model.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function ClubForm({ club }: { readonly club: BagClub }) {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const locked = useBag((state) => state.file?.access.may !== 'write');
   const nameId = useId();
   const kindId = useId();
   const change = (label: string, values: ClubChange): boolean =>
-    desk.edit(`${label} of ${club.name}`, (document) => changeClub(document, club.name, values));
+    desk.edit(words.player.club.ofClub({ label, club: club.name }), (document) =>
+      changeClub(document, club.name, values),
+    );
   const isPutter = club.kind === 'putter';
   const metres = units === 'yards' ? 0.9144 : 1;
   const stated = club.stated?.carryM ?? null;
   return (
-    <form class="club-form" aria-label={`About ${club.name}`} onSubmit={(event) => event.preventDefault()}>
+    <form
+      class="club-form"
+      aria-label={words.player.club.about({ club: club.name })}
+      onSubmit={(event) => event.preventDefault()}
+    >
       <span class="bag-field wide">
-        <label for={nameId}>Name</label>
+        <label for={nameId}>{words.player.name}</label>
         <input
           id={nameId}
           type="text"
@@ -35,61 +44,63 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
           onChange={(event) => {
             const name = event.currentTarget.value.trim();
             if (name === club.name) return;
-            if (change('name', { name }))
+            if (change(words.player.club.steps.name, { name }))
               desk.store.dispatch({ type: 'club-shown', shown: { club: name, swing: 'full' } });
             else event.currentTarget.value = club.name;
           }}
         />
       </span>
       <span class="bag-field">
-        <label for={kindId}>Kind</label>
+        <label for={kindId}>{words.player.club.kind}</label>
         <select
           id={kindId}
           value={club.kind}
           disabled={locked}
-          onChange={(event) => change('kind', { kind: event.currentTarget.value as ClubKind })}
+          onChange={(event) =>
+            change(words.player.club.steps.kind, { kind: event.currentTarget.value as ClubKind })
+          }
         >
-          {KIND_WORDS.map(([kind, words]) => (
+          {kindChoices(words).map(([kind, name]) => (
             <option key={kind} value={kind}>
-              {words}
+              {name}
             </option>
           ))}
         </select>
       </span>
       <NumberField
-        name="Loft"
+        name={words.player.club.loft}
         unit="°"
         value={club.loftDeg}
         least={0}
         most={80}
         decimals={1}
         disabled={locked}
-        take={(loftDeg) => change('loft', { loftDeg })}
+        take={(loftDeg) => change(words.player.club.steps.loft, { loftDeg })}
       />
       <NumberField
-        name="Length"
+        name={words.player.club.length}
         unit="cm"
         value={club.lengthM === undefined ? null : club.lengthM * 100}
         least={30}
         most={160}
         decimals={1}
         disabled={locked}
-        clear={() => change('length', { lengthM: undefined })}
-        take={(cm) => change('length', { lengthM: Math.round(cm * 10) / 1000 })}
+        clear={() => change(words.player.club.steps.length, { lengthM: undefined })}
+        take={(cm) => change(words.player.club.steps.length, { lengthM: Math.round(cm * 10) / 1000 })}
       />
       {!isPutter && (
         <NumberField
-          name="Carry, as you state it"
+          name={words.player.club.statedCarry}
           unit={unitShort(units)}
           value={stated === null ? null : inUnits(stated, units)}
           least={1}
           most={400}
           decimals={0}
-          placeholder="not stated"
+          placeholder={words.player.club.notStated}
           disabled={locked}
-          clear={() => change('stated carry', { stated: undefined })}
+          clear={() => change(words.player.club.steps.statedCarry, { stated: undefined })}
           take={(length) =>
-            change('stated carry', {
+            change(words.player.club.steps.statedCarry, {
               stated: { ...club.stated, carryM: Math.round(length * metres * 10) / 10 },
             })
           }
@@ -97,8 +108,8 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
       )}
       {!isPutter && (
         <fieldset class="bag-checks">
-          <legend>Swings</legend>
-          {SWING_WORDS.map(([swing, words]) => (
+          <legend>{words.player.club.swings}</legend>
+          {swingChoices(words).map(([swing, name]) => (
             <label key={swing} class="switch">
               <input
                 type="checkbox"
@@ -106,18 +117,18 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
                 disabled={locked}
                 onChange={(event) => {
                   const on = event.currentTarget.checked;
-                  if (!change('swings', { swings: withSwing(club.swings, swing, on) }))
+                  if (!change(words.player.club.steps.swings, { swings: withSwing(club.swings, swing, on) }))
                     event.currentTarget.checked = !on;
                 }}
               />
-              {words}
+              {name}
             </label>
           ))}
         </fieldset>
       )}
       {!isPutter && (
         <fieldset class="bag-checks">
-          <legend>Used from</legend>
+          <legend>{words.player.club.usedFrom}</legend>
           {LIES_TO_CHOOSE.map((lie) => {
             const off = club.notFrom ?? [];
             return (
@@ -130,10 +141,10 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
                     const kept = event.currentTarget.checked
                       ? off.filter((other) => other !== lie)
                       : [...off, lie];
-                    change('lies', { notFrom: kept.length === 0 ? undefined : kept });
+                    change(words.player.club.steps.lies, { notFrom: kept.length === 0 ? undefined : kept });
                   }}
                 />
-                {LIE_WORDS[lie]}
+                {lieName(lie, words)}
               </label>
             );
           })}
@@ -145,7 +156,5 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
 
 /** In the order in which the swings are listed. */
 function withSwing(swings: readonly Swing[], swing: Swing, on: boolean): Swing[] {
-  return SWING_WORDS.map(([known]) => known).filter((known) =>
-    known === swing ? on : swings.includes(known),
-  );
+  return SWINGS.filter((known) => (known === swing ? on : swings.includes(known)));
 }

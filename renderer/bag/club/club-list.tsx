@@ -4,12 +4,15 @@ import { addClub, changeClub } from '../../../core/player/edits/clubs.ts';
 import { type BagClub, MOST_CLUBS_IN_PLAY } from '../../../core/player/format.ts';
 import { clubsInRound, isInRound } from '../../../core/player/in-play.ts';
 import { unitShort } from '../../state/measures.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { useApp } from '../../state/use-app.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import type { SpreadLine } from '../work/bag-report.ts';
 import { lengthEstimate, sourceText } from '../words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function ClubList() {
+  const words = useWords();
   const desk = useDesk();
   const bag = useBag((state) => state.file?.history.present.bag ?? NO_CLUBS);
   const report = useBag((state) => state.file?.estimate.report ?? null);
@@ -18,12 +21,15 @@ export function ClubList() {
   const locked = useBag((state) => state.file?.access.may !== 'write');
   const out = clubsInRound(bag).length;
   return (
-    <section class="club-list" aria-label="Bag">
+    <section class="club-list" aria-label={words.player.bag.name}>
       <div class="club-list-head">
-        <h2>Bag</h2>
+        <h2>{words.player.bag.name}</h2>
         <p class={out > MOST_CLUBS_IN_PLAY ? 'warning' : 'faint'} role="status">
-          {out} of {MOST_CLUBS_IN_PLAY} for the round
-          {out > MOST_CLUBS_IN_PLAY && ': too many (Rule 4.1b)'}
+          {words.player.bag.forTheRound({
+            out,
+            most: MOST_CLUBS_IN_PLAY,
+            tooMany: out > MOST_CLUBS_IN_PLAY ? words.player.bag.tooMany : '',
+          })}
         </p>
       </div>
       <ul>
@@ -44,15 +50,15 @@ export function ClubList() {
         class="small-button"
         disabled={locked}
         onClick={() => {
-          const name = freeName(bag);
+          const name = freeName(bag, words);
           const club: BagClub = { name, kind: 'iron', loftDeg: 30, swings: ['full'] };
-          if (desk.edit('add a club', (document) => addClub(document, club))) {
+          if (desk.edit(words.player.bag.addStep, (document) => addClub(document, club))) {
             desk.store.dispatch({ type: 'page-shown', page: 'clubs' });
             desk.store.dispatch({ type: 'club-shown', shown: { club: name, swing: 'full' } });
           }
         }}
       >
-        Add a club
+        {words.player.bag.add}
       </button>
     </section>
   );
@@ -68,9 +74,10 @@ interface RowProps {
 }
 
 function ClubRow({ club, line, isShown, locked }: RowProps) {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
-  const carry = line === undefined ? null : lengthEstimate(line.estimates.carryMean, units);
+  const carry = line === undefined ? null : lengthEstimate(line.estimates.carryMean, units, words);
   const goesOut = isInRound(club);
   return (
     <li class={goesOut ? 'club-row' : 'club-row stays'}>
@@ -78,12 +85,15 @@ function ClubRow({ club, line, isShown, locked }: RowProps) {
         type="checkbox"
         checked={goesOut}
         disabled={locked}
-        aria-label={`${club.name} goes out for the round`}
-        title="Goes out for the round"
+        aria-label={words.player.bag.goesOutNamed({ club: club.name })}
+        title={words.player.bag.goesOut}
         onChange={(event) => {
           const on = event.currentTarget.checked;
-          desk.edit(on ? `take ${club.name} along` : `leave ${club.name} at home`, (document) =>
-            changeClub(document, club.name, { inRound: on ? undefined : false }),
+          desk.edit(
+            on
+              ? words.player.bag.takeAlong({ club: club.name })
+              : words.player.bag.leaveAtHome({ club: club.name }),
+            (document) => changeClub(document, club.name, { inRound: on ? undefined : false }),
           );
         }}
       />
@@ -112,19 +122,19 @@ function ClubRow({ club, line, isShown, locked }: RowProps) {
         )}
         <small class={club.kind === 'putter' ? 'club-source alone' : 'club-source'}>
           {club.kind === 'putter'
-            ? 'see Short game'
+            ? words.player.bag.seeShortGame
             : line === undefined
               ? ''
-              : sourceText(line.spread.source)}
+              : sourceText(line.spread.source, words)}
         </small>
       </button>
     </li>
   );
 }
 
-function freeName(bag: readonly BagClub[]): string {
+function freeName(bag: readonly BagClub[], words: Words): string {
   for (let i = 1; ; i++) {
-    const name = i === 1 ? 'New club' : `New club ${i}`;
+    const name = i === 1 ? words.player.bag.newClub : words.player.bag.newClubNumber({ number: i });
     if (!bag.some((club) => club.name === name)) return name;
   }
 }

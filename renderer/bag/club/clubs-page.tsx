@@ -1,6 +1,7 @@
 /** One club in full: what it is, its numbers, its pictures. */
 
 import { removeClub } from '../../../core/player/edits/clubs.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import type { SpreadLine } from '../work/bag-report.ts';
 import { clubSwing } from '../words.ts';
@@ -8,8 +9,10 @@ import { ClubForm } from './club-form.tsx';
 import { EstimatesTable } from './estimates-table.tsx';
 import { FanPicture } from './fan-picture.tsx';
 import { LandingPicture } from './landing-picture.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function ClubsPage() {
+  const words = useWords();
   const bag = useBag((state) => state.file?.history.present.bag ?? null);
   const desk = useDesk();
   const locked = useBag((state) => state.file?.access.may !== 'write');
@@ -30,34 +33,33 @@ export function ClubsPage() {
             type="button"
             class="small-button"
             disabled={locked}
-            onClick={() => desk.edit(`take out ${club.name}`, (document) => removeClub(document, club.name))}
+            onClick={() =>
+              desk.edit(words.player.club.takeOutStep({ club: club.name }), (document) =>
+                removeClub(document, club.name),
+              )
+            }
           >
-            Take this club out
+            {words.player.club.takeOut}
           </button>
         </div>
         <ClubForm key={club.name} club={club} />
       </div>
       {club.kind === 'putter' ? (
-        <p class="faint">
-          Putting comes from putts on record: see “Short game and putting” for the ten-minute test and the
-          log.
-        </p>
+        <p class="faint">{words.player.club.putterNote}</p>
       ) : (
         <>
-          {own.length === 0 && <p class="faint">The numbers appear when the estimates are worked out.</p>}
+          {own.length === 0 && <p class="faint">{words.player.club.noNumbersYet}</p>}
           <div
             class="table-scroll"
             hidden={own.length === 0}
             tabIndex={0}
             role="region"
-            aria-label={`Estimates of ${club.name}`}
+            aria-label={words.player.club.estimatesOf({ club: club.name })}
           >
             {own.length > 0 && <EstimatesTable lines={own} />}
           </div>
           <p class="faint small-print" hidden={own.length === 0}>
-            Below each number: the interval that holds the truth nine times in ten. ± is the standard
-            deviation of solid strikes; R and L are right and left of the aim.{' '}
-            {line !== undefined && restsOn(line)}
+            {words.player.club.belowEach({ restsOn: line === undefined ? '' : restsOn(line, words) })}
           </p>
           {line !== undefined && (
             <div class="picture-pair">
@@ -71,18 +73,20 @@ export function ClubsPage() {
   );
 }
 
-function restsOn(line: SpreadLine): string {
-  const name = clubSwing(line.spread.club.name, line.spread.swing);
-  const strays =
-    line.strays === 0 ? '' : ` ${line.strays} of its readings are left out, too long to be true.`;
+function restsOn(line: SpreadLine, words: Words): string {
+  const name = clubSwing(line.spread.club.name, line.spread.swing, words);
+  const strays = line.strays === 0 ? '' : words.player.club.strays({ count: line.strays });
   switch (line.spread.source.from) {
     case 'measured':
-      return `${name} rests on your own shots, leaning on its neighbours in the bag where they are few.${strays}`;
+      return words.player.club.restsOnShots({ club: name, strays });
     case 'stated':
-      return `${name} rests on what you state, not on measured shots.`;
+      return words.player.club.restsOnStated({ club: name });
     case 'preset':
-      return `${name} has no measured shots: these are preset numbers, fitted to the clubs that have some.`;
+      return words.player.club.restsOnPreset({ club: name });
     case 'derived':
-      return `${name} has no shots of its own: it is taken from the ${line.spread.source.fromSwing} swing.`;
+      return words.player.club.restsOnSwing({
+        club: name,
+        swing: words.golf.shortSwings[line.spread.source.fromSwing],
+      });
   }
 }

@@ -13,28 +13,28 @@ import {
   type Shown,
   sourceText,
 } from '../words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function EstimatesTable({ lines }: { readonly lines: readonly SpreadLine[] }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const shown = useBag((state) => state.shown);
   const { store } = useDesk();
   const unit = unitShort(units);
   return (
     <table class="bag-table estimates">
-      <caption class="unseen">
-        Estimates per swing; below each number the interval that holds the truth nine times in ten
-      </caption>
+      <caption class="unseen">{words.player.table.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">Swing</th>
-          <th scope="col">Rests on</th>
-          <th scope="col">Carry, {unit}</th>
-          <th scope="col">Carry ±, {unit}</th>
-          <th scope="col">Lean, °</th>
-          <th scope="col">Direction ±, °</th>
-          <th scope="col">Correlation</th>
-          <th scope="col">Poor strikes, %</th>
-          <th scope="col">Poor carry, %</th>
+          <th scope="col">{words.player.table.swing}</th>
+          <th scope="col">{words.player.table.restsOn}</th>
+          <th scope="col">{words.player.table.carry({ unit })}</th>
+          <th scope="col">{words.player.table.carrySpread({ unit })}</th>
+          <th scope="col">{words.player.table.lean}</th>
+          <th scope="col">{words.player.table.directionSpread}</th>
+          <th scope="col">{words.player.table.correlation}</th>
+          <th scope="col">{words.player.table.poorShare}</th>
+          <th scope="col">{words.player.table.poorCarry}</th>
         </tr>
       </thead>
       <tbody>
@@ -56,23 +56,25 @@ export function EstimatesTable({ lines }: { readonly lines: readonly SpreadLine[
                       })
                     }
                   >
-                    {spread.swing}
+                    {words.golf.shortSwings[spread.swing]}
                   </button>
                 ) : (
-                  spread.swing
+                  words.golf.shortSwings[spread.swing]
                 )}
               </th>
               <td>
-                {sourceText(spread.source)}
-                {line.poorShots > 0 && <small>{line.poorShots} poor</small>}
+                {sourceText(spread.source, words)}
+                {line.poorShots > 0 && (
+                  <small>{words.player.table.poorCount({ count: line.poorShots })}</small>
+                )}
               </td>
-              <NumberCell shown={lengthEstimate(estimates.carryMean, units)} />
-              <NumberCell shown={lengthEstimate(estimates.carrySd, units, 1)} />
-              <NumberCell shown={leanEstimate(estimates.directionMean)} />
-              <NumberCell shown={degreeEstimate(estimates.directionSd)} />
-              <NumberCell shown={plainEstimate(estimates.correlation)} />
-              <NumberCell shown={shareEstimate(estimates.poorShare)} />
-              <NumberCell shown={shareEstimate(estimates.poorCarryShareMean)} />
+              <NumberCell shown={lengthEstimate(estimates.carryMean, units, words)} />
+              <NumberCell shown={lengthEstimate(estimates.carrySd, units, words, 1)} />
+              <NumberCell shown={leanEstimate(estimates.directionMean, words)} />
+              <NumberCell shown={degreeEstimate(estimates.directionSd, words)} />
+              <NumberCell shown={plainEstimate(estimates.correlation, words)} />
+              <NumberCell shown={shareEstimate(estimates.poorShare, words)} />
+              <NumberCell shown={shareEstimate(estimates.poorCarryShareMean, words)} />
             </tr>
           );
         })}
@@ -83,13 +85,14 @@ export function EstimatesTable({ lines }: { readonly lines: readonly SpreadLine[
 
 /** A number over its interval. */
 export function NumberCell({ shown }: { readonly shown: Shown }) {
+  const words = useWords();
   return (
     <td class="number">
       <strong>{shown.mean}</strong>
       <small>
         {shown.low}
         <span aria-hidden="true"> – </span>
-        <span class="unseen"> to </span>
+        <span class="unseen"> {words.player.table.to} </span>
         {shown.high}
       </small>
     </td>

@@ -3,6 +3,7 @@
 import { leanWords } from '../../../core/player/gap-words.ts';
 import type { SpreadLine } from '../work/bag-report.ts';
 import { clubSwing } from '../words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const WIDTH = 360;
 const HEIGHT = 300;
@@ -20,10 +21,11 @@ export function FanPicture({
   readonly line: SpreadLine;
   readonly all: readonly SpreadLine[];
 }) {
+  const words = useWords();
   const full = all.filter(({ spread }) => spread.swing === 'full');
   const longest = Math.max(line.spread.carryMean, ...full.map(({ spread }) => spread.carryMean));
   const perM = (HEIGHT - BOTTOM - 26) / longest;
-  const words = leanWords(line.spread, line.estimates.directionMean);
+  const said = leanWords(line.spread, line.estimates.directionMean, words);
   const place = (radius: number, angle: number): readonly [number, number] => [
     WIDTH / 2 + radius * Math.sin(WIDENED * angle),
     HEIGHT - BOTTOM - radius * Math.cos(WIDENED * angle),
@@ -39,14 +41,14 @@ export function FanPicture({
   return (
     <figure class="bag-picture">
       <figcaption>
-        <strong>Which way it leans</strong>
+        <strong>{words.player.fan.title}</strong>
       </figcaption>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={said}>
         <g class="grid">
           {RAYS.map((degrees) => (
             <g key={degrees}>
               <path
-                class={degrees === 0 ? 'aim' : undefined}
+                class={degrees === 0 ? words.player.fan.aim : undefined}
                 d={`M${at(0, 0)}L${at(longest * 1.03, degrees * DEGREE)}`}
               />
               <text
@@ -54,7 +56,7 @@ export function FanPicture({
                 y={place(longest * perM + 14, degrees * DEGREE)[1]}
                 text-anchor="middle"
               >
-                {degrees === 0 ? 'aim' : `${Math.abs(degrees)}° ${degrees < 0 ? 'L' : 'R'}`}
+                {degrees === 0 ? words.player.fan.aim : `${Math.abs(degrees)}° ${degrees < 0 ? 'L' : 'R'}`}
               </text>
             </g>
           ))}
@@ -83,11 +85,9 @@ export function FanPicture({
         />
       </svg>
       <p class="picture-key">
-        Line: the lean of {clubSwing(spread.club.name, spread.swing)}. Thick end: where the lean itself lies,
-        nine times in ten. Wedge: two in three solid strikes. Thin arcs: the other clubs. Angles are drawn
-        three times as wide as they are.
+        {words.player.fan.key({ club: clubSwing(spread.club.name, spread.swing, words) })}
       </p>
-      <p class="picture-words">{words}</p>
+      <p class="picture-words">{said}</p>
     </figure>
   );
 }

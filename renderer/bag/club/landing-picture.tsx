@@ -1,11 +1,14 @@
 /** Where one club's balls come down, seen from above: dots, poor strikes as crosses, ellipses of 50 and 90 in a hundred. */
 
+import { patternWords } from '../../../core/player/pattern.ts';
+import type { Words } from '../../../core/words/words.ts';
 import type { LandingPattern, PatternEllipse } from '../../../core/player/pattern.ts';
 import { inUnits, unitShort, type Units } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import type { SpreadLine } from '../work/bag-report.ts';
 import { clubSwing } from '../words.ts';
 import { niceStep } from '../picture-scale.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const WIDTH = 360;
 const HEIGHT = 330;
@@ -14,6 +17,7 @@ const EDGE = { left: 44, right: 10, top: 12, bottom: 30 };
 const MOST_DOTS = 600;
 
 export function LandingPicture({ line }: { readonly line: SpreadLine }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const { pattern, spread } = line;
   const frame = frameFor(pattern);
@@ -23,13 +27,15 @@ export function LandingPicture({ line }: { readonly line: SpreadLine }) {
   const alongTicks = ticks(frame.near / metres, frame.far / metres, step);
   const sideTicks = ticks(-frame.side / metres, frame.side / metres, step);
   const dots = pattern.dots.slice(-MOST_DOTS);
-  const words = line.words[units];
+  const said = patternWords(line.spread, line.shots, units, words);
   return (
     <figure class="bag-picture">
       <figcaption>
-        <strong>{clubSwing(spread.club.name, spread.swing)}, seen from above</strong>
+        <strong>
+          {words.player.landing.title({ club: clubSwing(spread.club.name, spread.swing, words) })}
+        </strong>
       </figcaption>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={said}>
         <g class="grid">
           {alongTicks.map((tick) => (
             <g key={`a${tick}`}>
@@ -49,7 +55,7 @@ export function LandingPicture({ line }: { readonly line: SpreadLine }) {
                 y2={HEIGHT - EDGE.bottom}
               />
               <text x={x(tick * metres)} y={HEIGHT - EDGE.bottom + 16} text-anchor="middle">
-                {sideLabel(tick, units)}
+                {sideLabel(tick, units, words)}
               </text>
             </g>
           ))}
@@ -77,27 +83,27 @@ export function LandingPicture({ line }: { readonly line: SpreadLine }) {
         <svg viewBox="0 0 14 10" width="14" height="10">
           <circle class="dot" cx="7" cy="5" r="2.6" />
         </svg>{' '}
-        solid{' '}
+        {words.player.landing.solid}{' '}
         <svg viewBox="0 0 14 10" width="14" height="10">
           <path class="dot-poor" d="M4 2l6 6m0 -6l-6 6" />
         </svg>{' '}
-        poor strike{' '}
+        {words.player.landing.poor}{' '}
         <svg viewBox="0 0 22 10" width="22" height="10">
           <ellipse class="ellipse half" cx="11" cy="5" rx="9" ry="3.6" />
         </svg>{' '}
-        half of the solid ones{' '}
+        {words.player.landing.half}{' '}
         <svg viewBox="0 0 22 10" width="22" height="10">
           <ellipse class="ellipse most" cx="11" cy="5" rx="9" ry="3.6" />
         </svg>{' '}
-        nine in ten
+        {words.player.landing.nineInTen}
       </p>
-      <p class="picture-words">{words}</p>
+      <p class="picture-words">{said}</p>
     </figure>
   );
 }
 
-function sideLabel(tick: number, units: Units): string {
-  if (tick === 0) return `aim (${unitShort(units)})`;
+function sideLabel(tick: number, units: Units, words: Words): string {
+  if (tick === 0) return words.player.landing.aim({ unit: unitShort(units) });
   return `${Math.abs(tick)} ${tick < 0 ? 'L' : 'R'}`;
 }
 

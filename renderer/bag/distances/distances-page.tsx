@@ -1,8 +1,9 @@
 /** Distances side by side: the ladder, gaps and overlaps, change of late, and what more shots would be worth. */
 
+import { driftWords, type RecentDrift } from '../work/recent-drift.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { gapWords } from '../../../core/player/gap-words.ts';
-import type { Gap } from '../../../core/player/gaps.ts';
+
 import type { PlayerDocument } from '../../../core/player/format.ts';
 import { chanceText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
@@ -10,28 +11,23 @@ import { useBag, useDesk } from '../state/use-bag.ts';
 import { lengthEstimate } from '../words.ts';
 import { LadderPicture } from './ladder-picture.tsx';
 import { ShotWorth } from './shot-worth.tsx';
-
-const KIND_WORDS: Readonly<Record<Gap['kind'], string>> = {
-  even: 'even',
-  wide: 'wide gap',
-  narrow: 'overlap',
-  turned: 'turned round',
-};
+import { useWords } from '../../state/use-words.ts';
 
 export function DistancesPage() {
+  const words = useWords();
   const report = useBag((state) => state.file?.estimate.report ?? null);
   const units = useApp((state) => state.settings.units);
   if (report === null || report.rungs.length === 0)
-    return <p class="faint">The ladder appears when the estimates are worked out.</p>;
-  const sentences = report.gaps.flatMap((gap) => gapWords(gap, units) ?? []);
+    return <p class="faint">{words.player.distances.noLadderYet}</p>;
+  const sentences = report.gaps.flatMap((gap) => gapWords(gap, units, words) ?? []);
   return (
     <div class="distances-page">
       <LadderPicture rungs={report.rungs} gaps={report.gaps} />
       <div class="short-page">
-        <section class="bag-card" aria-label="Gaps">
-          <h2>Gaps and overlaps</h2>
+        <section class="bag-card" aria-label={words.player.distances.gaps}>
+          <h2>{words.player.distances.gapsAndOverlaps}</h2>
           {sentences.length === 0 ? (
-            <p>No gap is wide and none is narrow: the ladder is even.</p>
+            <p>{words.player.distances.even}</p>
           ) : (
             <ul class="gap-words">
               {sentences.map((sentence) => (
@@ -43,31 +39,29 @@ export function DistancesPage() {
           <table class="bag-table">
             <thead>
               <tr>
-                <th scope="col">Between</th>
-                <th scope="col">Gap, {units}</th>
-                <th scope="col">Longer comes down shorter</th>
+                <th scope="col">{words.player.distances.between}</th>
+                <th scope="col">{words.player.distances.gap({ units: words.spread.unit[units] })}</th>
+                <th scope="col">{words.player.distances.longerShorter}</th>
                 <th scope="col">
-                  <span class="unseen">Remark</span>
+                  <span class="unseen">{words.player.distances.remark}</span>
                 </th>
               </tr>
             </thead>
             <tbody>
               {report.gaps.map((gap) => {
                 const doubt = gap.doubt ?? { mean: gap.gapM, low: gap.gapM, high: gap.gapM };
-                const shown = lengthEstimate({ ...doubt, mean: gap.gapM }, units);
+                const shown = lengthEstimate({ ...doubt, mean: gap.gapM }, units, words);
                 return (
                   <tr key={`${gap.longer.club}/${gap.shorter.club}`}>
                     <th scope="row">
-                      {gap.longer.club} and {gap.shorter.club}
+                      {words.player.distances.pair({ longer: gap.longer.club, shorter: gap.shorter.club })}
                     </th>
                     <td class="number">
                       <strong>{shown.mean}</strong>
-                      <small>
-                        {shown.low} to {shown.high}
-                      </small>
+                      <small>{words.player.range({ low: shown.low, high: shown.high })}</small>
                     </td>
                     <td>{chanceText(gap.overlap)}</td>
-                    <td>{gap.kind === 'even' ? '' : KIND_WORDS[gap.kind]}</td>
+                    <td>{gap.kind === 'even' ? '' : words.player.distances.kinds[gap.kind]}</td>
                   </tr>
                 );
               })}
@@ -82,27 +76,31 @@ export function DistancesPage() {
 
 /** Clubs that changed of late, asked for when this page is shown. */
 function DriftNote() {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const document = useBag((state) => state.file?.history.present ?? null);
   const [found, setFound] = useState<{
     readonly of: PlayerDocument;
-    readonly sentences: Readonly<Record<'yards' | 'metres', readonly string[]>>;
+    readonly drifts: readonly RecentDrift[];
   } | null>(null);
   useEffect(() => {
     if (document === null || found?.of === document) return;
     let isWanted = true;
-    void desk.office.drifts(document).then((sentences) => {
-      if (isWanted) setFound({ of: document, sentences });
+    void desk.office.drifts(document).then((drifts) => {
+      if (isWanted) setFound({ of: document, drifts });
     });
     return () => {
       isWanted = false;
     };
   }, [desk, document, found]);
-  const sentences = found !== null && found.of === document ? found.sentences[units] : undefined;
-  if (sentences === undefined || sentences.length === 0) return null;
+  const sentences =
+    found !== null && found.of === document
+      ? found.drifts.flatMap((drift) => driftWords(drift, units, words) ?? [])
+      : [];
+  if (sentences.length === 0) return null;
   return (
-    <ul class="gap-words" aria-label="Changes of late">
+    <ul class="gap-words" aria-label={words.player.distances.changes}>
       {sentences.map((sentence) => (
         <li key={sentence}>{sentence}</li>
       ))}

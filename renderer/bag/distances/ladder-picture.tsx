@@ -5,6 +5,7 @@ import type { Gap, Rung } from '../../../core/player/gaps.ts';
 import { inUnits, unitShort } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { niceStep } from '../picture-scale.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const WIDTH = 760;
 const ROW = 26;
@@ -17,6 +18,7 @@ export function LadderPicture({
   readonly rungs: readonly Rung[];
   readonly gaps: readonly Gap[];
 }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const height = EDGE.top + EDGE.bottom + ROW * rungs.length;
   const farthest = Math.max(
@@ -34,16 +36,16 @@ export function LadderPicture({
   const marks = Array.from({ length: last - first + 1 }, (_, i) => (first + i) * step);
   const rowOf = new Map(rungs.map((rung, row) => [rung.club, row]));
   const odd = gaps.filter(({ kind }) => kind !== 'even');
-  const words = [
-    ...rungs.map((rung) => rungWords(rung, units)),
-    ...odd.map((gap) => gapWords(gap, units) ?? ''),
+  const said = [
+    ...rungs.map((rung) => rungWords(rung, units, words)),
+    ...odd.map((gap) => gapWords(gap, units, words) ?? ''),
   ];
   return (
     <figure class="bag-picture ladder">
       <figcaption>
-        <strong>Carry of each full swing, {units}</strong>
+        <strong>{words.player.distances.carryOfEach({ units: words.spread.unit[units] })}</strong>
       </figcaption>
-      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={words.join(' ')}>
+      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={said.join(' ')}>
         <g class="grid">
           {marks.map((mark) => (
             <g key={mark}>
@@ -103,11 +105,7 @@ export function LadderPicture({
           </g>
         ))}
       </svg>
-      <p class="picture-key">
-        Upright mark: average carry in {unitShort(units)}; thick bar through it: where the average lies, nine
-        times in ten. Box: half of the solid strikes; thin line: nine in ten. Hatched: a gap or an overlap
-        worth a look.
-      </p>
+      <p class="picture-key">{words.player.distances.key({ unit: unitShort(units) })}</p>
     </figure>
   );
 }

@@ -30,6 +30,7 @@ interface Shown {
 }
 
 export function ShotWorth() {
+  const words = useWords();
   const { pool } = useTools();
   const course = useApp((state) => state.course?.value.name ?? null);
   const holes = useApp((state) => readyHoles(state.work));
@@ -53,14 +54,11 @@ export function ShotWorth() {
   };
   const result = shown?.of === revision ? shown.result : null;
   return (
-    <section class="bag-card" aria-label="Worth of more shots">
-      <h2>Which shots to measure next</h2>
-      <p>
-        What ten more measured shots of a club would gain on {course ?? 'a course'}: strokes per round saved
-        by settling close calls rightly.
-      </p>
-      {course === null && <p class="faint">Open a course first: the gain depends on its holes.</p>}
-      {unsaved && <p class="faint">Unsaved changes are not in it: the plan works with the saved player.</p>}
+    <section class="bag-card" aria-label={words.player.worth.name}>
+      <h2>{words.player.worth.title}</h2>
+      <p>{words.player.worth.explain({ course: course ?? words.player.worth.aCourse })}</p>
+      {course === null && <p class="faint">{words.player.worth.openCourse}</p>}
+      {unsaved && <p class="faint">{words.player.worth.unsaved}</p>}
       {share === null ? (
         <div class="save-row">
           <button
@@ -69,17 +67,17 @@ export function ShotWorth() {
             disabled={course === null || holes.length === 0}
             onClick={start}
           >
-            Work it out
+            {words.player.worth.workOut}
           </button>
           <span class="faint" role="status">
             {holes.length < total
-              ? `${holes.length} of ${total} holes are worked out so far; it is over these.`
-              : 'Takes a minute or two.'}
+              ? words.player.worth.holesSoFar({ done: holes.length, total })
+              : words.player.worth.takes}
           </span>
         </div>
       ) : (
         <WorkNote
-          label="Worth of more shots"
+          label={words.player.worth.name}
           share={share}
           stop={() => {
             run.current?.stop();
@@ -100,43 +98,38 @@ function WorthTable({ result }: { readonly result: WorthResult }) {
   const best = result.clubs[0];
   const worthwhile = result.clubs.filter(({ gainStrokes }) => gainStrokes >= LEAST_GAIN);
   if (best === undefined || worthwhile.length === 0)
-    return (
-      <p>
-        Hardly any: whatever ten more shots would say, the plan from {result.spots} spots on {result.holes}{' '}
-        holes would stay as it is.
-      </p>
-    );
+    return <p>{words.player.worth.hardly({ spots: result.spots, holes: result.holes })}</p>;
   const isClear = best.gainStrokes > 2 * best.standardError;
   return (
     <>
       <p>
-        {isClear
-          ? `${clubSwing(best.club, best.swing)} first: its ten shots would do most.`
-          : 'No club stands out: the differences are within the error of this estimate.'}{' '}
-        Knowing everything for sure would gain {result.perfectStrokes.toFixed(2)} strokes a round.
+        {words.player.worth.first({
+          best: isClear
+            ? words.player.worth.best({ club: clubSwing(best.club, best.swing, words) })
+            : words.player.worth.noBest,
+          strokes: words.figures.fixed(result.perfectStrokes, 2),
+        })}
       </p>
       <table class="bag-table">
-        <caption class="unseen">Gain of ten more shots per club, strokes per round</caption>
+        <caption class="unseen">{words.player.worth.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">Ten more shots with the</th>
-            <th scope="col">Gain, strokes a round</th>
-            <th scope="col">Standard error</th>
+            <th scope="col">{words.player.worth.tenMore}</th>
+            <th scope="col">{words.player.worth.gain}</th>
+            <th scope="col">{words.player.worth.error}</th>
           </tr>
         </thead>
         <tbody>
           {worthwhile.slice(0, 8).map(({ club, swing, gainStrokes, standardError }) => (
             <tr key={`${club}/${swing}`}>
-              <th scope="row">{clubSwing(club, swing)}</th>
-              <td>{gainStrokes.toFixed(3)}</td>
+              <th scope="row">{clubSwing(club, swing, words)}</th>
+              <td>{words.figures.fixed(gainStrokes, 3)}</td>
               <td>{errorText(standardError, words)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p class="faint small-print">
-        From {result.spots} spots on {result.holes} holes: the tees, and where the ball typically lies after.
-      </p>
+      <p class="faint small-print">{words.player.worth.from({ spots: result.spots, holes: result.holes })}</p>
     </>
   );
 }

@@ -6,8 +6,10 @@ import { useTools } from '../../state/use-app.ts';
 import { useDesk } from '../state/use-bag.ts';
 import { FieldSheet } from './field-sheet.tsx';
 import { PictureTarget } from './picture-target.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function FieldPage() {
+  const words = useWords();
   const { host } = useTools();
   const desk = useDesk();
   const [way, setWay] = useState<'sheet' | 'photo'>('sheet');
@@ -20,18 +22,18 @@ export function FieldPage() {
     <div class="field-page">
       <div class="page-head">
         <Choice
-          label="Way of measuring"
+          label={words.shots.measure.way}
           name="way"
           value={way}
           entries={[
-            ['sheet', 'Pace and tape'],
-            ['photo', 'Photo of the ground'],
+            ['sheet', words.shots.measure.pace],
+            ['photo', words.shots.measure.photo],
           ]}
           choose={setWay}
         />
         {way === 'sheet' && (
           <button type="button" class="main-button" onClick={() => void print()}>
-            Print the sheet
+            {words.shots.measure.printSheet}
           </button>
         )}
       </div>

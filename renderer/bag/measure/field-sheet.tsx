@@ -1,43 +1,48 @@
 /** The sheet to take along: paces or tape, thirty shots, and how to go about it. What is seen is what is printed. */
 
 import { useBag } from '../state/use-bag.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const ROWS = 30;
 
 export function FieldSheet() {
+  const words = useWords();
   const name = useBag((state) => state.file?.history.present.name ?? '');
   return (
-    <article class="field-sheet" aria-label="Field sheet">
+    <article class="field-sheet" aria-label={words.shots.sheet.name}>
       <header>
-        <h2>Field sheet</h2>
+        <h2>{words.shots.sheet.name}</h2>
         <p>
-          {name} · date <span class="blank" /> · place <span class="blank" />
+          {words.shots.sheet.head({ name })} <span class="blank" /> {words.shots.sheet.place}{' '}
+          <span class="blank" />
         </p>
       </header>
       <ol class="sheet-steps">
+        <li>{words.shots.sheet.safety}</li>
+        <li>{words.shots.sheet.warmUp}</li>
         <li>
-          Only on an empty field where you may play, never on a range in use: nobody in front of you, nobody
-          beside the line. Shout a warning if a ball may reach somebody. Leave when you hear thunder.
+          {words.shots.sheet.measurePace} <span class="blank short" /> {words.shots.sheet.onePace}{' '}
+          <span class="blank short" /> m.
         </li>
-        <li>Warm up gently with short swings first; stop if it hurts.</li>
+        <li>{words.shots.sheet.line}</li>
         <li>
-          Measure your pace: walk 20 paces along a tape. Twenty of my paces are <span class="blank short" />{' '}
-          m; divided by 20, one pace is <span class="blank short" /> m.
+          {words.shots.sheet.walk} <em>{words.shots.sheet.cameDown}</em>
+          {words.shots.sheet.note}
         </li>
-        <li>
-          Lay down a line of aim with two clubs or a cord towards a mark. Hit ten balls with one club. Leave
-          no ball out: the bad ones count as well.
-        </li>
-        <li>
-          Walk the line. Where each ball <em>came down</em>, note the paces along the line, then the paces
-          from the line to the left (L) or right (R).
-        </li>
-        <li>At home: “Shots”, lengths in paces, type the rows in as they stand here.</li>
+        <li>{words.shots.sheet.atHome}</li>
       </ol>
       <table>
         <thead>
           <tr>
-            {['No.', 'Club', 'Swing', 'Carry', 'Off line, L / R', 'Intended', 'Remark'].map((title) => (
+            {[
+              words.shots.sheet.number,
+              words.shots.columns.club,
+              words.shots.columns.swing,
+              words.shots.columns.carry,
+              words.shots.sheet.offLine,
+              words.shots.columns.intended,
+              words.shots.sheet.remark,
+            ].map((title) => (
               <th key={title} scope="col">
                 {title}
               </th>
@@ -55,9 +60,7 @@ export function FieldSheet() {
           ))}
         </tbody>
       </table>
-      <p class="sheet-note">
-        An empty club or swing means the one above. “Intended” is for part swings only: the length you wanted.
-      </p>
+      <p class="sheet-note">{words.shots.sheet.empty}</p>
     </article>
   );
 }

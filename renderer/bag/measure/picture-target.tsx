@@ -1,5 +1,6 @@
 /** A photo of the practice ground: two marks at known distances, then a click where each ball came down. */
 
+import { tell, told, type Told } from '../../../core/words/told.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { addShots } from '../../../core/player/edits/shots.ts';
 import type { RecordedShot } from '../../../core/player/format.ts';
@@ -12,11 +13,12 @@ import {
 } from '../../../core/player/picture-target.ts';
 import { refuse, type Result } from '../../../core/result.ts';
 import { Field } from '../../panels/field.tsx';
-import { asideText, countText, inUnits, lengthText, unitShort } from '../../state/measures.ts';
+import { asideText, inUnits, lengthText, unitShort } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
 import { today } from '../short-game/short-page.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { useWords } from '../../state/use-words.ts';
 
 const MOST_BYTES = 60_000_000;
@@ -55,7 +57,7 @@ export function PictureTarget() {
   const scale = scaleFrom(photo, points, near, far, heightM);
   const balls = points.slice(2);
   const read = balls.map((point) =>
-    scale?.ok === true ? placeInPicture(scale.value, point) : refuse('The marks do not fit yet.'),
+    scale?.ok === true ? placeInPicture(scale.value, point) : refuse(told(({ shots }) => shots.photo.noFit)),
   );
   const shots = read.flatMap((place): RecordedShot[] =>
     place.ok
@@ -74,7 +76,7 @@ export function PictureTarget() {
   );
   const open = (file: File): void => {
     if (file.size > MOST_BYTES) {
-      setFault(`${file.name} is larger than 60 MB. Make the photo smaller and choose it again.`);
+      setFault(words.shots.photo.tooLarge({ name: file.name }));
       return;
     }
     const address = URL.createObjectURL(file);
@@ -86,34 +88,30 @@ export function PictureTarget() {
     };
     image.onerror = () => {
       URL.revokeObjectURL(address);
-      setFault(`${file.name} is no picture that can be shown. Choose a JPEG, PNG or WebP file.`);
+      setFault(words.shots.photo.noPicture({ name: file.name }));
     };
     image.src = address;
   };
   const take = (): void => {
-    const words = countText(shots.length, 'shot', 'shots');
-    if (desk.edit(`add ${words} from a photo`, (document) => addShots(document, shots))) {
-      desk.store.dispatch({ type: 'said', words: `${words} added.` });
+    const counted = words.shots.count({ count: shots.length });
+    if (desk.edit(words.shots.photo.addStep({ shots: counted }), (document) => addShots(document, shots))) {
+      desk.store.dispatch({ type: 'said', words: words.shots.added({ shots: counted }) });
       setPoints(points.slice(0, 2));
     }
   };
   return (
-    <section class="picture-target" aria-label="Photo of the ground">
-      <p class="faint small-print">
-        Take the photo from where you hit, the camera held level at a known height, with two marks in sight
-        whose distances you know: flags, posts, your bag. The farther mark is the aim. The ground should be
-        level.
-      </p>
+    <section class="picture-target" aria-label={words.shots.measure.photo}>
+      <p class="faint small-print">{words.shots.photo.explain}</p>
       <div class="bag-row">
         <button type="button" class="small-button" onClick={() => picker.current?.click()}>
-          Choose a photo
+          {words.shots.photo.choose}
         </button>
         <input
           ref={picker}
           class="unseen"
           type="file"
           tabIndex={-1}
-          aria-label="Photo"
+          aria-label={words.shots.photo.photo}
           accept="image/jpeg,image/png,image/webp"
           onChange={(event) => {
             const file = event.currentTarget.files?.[0];
@@ -122,7 +120,7 @@ export function PictureTarget() {
           }}
         />
         <NumberField
-          name="Nearer mark at"
+          name={words.shots.photo.nearer}
           unit={unitShort(units)}
           value={near === null ? null : inUnits(near, units)}
           least={5}
@@ -131,7 +129,7 @@ export function PictureTarget() {
           take={(length) => setNear(length * metres)}
         />
         <NumberField
-          name="Farther mark at"
+          name={words.shots.photo.farther}
           unit={unitShort(units)}
           value={far === null ? null : inUnits(far, units)}
           least={5}
@@ -140,7 +138,7 @@ export function PictureTarget() {
           take={(length) => setFar(length * metres)}
         />
         <NumberField
-          name="Camera above the ground"
+          name={words.shots.photo.camera}
           unit="m"
           value={heightM}
           least={0.3}
@@ -157,7 +155,7 @@ export function PictureTarget() {
       {photo !== null && (
         <>
           <p class="next-step" role="status">
-            {nextStep(points.length, near, far, scale)}
+            {nextStep(words, points.length, near, far, scale)}
           </p>
           <PhotoStage photo={photo} points={points} add={(point) => setPoints([...points, point])} />
           <div class="bag-row">
@@ -167,7 +165,7 @@ export function PictureTarget() {
               disabled={points.length === 0}
               onClick={() => setPoints(points.slice(0, -1))}
             >
-              Take the last click back
+              {words.shots.photo.takeBack}
             </button>
             <button
               type="button"
@@ -175,13 +173,13 @@ export function PictureTarget() {
               disabled={points.length === 0}
               onClick={() => setPoints([])}
             >
-              Begin again
+              {words.shots.photo.again}
             </button>
             <Field
-              name="Hit with the"
+              name={words.shots.photo.hitWith}
               control={(id) => (
                 <select id={id} value={club} onChange={(event) => setClub(event.currentTarget.value)}>
-                  <option value="">– choose a club –</option>
+                  <option value="">{words.shots.chooseClub}</option>
                   {(bag ?? [])
                     .filter(({ kind }) => kind !== 'putter')
                     .map(({ name }) => (
@@ -193,8 +191,8 @@ export function PictureTarget() {
               )}
             />
             <NumberField
-              name="Roll to take off"
-              unit="% of carry"
+              name={words.shots.photo.roll}
+              unit={words.shots.photo.ofCarry}
               value={roll}
               least={0}
               most={40}
@@ -207,16 +205,16 @@ export function PictureTarget() {
               disabled={locked || club === '' || shots.length === 0}
               onClick={take}
             >
-              Add {countText(shots.length, 'shot', 'shots')}
+              {words.shots.add({ shots: words.shots.count({ count: shots.length }) })}
             </button>
           </div>
           {balls.length > 0 && (
-            <ol class="photo-balls" aria-label="Balls in the photo">
+            <ol class="photo-balls" aria-label={words.shots.photo.balls}>
               {read.map((place, i) => (
                 <li key={i} class={place.ok ? undefined : 'warning'}>
                   {place.ok
-                    ? `${lengthText(place.value.distanceM, units)}, ${asideText(place.value.distanceM * Math.sin(place.value.direction), units, words)}${clickDoubt(scale, place.value.distanceM, units)}`
-                    : place.error}
+                    ? `${lengthText(place.value.distanceM, units)}, ${asideText(place.value.distanceM * Math.sin(place.value.direction), units, words)}${clickDoubt(words, scale, place.value.distanceM, units)}`
+                    : tell(place.error, words)}
                 </li>
               ))}
             </ol>
@@ -232,12 +230,15 @@ function tenth(value: number): number {
 }
 
 function clickDoubt(
-  scale: Result<PictureScale, string> | null,
+  words: Words,
+  scale: Result<PictureScale, Told> | null,
   distanceM: number,
   units: 'yards' | 'metres',
 ): string {
   if (scale?.ok !== true) return '';
-  return ` (a click is good to about ${lengthText(Math.max(1, CLICK_POINTS * metresPerPoint(scale.value, distanceM)), units)})`;
+  return words.shots.photo.clickDoubt({
+    length: lengthText(Math.max(1, CLICK_POINTS * metresPerPoint(scale.value, distanceM)), units),
+  });
 }
 
 function scaleFrom(
@@ -246,7 +247,7 @@ function scaleFrom(
   near: number | null,
   far: number | null,
   heightM: number,
-): Result<PictureScale, string> | null {
+): Result<PictureScale, Told> | null {
   if (photo === null || first === undefined || second === undefined || near === null || far === null)
     return null;
   return scaleOfPicture(
@@ -260,16 +261,17 @@ function scaleFrom(
 }
 
 function nextStep(
+  words: Words,
   clicks: number,
   near: number | null,
   far: number | null,
-  scale: Result<PictureScale, string> | null,
+  scale: Result<PictureScale, Told> | null,
 ): string {
-  if (clicks === 0) return 'Click the foot of the nearer mark.';
-  if (clicks === 1) return 'Click the foot of the farther mark.';
-  if (near === null || far === null) return 'Type in how far the two marks are away.';
-  if (scale?.ok === false) return scale.error;
-  return 'Click where each ball came down, then choose the club and add them.';
+  if (clicks === 0) return words.shots.photo.clickNear;
+  if (clicks === 1) return words.shots.photo.clickFar;
+  if (near === null || far === null) return words.shots.photo.typeDistances;
+  if (scale?.ok === false) return tell(scale.error, words);
+  return words.shots.photo.clickBalls;
 }
 
 interface StageProps {
@@ -280,6 +282,7 @@ interface StageProps {
 
 /** Arrow keys move a cross-hair, Enter clicks where it is. */
 function PhotoStage({ photo, points, add }: StageProps) {
+  const words = useWords();
   const [hair, setHair] = useState<PicturePoint | null>(null);
   const { width, height, address, name } = photo;
   const size = width / 90;
@@ -310,7 +313,7 @@ function PhotoStage({ photo, points, add }: StageProps) {
       viewBox={`0 0 ${width} ${height}`}
       tabindex={0}
       role="application"
-      aria-label={`${name}: click, or move the cross-hair with the arrow keys (faster with Shift) and press Enter`}
+      aria-label={words.shots.photo.stage({ name })}
       onKeyDown={pressed}
       onClick={(event) => {
         const toScreen = event.currentTarget.getScreenCTM();
@@ -324,7 +327,7 @@ function PhotoStage({ photo, points, add }: StageProps) {
         <g key={i} class={i < 2 ? 'photo-mark' : 'photo-ball'}>
           <circle cx={point.x} cy={point.y} r={size / 2} stroke-width={size / 6} />
           <text x={point.x + size} y={point.y + size / 2} font-size={size * 1.6} stroke-width={size / 4}>
-            {i < 2 ? ['near', 'far'][i] : i - 1}
+            {i < 2 ? [words.shots.photo.near, words.shots.photo.far][i] : i - 1}
           </text>
         </g>
       ))}

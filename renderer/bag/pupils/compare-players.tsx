@@ -31,6 +31,7 @@ export function ComparePlayers({
   readonly pupils: readonly Pupil[];
   readonly open: string | null;
 }) {
+  const words = useWords();
   const course = useApp((state) => state.course);
   const holes = useApp((state) => state.course?.value.holes ?? NO_HOLES);
   const onScreen = useApp((state) => state.view.hole);
@@ -51,16 +52,16 @@ export function ComparePlayers({
   const hole = holes.find((one) => one.number === (number ?? onScreen)) ?? holes[0];
   if (course === null || hole === undefined)
     return (
-      <section class="bag-card" aria-label="Compare two players">
-        <h2>Two players on one hole</h2>
-        <p class="faint">Open a course to compare players on one of its holes.</p>
+      <section class="bag-card" aria-label={words.player.compare.name}>
+        <h2>{words.player.compare.title}</h2>
+        <p class="faint">{words.player.compare.openCourse}</p>
       </section>
     );
   if (a === undefined || b === undefined)
     return (
-      <section class="bag-card" aria-label="Compare two players">
-        <h2>Two players on one hole</h2>
-        <p class="faint">There is only one player so far. Make another one to compare them.</p>
+      <section class="bag-card" aria-label={words.player.compare.name}>
+        <h2>{words.player.compare.title}</h2>
+        <p class="faint">{words.player.compare.onlyOne}</p>
       </section>
     );
   const start = (): void => {
@@ -77,6 +78,7 @@ export function ComparePlayers({
         seed,
       },
       setShare,
+      words,
     );
     run.current = started;
     void started.done.then((compared) => {
@@ -99,13 +101,13 @@ export function ComparePlayers({
     </select>
   );
   return (
-    <section class="bag-card" aria-label="Compare two players">
-      <h2>Two players on one hole</h2>
+    <section class="bag-card" aria-label={words.player.compare.name}>
+      <h2>{words.player.compare.title}</h2>
       <div class="bag-row">
-        <Field name="First" control={choice(a.entry.token, setFirst)} />
-        <Field name="Second" control={choice(b.entry.token, setSecond)} />
+        <Field name={words.player.compare.first} control={choice(a.entry.token, setFirst)} />
+        <Field name={words.player.compare.second} control={choice(b.entry.token, setSecond)} />
         <Field
-          name="Hole"
+          name={words.player.compare.hole}
           control={(id) => (
             <select
               id={id}
@@ -126,12 +128,12 @@ export function ComparePlayers({
           disabled={share !== null || a.entry.token === b.entry.token}
           onClick={start}
         >
-          Compare them
+          {words.player.compare.compare}
         </button>
       </div>
       {share !== null && (
         <WorkNote
-          label="Working both players out"
+          label={words.player.compare.working}
           share={share}
           stop={() => {
             run.current?.stop();
@@ -139,7 +141,7 @@ export function ComparePlayers({
             setShare(null);
           }}
         >
-          Working both out from the tee …
+          {words.player.compare.workingOn}
         </WorkNote>
       )}
       {typeof answer === 'string' && (
@@ -158,32 +160,40 @@ function ComparedTable({ answer }: { readonly answer: Answer }) {
   const { names, compared, hole } = answer;
   const [planA, planB] = compared.plans;
   const [a, b] = [recommended(planA), recommended(planB)];
-  if (a === null || b === null) return <p>One of the two cannot play from this tee.</p>;
+  if (a === null || b === null) return <p>{words.player.compare.cannot}</p>;
   const difference = b.meanStrokes - a.meanStrokes;
   const error = Math.hypot(a.standardError, b.standardError);
   const rows: readonly (readonly [string, (option: Option) => ComponentChildren])[] = [
-    ['From the tee', (option) => shotPhrase(option, words)],
-    ['Carry', (option) => lengthText(option.carryM, units)],
+    [words.player.compare.fromTee, (option) => shotPhrase(option, words)],
+    [words.player.compare.carry, (option) => lengthText(option.carryM, units)],
     [
-      'Strokes to hole out',
+      words.player.compare.strokes,
       (option) => `${strokesText(option.meanStrokes, words)} ± ${errorText(option.standardError, words)}`,
     ],
-    ['Score', (option) => <OddsBar odds={option.parOdds} named />],
-    ['In trouble', (option) => chanceText(troubleOf(option))],
+    [words.player.compare.score, (option) => <OddsBar odds={option.parOdds} named />],
+    [words.player.compare.trouble, (option) => chanceText(troubleOf(option))],
   ];
   return (
     <>
       <p>
-        Hole {hole}, {lengthText(compared.lengthM, units)}:{' '}
-        {Math.abs(difference) < 2 * error
-          ? `${names[0]} and ${names[1]} cannot be told apart here.`
-          : `${names[difference > 0 ? 1 : 0]} needs ${signedText(Math.abs(difference), words).replace('+', '')} strokes more, give or take ${errorText(error, words)}.`}
+        {words.player.compare.result({
+          hole,
+          length: lengthText(compared.lengthM, units),
+          said:
+            Math.abs(difference) < 2 * error
+              ? words.player.compare.alike({ first: names[0], second: names[1] })
+              : words.player.compare.more({
+                  name: names[difference > 0 ? 1 : 0],
+                  strokes: signedText(Math.abs(difference), words).replace('+', ''),
+                  error: errorText(error, words),
+                }),
+        })}
       </p>
       <table class="bag-table compared">
         <thead>
           <tr>
             <th scope="col">
-              <span class="unseen">What</span>
+              <span class="unseen">{words.player.compare.what}</span>
             </th>
             <th scope="col">{names[0]}</th>
             <th scope="col">{names[1]}</th>
@@ -199,10 +209,7 @@ function ComparedTable({ answer }: { readonly answer: Answer }) {
           ))}
         </tbody>
       </table>
-      <p class="faint small-print">
-        Both worked out in full with the same luck of the draw; each plays as recommended. ± is the standard
-        error of the calculation; how sure the two are of their own shots is not in it.
-      </p>
+      <p class="faint small-print">{words.player.compare.note}</p>
     </>
   );
 }

@@ -1,10 +1,12 @@
 /** Two players on one hole: each worked out alike in a worker of its own, from the same tee with the same seed. */
 
+import { faultText, faultsText } from '../../../core/words/told.ts';
 import { proxy } from 'comlink';
 import type { SpotPlan } from '../../../core/plan/model.ts';
 import { watchedDesk } from '../../workers/watched-desk.ts';
 import { progressShare } from '../../workers/progress-share.ts';
 import type { HoleTask, PlannerApi } from '../../workers/planner-api.ts';
+import type { Words } from '../../../core/words/words.ts';
 
 export interface Compared {
   readonly plans: readonly [SpotPlan, SpotPlan];
@@ -22,6 +24,7 @@ export function comparePlayers(
   players: readonly [string, string],
   task: Omit<HoleTask, 'key' | 'rough'>,
   report: (share: number) => void,
+  words: Words,
 ): CompareRun {
   const workers: Worker[] = [];
   let stop: (value: null) => void = () => undefined;
@@ -39,7 +42,7 @@ export function comparePlayers(
     workers.push(worker);
     const { desk } = watchedDesk<PlannerApi>(worker, () => undefined);
     const opened = await desk.open(courseText, playerText);
-    if (!opened.ok) return opened.error.map(({ where, message }) => `${where}: ${message}`).join(' ');
+    if (!opened.ok) return faultsText(opened.error, words);
     const solved = await desk.solve(
       { ...task, key: `player ${index}`, rough: false },
       proxy((progress) => {
@@ -48,7 +51,9 @@ export function comparePlayers(
       }),
     );
     if (solved.ok) return { plan: solved.value.teePlan, lengthM: solved.value.lengthM };
-    return solved.error.why === 'fault' ? solved.error.fault.message : 'It was stopped.';
+    return solved.error.why === 'fault'
+      ? faultText(solved.error.fault, words).message
+      : words.player.compare.stopped;
   };
   const both = async (): Promise<Compared | string> => {
     const [a, b] = await Promise.all([one(players[0], 0), one(players[1], 1)]);
@@ -60,12 +65,8 @@ export function comparePlayers(
     for (const worker of workers) worker.terminate();
   };
   return {
-    done: Promise.race([both().catch(brokeOff), stopped]).finally(end),
+    // A worker that has gone, most likely for want of memory.
+    done: Promise.race([both().catch(() => words.player.compare.broke), stopped]).finally(end),
     stop: () => stop(null),
   };
-}
-
-/** A worker that has gone, most likely for want of memory. */
-function brokeOff(): string {
-  return 'Working it out broke off. Try it again; if it happens twice, close the window and start the program anew.';
 }

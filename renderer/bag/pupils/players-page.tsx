@@ -9,12 +9,14 @@ import { useApp, useTools } from '../../state/use-app.ts';
 import { useDesk } from '../state/use-bag.ts';
 import { ComparePlayers } from './compare-players.tsx';
 import { MOST_PUPILS, type Pupil, type PupilLine, readPupil } from './pupil-list.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const playerFiles = remember((files: AppState['files']): readonly FileEntry[] =>
   (files ?? []).filter(({ kind }) => kind === 'player'),
 );
 
 export function PlayersPage() {
+  const words = useWords();
   const { host, duties } = useTools();
   const desk = useDesk();
   const files = useApp((state) => playerFiles(state.files));
@@ -23,43 +25,45 @@ export function PlayersPage() {
   const [lines, setLines] = useState<readonly PupilLine[] | null>(null);
   useEffect(() => {
     let isWanted = true;
-    void Promise.all(files.slice(0, MOST_PUPILS).map((entry) => readPupil(host, entry))).then((read) => {
-      if (isWanted) setLines(read);
-    });
+    void Promise.all(files.slice(0, MOST_PUPILS).map((entry) => readPupil(host, entry, words))).then(
+      (read) => {
+        if (isWanted) setLines(read);
+      },
+    );
     return () => {
       isWanted = false;
     };
-  }, [host, files, revision]);
+  }, [host, files, revision, words]);
   const pupils = (lines ?? []).filter((line): line is Pupil => !('fault' in line));
   return (
     <div class="players-page">
-      <section class="bag-card" aria-label="Players in the folder">
+      <section class="bag-card" aria-label={words.player.pupils.title}>
         <div class="page-head">
-          <h2>Players in the folder</h2>
+          <h2>{words.player.pupils.title}</h2>
           <button
             type="button"
             class="small-button"
             onClick={() => desk.store.dispatch({ type: 'making', on: true })}
           >
-            New player
+            {words.player.make.newPlayer}
           </button>
         </div>
         {lines === null ? (
           <p class="faint" role="status">
-            Reading the players …
+            {words.player.pupils.reading}
           </p>
         ) : (
           <table class="bag-table">
             <thead>
               <tr>
-                <th scope="col">Player</th>
-                <th scope="col">Handicap</th>
-                <th scope="col">Clubs</th>
-                <th scope="col">Shots</th>
-                <th scope="col">Last shot</th>
-                <th scope="col">File</th>
+                <th scope="col">{words.player.person.player}</th>
+                <th scope="col">{words.player.handicap}</th>
+                <th scope="col">{words.player.pages.clubs}</th>
+                <th scope="col">{words.player.pages.shots}</th>
+                <th scope="col">{words.player.pupils.lastShot}</th>
+                <th scope="col">{words.player.pupils.file}</th>
                 <th scope="col">
-                  <span class="unseen">Open</span>
+                  <span class="unseen">{words.player.pupils.open}</span>
                 </th>
               </tr>
             </thead>
@@ -76,9 +80,7 @@ export function PlayersPage() {
           </table>
         )}
         {files.length > MOST_PUPILS && (
-          <p class="faint">
-            The first {MOST_PUPILS} of {files.length} are listed. The others are in the list of players above.
-          </p>
+          <p class="faint">{words.player.pupils.more({ most: MOST_PUPILS, files: files.length })}</p>
         )}
       </section>
       <ComparePlayers pupils={pupils} open={open} />
@@ -93,13 +95,16 @@ interface RowProps {
 }
 
 function PupilRow({ line, isOpen, choose }: RowProps) {
+  const words = useWords();
   const { entry } = line;
   const cells =
     'fault' in line
       ? null
       : [
           line.handicap === null ? '–' : handicapText(line.handicap),
-          line.clubs > MOST_CLUBS_IN_PLAY ? `${line.clubs} kept` : String(line.clubs),
+          line.clubs > MOST_CLUBS_IN_PLAY
+            ? words.player.pupils.kept({ clubs: line.clubs })
+            : String(line.clubs),
           String(line.shots),
           line.lastShot ?? '–',
         ];
@@ -115,14 +120,19 @@ function PupilRow({ line, isOpen, choose }: RowProps) {
       )}
       <td class="faint">
         {entry.name}
-        {entry.readOnly && <span class="tag">demo</span>}
+        {entry.readOnly && <span class="tag">{words.player.pupils.demo}</span>}
       </td>
       <td>
         {isOpen ? (
-          <span class="faint">open</span>
+          <span class="faint">{words.player.pupils.isOpen}</span>
         ) : (
-          <button type="button" class="small-button" aria-label={`Open ${entry.name}`} onClick={choose}>
-            Open
+          <button
+            type="button"
+            class="small-button"
+            aria-label={words.player.pupils.openNamed({ name: entry.name })}
+            onClick={choose}
+          >
+            {words.player.pupils.open}
           </button>
         )}
       </td>

@@ -1,5 +1,6 @@
 /** What is said of each player file in the folder without estimating anything. */
 
+import type { Words } from '../../../core/words/words.ts';
 import * as v from 'valibot';
 import type { FileEntry, Host } from '../../../electron/contract/host.ts';
 
@@ -29,21 +30,21 @@ export type PupilLine = Pupil | { readonly entry: FileEntry; readonly fault: str
 /** Files that are looked into. */
 export const MOST_PUPILS = 60;
 
-export async function readPupil(host: Host, entry: FileEntry): Promise<PupilLine> {
+export async function readPupil(host: Host, entry: FileEntry, words: Words): Promise<PupilLine> {
   const opened = await host.open(entry.token);
   if (!opened.ok) return { entry, fault: opened.message };
-  return pupilOf(entry, opened.value.text);
+  return pupilOf(entry, opened.value.text, words);
 }
 
-export function pupilOf(entry: FileEntry, text: string): PupilLine {
+export function pupilOf(entry: FileEntry, text: string, words: Words): PupilLine {
   let json: unknown;
   try {
     json = JSON.parse(text);
   } catch {
-    return { entry, fault: 'It cannot be read. Open it to see what is wrong.' };
+    return { entry, fault: words.player.pupils.unreadable };
   }
   const read = v.safeParse(HeadSchema, json);
-  if (!read.success) return { entry, fault: 'It is no player file. Open it to see what is wrong.' };
+  if (!read.success) return { entry, fault: words.player.pupils.noPlayer };
   const { name, handicap, bag, shots = [] } = read.output;
   const days = shots.flatMap(({ at }) => (at === undefined ? [] : [at.slice(0, 10)])).sort();
   return {

@@ -5,36 +5,38 @@ import { inUnits, unitShort } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import type { SpreadLine } from '../work/bag-report.ts';
 import { sourceText } from '../words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** Lengths that are shown, in the units of the person. */
 const LENGTHS = [10, 20, 30, 50, 70];
 
 export function PartSwings({ lines }: { readonly lines: readonly SpreadLine[] }) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const parts = lines.filter(({ spread }) => spread.swing === 'part');
   const metres = units === 'yards' ? 0.9144 : 1;
   const unit = unitShort(units);
   if (parts.length === 0)
     return (
-      <section class="bag-card" aria-label="Part swings">
-        <h2>Part swings</h2>
-        <p class="faint">No club is used for part swings. Tick “part, by feel” for a wedge under “Clubs”.</p>
+      <section class="bag-card" aria-label={words.shortGame.parts.name}>
+        <h2>{words.shortGame.parts.name}</h2>
+        <p class="faint">{words.shortGame.parts.none}</p>
       </section>
     );
   return (
-    <section class="bag-card" aria-label="Part swings">
-      <h2>Part swings</h2>
+    <section class="bag-card" aria-label={words.shortGame.parts.name}>
+      <h2>{words.shortGame.parts.name}</h2>
       <table class="bag-table">
-        <caption class="unseen">Standard deviation of carry by the length asked for</caption>
+        <caption class="unseen">{words.shortGame.parts.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">Carry ±, {unit}, when asked for</th>
+            <th scope="col">{words.shortGame.parts.carry({ unit })}</th>
             {LENGTHS.map((length) => (
               <th key={length} scope="col">
                 {length} {unit}
               </th>
             ))}
-            <th scope="col">Rests on</th>
+            <th scope="col">{words.player.table.restsOn}</th>
           </tr>
         </thead>
         <tbody>
@@ -45,18 +47,15 @@ export function PartSwings({ lines }: { readonly lines: readonly SpreadLine[] })
                 <td key={length}>
                   {length * metres > spread.carryMean
                     ? '–'
-                    : inUnits(partSpread(spread, length * metres).carrySd, units).toFixed(1)}
+                    : words.figures.fixed(inUnits(partSpread(spread, length * metres).carrySd, units), 1)}
                 </td>
               ))}
-              <td>{sourceText(spread.source)}</td>
+              <td>{sourceText(spread.source, words)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p class="faint small-print">
-        To measure them: choose a length, hit, and type the shot with swing “part” and the length under
-        “Intended”. From eight shots on they count; wedges with fewer share theirs.
-      </p>
+      <p class="faint small-print">{words.shortGame.parts.howTo}</p>
     </section>
   );
 }

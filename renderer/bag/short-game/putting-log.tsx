@@ -3,16 +3,17 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import { addGreen, removeGreen } from '../../../core/player/edits/putting.ts';
 import { succeed } from '../../../core/result.ts';
-import { countText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { readTyped } from '../number-field.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { today } from './short-page.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 const FOOT_M = 0.3048;
 const SHOWN = 8;
 
 export function PuttingLog() {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const locked = useBag((state) => state.file?.access.may !== 'write');
@@ -30,11 +31,11 @@ export function PuttingLog() {
     const stopped = past.trim() === '' ? null : readTyped(past);
     const distanceM = far === null ? 0 : Math.round(far * unit * 1e4) / 1e4;
     if (distanceM < 0.1 || distanceM > 60) {
-      setFault(`The distance is a number from 1 to ${Math.round(60 / unit)} ${word}.`);
+      setFault(words.shortGame.log.distanceFault({ most: Math.round(60 / unit), unit: word }));
       return;
     }
     if (past.trim() !== '' && (stopped === null || Math.abs(stopped * unit) > 60)) {
-      setFault('Where it stopped is a number: past the hole, or short of it with a minus.');
+      setFault(words.shortGame.log.pastFault);
       return;
     }
     setFault(null);
@@ -43,15 +44,15 @@ export function PuttingLog() {
       putts: Number(putts),
       pastM: stopped === null ? null : Math.round(stopped * unit * 1e4) / 1e4,
     };
-    if (desk.edit('add a green to the log', (document) => succeed(addGreen(document, green, today())))) {
+    if (desk.edit(words.shortGame.log.addStep, (document) => succeed(addGreen(document, green, today())))) {
       setDistance('');
       setPast('');
       first.current?.focus();
     }
   };
   return (
-    <section class="bag-card" aria-label="Putting log">
-      <h2>Log of greens</h2>
+    <section class="bag-card" aria-label={words.shortGame.log.name}>
+      <h2>{words.shortGame.log.title}</h2>
       <form
         class="bag-row"
         onSubmit={(event) => {
@@ -60,7 +61,7 @@ export function PuttingLog() {
         }}
       >
         <span class="bag-field">
-          <label for={ids[0]}>First putt from, {word}</label>
+          <label for={ids[0]}>{words.shortGame.log.firstFrom({ unit: word })}</label>
           <input
             id={ids[0]}
             ref={first}
@@ -73,7 +74,7 @@ export function PuttingLog() {
           />
         </span>
         <span class="bag-field">
-          <label for={ids[1]}>Putts</label>
+          <label for={ids[1]}>{words.shortGame.log.putts}</label>
           <select
             id={ids[1]}
             value={putts}
@@ -86,20 +87,20 @@ export function PuttingLog() {
           </select>
         </span>
         <span class="bag-field">
-          <label for={ids[2]}>First one stopped, {word} past (− short)</label>
+          <label for={ids[2]}>{words.shortGame.log.stopped({ unit: word })}</label>
           <input
             id={ids[2]}
             class="count-field"
             type="text"
             inputMode="decimal"
             value={past}
-            placeholder="optional"
+            placeholder={words.shortGame.log.optional}
             disabled={locked || putts === '1'}
             onInput={(event) => setPast(event.currentTarget.value)}
           />
         </span>
         <button type="submit" class="small-button" disabled={locked}>
-          Add
+          {words.shortGame.add}
         </button>
       </form>
       {fault !== null && (
@@ -107,27 +108,29 @@ export function PuttingLog() {
           {fault}
         </p>
       )}
-      <p class="faint small-print">{countText(taken.length, 'green', 'greens')} in the log.</p>
-      <ul class="bag-records" aria-label="Last greens in the log">
+      <p class="faint small-print">
+        {words.shortGame.log.count({ greens: words.shortGame.log.greens({ count: taken.length }) })}
+      </p>
+      <ul class="bag-records" aria-label={words.shortGame.log.last}>
         {shown.map((green, i) => {
           const place = taken.length - shown.length + i;
-          const words = `${(green.distanceM / unit).toFixed(units === 'yards' ? 0 : 1)} ${word}, ${countText(green.putts, 'putt', 'putts')}`;
+          const said = `${words.figures.fixed(green.distanceM / unit, units === 'yards' ? 0 : 1)} ${word}, ${words.shortGame.puttCount({ count: green.putts })}`;
           return (
             <li key={place}>
-              {words}
+              {said}
               {green.at !== undefined && <small class="faint"> {green.at}</small>}
               <button
                 type="button"
                 class="link-button"
                 disabled={locked}
-                aria-label={`Take out ${words}`}
+                aria-label={words.shortGame.log.takeOut({ green: said })}
                 onClick={() =>
-                  desk.edit('take a green out of the log', (document) =>
+                  desk.edit(words.shortGame.log.takeOutStep, (document) =>
                     succeed(removeGreen(document, place)),
                   )
                 }
               >
-                take out
+                {words.shortGame.takeOut}
               </button>
             </li>
           );

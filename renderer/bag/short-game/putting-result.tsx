@@ -1,51 +1,61 @@
 /** What the putts on record say: error of direction and of length, and the chance to hole that follows. */
 
+import { faultText } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { TEST_DISTANCES_FT } from '../../../core/player/edits/putting.ts';
 import type { PuttingReading } from '../../../core/player/read-putting.ts';
 import { chanceToHole } from '../../../core/putting/capture.ts';
 import { chanceText } from '../../state/measures.ts';
 import { sourceText } from '../words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const DEGREE = Math.PI / 180;
 const FOOT_M = 0.3048;
 
 export function PuttingResult({ reading }: { readonly reading: PuttingReading }) {
+  const words = useWords();
   const { skill, fit, source, warning } = reading;
   const direction = fit?.intervals.directionSd;
   const length = fit?.intervals.distanceSdShare;
   const chance = (distanceFt: number): number => chanceToHole(distanceFt * FOOT_M, skill);
   return (
-    <section class="bag-card" aria-label="Putting">
-      <h2>Putting</h2>
+    <section class="bag-card" aria-label={words.shortGame.putting.name}>
+      <h2>{words.shortGame.putting.name}</h2>
       <dl class="bag-figures">
         <div>
-          <dt>Direction ±</dt>
+          <dt>{words.shortGame.putting.direction}</dt>
           <dd>
-            <strong>{(skill.directionSd / DEGREE).toFixed(2)}°</strong>
+            <strong>{words.figures.fixed(skill.directionSd / DEGREE, 2)}°</strong>
             {direction !== undefined && (
               <small>
-                {(direction.low / DEGREE).toFixed(2)} to {(direction.high / DEGREE).toFixed(2)}
+                {words.player.range({
+                  low: words.figures.fixed(direction.low / DEGREE, 2),
+                  high: words.figures.fixed(direction.high / DEGREE, 2),
+                })}
               </small>
             )}
           </dd>
         </div>
         <div>
-          <dt>Length ±</dt>
+          <dt>{words.shortGame.putting.length}</dt>
           <dd>
             <strong>{(100 * skill.distanceSdShare).toFixed(0)} %</strong>
             {length !== undefined && (
               <small>
-                {(100 * length.low).toFixed(0)} to {(100 * length.high).toFixed(0)}
+                {words.player.range({
+                  low: (100 * length.low).toFixed(0),
+                  high: (100 * length.high).toFixed(0),
+                })}
               </small>
             )}
           </dd>
         </div>
       </dl>
       <table class="bag-table">
-        <caption class="unseen">Chance to hole by distance</caption>
+        <caption class="unseen">{words.shortGame.putting.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">From</th>
+            <th scope="col">{words.shortGame.from}</th>
             {TEST_DISTANCES_FT.map((feet) => (
               <th key={feet} scope="col">
                 {feet} ft
@@ -55,7 +65,7 @@ export function PuttingResult({ reading }: { readonly reading: PuttingReading })
         </thead>
         <tbody>
           <tr>
-            <th scope="row">Chance to hole</th>
+            <th scope="row">{words.shortGame.putting.chance}</th>
             {TEST_DISTANCES_FT.map((feet) => (
               <td key={feet}>{chanceText(chance(feet))}</td>
             ))}
@@ -64,31 +74,31 @@ export function PuttingResult({ reading }: { readonly reading: PuttingReading })
       </table>
       {warning !== undefined && (
         <p class="warning" role="alert">
-          {warning.message}
+          {faultText(warning, words).message}
         </p>
       )}
-      <p class="faint small-print">{restsOn(reading, sourceText(source))}</p>
+      <p class="faint small-print">{restsOn(reading, sourceText(source, words), words)}</p>
     </section>
   );
 }
 
-function restsOn({ source, fit }: PuttingReading, words: string): string {
+function restsOn({ source, fit }: PuttingReading, from: string, words: Words): string {
   if (source.from === 'measured') {
-    const open = fit === undefined ? [] : unsettled(fit.isSettled);
+    const { putting } = words.shortGame;
+    const isOpen = {
+      direction: fit?.isSettled.directionSd === false,
+      length: fit?.isSettled.distanceSdShare === false,
+    };
+    const what = isOpen.direction && isOpen.length ? 'both' : isOpen.direction ? 'direction' : 'length';
     const more =
-      open.length === 0
-        ? ''
-        : ` The record hardly tells the error of ${open.join(' and of ')} yet: it leans on what is expected. ${open.includes('length') ? 'Putts of 20 feet and more tell most.' : 'Putts of 3 to 10 feet tell most.'}`;
-    return `From ${source.shots} putts on record, by maximum likelihood; below each number the interval that holds the truth nine times in ten.${more}`;
+      isOpen.direction || isOpen.length
+        ? putting.hardly({
+            what: putting.errors[what],
+            tell: isOpen.length ? putting.longTell : putting.shortTell,
+          })
+        : '';
+    return words.shortGame.putting.restsOnPutts({ putts: source.shots, more });
   }
-  if (source.from === 'stated')
-    return 'As the file states it, not from putts on record. The test takes ten minutes.';
-  return `From the ${words}: not your putts. The test takes ten minutes.`;
-}
-
-function unsettled(isSettled: {
-  readonly directionSd: boolean;
-  readonly distanceSdShare: boolean;
-}): string[] {
-  return [...(isSettled.directionSd ? [] : ['direction']), ...(isSettled.distanceSdShare ? [] : ['length'])];
+  if (source.from === 'stated') return words.shortGame.putting.stated;
+  return words.shortGame.putting.preset({ source: from });
 }

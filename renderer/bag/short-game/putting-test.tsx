@@ -8,16 +8,17 @@ import {
   TEST_DISTANCES_FT,
 } from '../../../core/player/edits/putting.ts';
 import { succeed } from '../../../core/result.ts';
-import { countText } from '../../state/measures.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { CountField, readCount } from './count-field.tsx';
 import { today } from './short-page.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 /** Tries that are proposed: more where fewer are holed would take longer than ten minutes. */
 const PROPOSED: Readonly<Record<number, string>> = { 3: '10', 6: '10', 10: '10', 20: '6', 30: '6', 40: '6' };
 const MOST = 500;
 
 export function PuttingTest() {
+  const words = useWords();
   const desk = useDesk();
   const locked = useBag((state) => state.file?.access.may !== 'write');
   const holed = useBag((state) => state.file?.history.present.puttingRecord?.holed ?? NO_LINES);
@@ -36,12 +37,9 @@ export function PuttingTest() {
   });
   const isReadable = lines.every((line) => line.tries !== null && line.made !== null);
   return (
-    <section class="bag-card" aria-label="Ten-minute test">
-      <h2>Ten-minute test</h2>
-      <p class="faint small-print">
-        On a level part of the practice green, from another side of the hole each time, one putt per try. Fill
-        in what you did; distances without a number under “holed” are left out.
-      </p>
+    <section class="bag-card" aria-label={words.shortGame.test.name}>
+      <h2>{words.shortGame.test.name}</h2>
+      <p class="faint small-print">{words.shortGame.test.explain}</p>
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -51,16 +49,18 @@ export function PuttingTest() {
               : [{ ...line, tries: line.tries, made: line.made }],
           );
           if (!isReadable) return;
-          if (desk.edit('add a putting test', (document) => addPuttingTest(document, readable, today())))
+          if (
+            desk.edit(words.shortGame.test.addStep, (document) => addPuttingTest(document, readable, today()))
+          )
             setMade({});
         }}
       >
         <table class="bag-table test-table">
           <thead>
             <tr>
-              <th scope="col">From</th>
-              <th scope="col">Tried</th>
-              <th scope="col">Holed</th>
+              <th scope="col">{words.shortGame.from}</th>
+              <th scope="col">{words.shortGame.test.tried}</th>
+              <th scope="col">{words.shortGame.test.holed}</th>
             </tr>
           </thead>
           <tbody>
@@ -71,7 +71,7 @@ export function PuttingTest() {
                 </th>
                 <td>
                   <CountField
-                    label={`Tried from ${feet} ft`}
+                    label={words.shortGame.test.triedFrom({ feet })}
                     value={tries[feet] ?? ''}
                     most={MOST}
                     disabled={locked}
@@ -80,7 +80,7 @@ export function PuttingTest() {
                 </td>
                 <td>
                   <CountField
-                    label={`Holed from ${feet} ft`}
+                    label={words.shortGame.test.holedFrom({ feet })}
                     value={made[feet] ?? ''}
                     most={MOST}
                     disabled={locked}
@@ -92,26 +92,26 @@ export function PuttingTest() {
           </tbody>
         </table>
         <button type="submit" class="small-button" disabled={locked || !isReadable}>
-          Record this test
+          {words.shortGame.test.record}
         </button>
       </form>
       {days.size > 0 && (
-        <ul class="bag-records" aria-label="Tests on record">
+        <ul class="bag-records" aria-label={words.shortGame.test.onRecord}>
           {[...days].map(([day, putts]) => (
             <li key={day ?? 'undated'}>
-              {day ?? 'without a date'}: {countText(putts, 'putt', 'putts')}
+              {day ?? words.shortGame.test.undated}: {words.shortGame.puttCount({ count: putts })}
               <button
                 type="button"
                 class="link-button"
                 disabled={locked}
-                aria-label={`Take out the test ${day ?? 'without a date'}`}
+                aria-label={words.shortGame.test.takeOut({ day: day ?? words.shortGame.test.undated })}
                 onClick={() =>
-                  desk.edit('take out a putting test', (document) =>
+                  desk.edit(words.shortGame.test.takeOutStep, (document) =>
                     succeed(removePuttingTest(document, day)),
                   )
                 }
               >
-                take out
+                {words.shortGame.takeOut}
               </button>
             </li>
           ))}

@@ -7,63 +7,64 @@ import { succeed } from '../../../core/result.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { CountField, readCount } from './count-field.tsx';
 import { today } from './short-page.tsx';
+import { useWords } from '../../state/use-words.ts';
 
-const KINDS: readonly (readonly [ShortGameKind, string])[] = [
-  ['chip', 'Chip'],
-  ['pitch', 'Pitch'],
-  ['bunker', 'Bunker by the green'],
-];
+const KINDS: readonly ShortGameKind[] = ['chip', 'pitch', 'bunker'];
 const MOST = 10_000;
 
 export function UpAndDowns() {
+  const words = useWords();
   const desk = useDesk();
   const locked = useBag((state) => state.file?.access.may !== 'write');
   const chances = useBag((state) => state.file?.estimate.report?.upAndDowns ?? null);
   const [tries, setTries] = useState<Readonly<Record<string, string>>>({});
   const [saves, setSaves] = useState<Readonly<Record<string, string>>>({});
-  const percent = (share: number): string => (100 * share).toFixed(0);
+  const percent = (share: number): string => words.figures.fixed(100 * share, 0);
   return (
-    <section class="bag-card" aria-label="Up and downs">
-      <h2>Up and down</h2>
+    <section class="bag-card" aria-label={words.shortGame.saves.name}>
+      <h2>{words.shortGame.saves.title}</h2>
       <table class="bag-table test-table">
         <thead>
           <tr>
-            <th scope="col">From a</th>
-            <th scope="col">On record</th>
-            <th scope="col">Chance, %</th>
-            <th scope="col">Tried</th>
-            <th scope="col">Saved</th>
+            <th scope="col">{words.shortGame.saves.fromA}</th>
+            <th scope="col">{words.shortGame.saves.onRecord}</th>
+            <th scope="col">{words.shortGame.saves.chance}</th>
+            <th scope="col">{words.shortGame.test.tried}</th>
+            <th scope="col">{words.shortGame.saves.saved}</th>
             <th scope="col">
-              <span class="unseen">Add</span>
+              <span class="unseen">{words.shortGame.add}</span>
             </th>
           </tr>
         </thead>
         <tbody>
-          {KINDS.map(([kind, words]) => {
+          {KINDS.map((kind) => {
             const known = chances?.find((chance) => chance.kind === kind);
             const tried = readCount(tries[kind] ?? '', MOST);
             const saved = readCount(saves[kind] ?? '', MOST);
             return (
               <tr key={kind}>
-                <th scope="row">{words}</th>
+                <th scope="row">{words.shortGame.saves.kinds[kind]}</th>
                 <td>
                   {known === undefined ? (
                     '–'
                   ) : (
                     <>
-                      {known.saved} of {known.tries}{' '}
+                      {words.shortGame.saves.of({ saved: known.saved, tries: known.tries })}{' '}
                       <button
                         type="button"
                         class="link-button"
                         disabled={locked}
-                        aria-label={`Take out the record from a ${kind}`}
+                        aria-label={words.shortGame.saves.takeOut({
+                          kind: words.shortGame.saves.small[kind],
+                        })}
                         onClick={() =>
-                          desk.edit(`take out up-and-downs from a ${kind}`, (document) =>
-                            succeed(removeUpAndDowns(document, kind)),
+                          desk.edit(
+                            words.shortGame.saves.takeOutStep({ kind: words.shortGame.saves.small[kind] }),
+                            (document) => succeed(removeUpAndDowns(document, kind)),
                           )
                         }
                       >
-                        take out
+                        {words.shortGame.takeOut}
                       </button>
                     </>
                   )}
@@ -75,14 +76,14 @@ export function UpAndDowns() {
                     <>
                       <strong>{percent(known.mean)}</strong>
                       <small>
-                        {percent(known.low)} to {percent(known.high)}
+                        {words.player.range({ low: percent(known.low), high: percent(known.high) })}
                       </small>
                     </>
                   )}
                 </td>
                 <td>
                   <CountField
-                    label={`Tried from a ${kind}`}
+                    label={words.shortGame.saves.triedFrom({ kind: words.shortGame.saves.small[kind] })}
                     value={tries[kind] ?? ''}
                     most={MOST}
                     disabled={locked}
@@ -91,7 +92,7 @@ export function UpAndDowns() {
                 </td>
                 <td>
                   <CountField
-                    label={`Saved from a ${kind}`}
+                    label={words.shortGame.saves.savedFrom({ kind: words.shortGame.saves.small[kind] })}
                     value={saves[kind] ?? ''}
                     most={MOST}
                     disabled={locked}
@@ -102,14 +103,15 @@ export function UpAndDowns() {
                   <button
                     type="button"
                     class="small-button"
-                    aria-label={`Add up-and-downs from a ${kind}`}
+                    aria-label={words.shortGame.saves.add({ kind: words.shortGame.saves.small[kind] })}
                     disabled={locked || tried === null || saved === null}
                     onClick={() => {
                       if (tried === null || saved === null) return;
                       const record = { kind, tries: tried, saved };
                       if (
-                        !desk.edit(`add up-and-downs from a ${kind}`, (document) =>
-                          addUpAndDown(document, record, today()),
+                        !desk.edit(
+                          words.shortGame.saves.addStep({ kind: words.shortGame.saves.small[kind] }),
+                          (document) => addUpAndDown(document, record, today()),
                         )
                       )
                         return;
@@ -117,7 +119,7 @@ export function UpAndDowns() {
                       setSaves({ ...saves, [kind]: '' });
                     }}
                   >
-                    Add
+                    {words.shortGame.add}
                   </button>
                 </td>
               </tr>

@@ -3,8 +3,10 @@
  * from a spreadsheet is laid over the cells from the one that has the focus.
  */
 
+import { tell, type Told } from '../../../core/words/told.ts';
 import { useRef } from 'preact/hooks';
 import { pastedCells } from '../../../core/player/csv/typed-rows.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export interface GridColumn {
   readonly name: string;
@@ -19,7 +21,7 @@ interface Props {
   readonly rows: readonly (readonly string[])[];
   /** Shown faintly in empty cells. */
   readonly hints: readonly (readonly string[])[];
-  readonly faults: ReadonlyMap<number, { readonly column: number | null; readonly message: string }>;
+  readonly faults: ReadonlyMap<number, { readonly column: number | null; readonly message: Told }>;
   readonly change: (rows: readonly (readonly string[])[]) => void;
 }
 
@@ -28,6 +30,7 @@ const SPARE_ROWS = 4;
 const MOST_ROWS = 2000;
 
 export function CellGrid({ label, columns, rows, hints, faults, change }: Props) {
+  const words = useWords();
   const table = useRef<HTMLTableElement>(null);
   const shown = Math.min(MOST_ROWS, rows.length + SPARE_ROWS);
   const cellAt = (row: number, column: number): HTMLInputElement | null =>
@@ -73,7 +76,7 @@ export function CellGrid({ label, columns, rows, hints, faults, change }: Props)
         <thead>
           <tr>
             <th scope="col">
-              <span class="unseen">Row</span>
+              <span class="unseen">{words.shots.grid.row}</span>
             </th>
             {columns.map(({ name }) => (
               <th key={name} scope="col">
@@ -81,7 +84,7 @@ export function CellGrid({ label, columns, rows, hints, faults, change }: Props)
               </th>
             ))}
             <th scope="col">
-              <span class="unseen">What is wrong</span>
+              <span class="unseen">{words.shots.grid.wrong}</span>
             </th>
           </tr>
         </thead>
@@ -96,7 +99,7 @@ export function CellGrid({ label, columns, rows, hints, faults, change }: Props)
                     <input
                       type="text"
                       data-cell={`${row},${column}`}
-                      aria-label={`${name}, row ${row + 1}`}
+                      aria-label={words.shots.grid.cell({ name, row: row + 1 })}
                       aria-invalid={fault !== undefined && (fault.column ?? column) === column}
                       size={width}
                       autocomplete="off"
@@ -115,7 +118,7 @@ export function CellGrid({ label, columns, rows, hints, faults, change }: Props)
                   </td>
                 ))}
                 <td class="cell-why" role={fault === undefined ? undefined : 'alert'}>
-                  {fault?.message ?? ''}
+                  {fault === undefined ? '' : tell(fault.message, words)}
                 </td>
               </tr>
             );

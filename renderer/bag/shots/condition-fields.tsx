@@ -1,12 +1,14 @@
 /** Lie, wind, temperature and altitude of shots; what is left open is as on an ordinary day: good lie, still, 15 °C, sea level. */
 
 import { fahrenheit, M_PER_FOOT, MPS_PER_MPH } from '../../../core/conditions/day-words.ts';
-import { sideSaid } from '../../../core/player/count-shot.ts';
+import { windSide } from '../../../core/player/count-shot.ts';
 import type { TableConditions } from '../../../core/player/csv/mapping.ts';
 import { Field } from '../../panels/field.tsx';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
-import { LIE_WORDS } from '../words.ts';
+import { LIES_TO_CHOOSE } from '../../../core/player/in-play.ts';
+import { lieName } from '../words.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export type ConditionChange = { readonly [K in keyof TableConditions]?: TableConditions[K] | undefined };
 
@@ -19,10 +21,10 @@ interface Props {
 }
 
 const SIDES = [0, 45, 90, 135, 180, 225, 270, 315];
-const LIE_NAMES = new Map<string, string>([['range', 'range'], ...Object.entries(LIE_WORDS)]);
-const LIES = [...LIE_NAMES.keys()];
+const LIES: readonly string[] = ['range', ...LIES_TO_CHOOSE];
 
 export function ConditionFields({ value, change, disabled, withoutLie }: Props) {
+  const words = useWords();
   const units = useApp((state) => state.settings.units);
   const isYards = units === 'yards';
   const locked = disabled ?? false;
@@ -33,7 +35,7 @@ export function ConditionFields({ value, change, disabled, withoutLie }: Props) 
     <div class="bag-row condition-fields">
       {withoutLie !== true && (
         <Field
-          name="Lie"
+          name={words.shots.columns.lie}
           control={(id) => (
             <select
               id={id}
@@ -41,10 +43,10 @@ export function ConditionFields({ value, change, disabled, withoutLie }: Props) 
               disabled={locked}
               onChange={(event) => change({ lie: event.currentTarget.value || undefined })}
             >
-              <option value="">not said: a good one</option>
+              <option value="">{words.shots.conditions.lieNotSaid}</option>
               {(lie === undefined || LIES.includes(lie) ? LIES : [...LIES, lie]).map((known) => (
                 <option key={known} value={known}>
-                  {LIE_NAMES.get(known) ?? known}
+                  {lieName(known, words)}
                 </option>
               ))}
             </select>
@@ -52,19 +54,19 @@ export function ConditionFields({ value, change, disabled, withoutLie }: Props) 
         />
       )}
       <NumberField
-        name="Wind"
+        name={words.shots.conditions.wind}
         unit={isYards ? 'mph' : 'm/s'}
         value={windMps === undefined ? null : windMps / speed}
         least={0}
         most={isYards ? 170 : 80}
         decimals={1}
-        placeholder="still"
+        placeholder={words.shots.conditions.still}
         disabled={locked}
         clear={() => change({ windMps: undefined, windFromDeg: undefined })}
         take={(typed) => change({ windMps: tidy(typed * speed) })}
       />
       <Field
-        name="Wind comes"
+        name={words.shots.conditions.windComes}
         control={(id) => (
           <select
             id={id}
@@ -75,17 +77,19 @@ export function ConditionFields({ value, change, disabled, withoutLie }: Props) 
               change({ windFromDeg: chosen === '' ? undefined : Number(chosen) });
             }}
           >
-            <option value="">not said</option>
+            <option value="">{words.shots.conditions.notSaid}</option>
             {sides.map((degrees) => (
               <option key={degrees} value={String(degrees)}>
-                {SIDES.includes(degrees) ? sideSaid(degrees).trim() : `at ${Math.round(degrees)}°`}
+                {SIDES.includes(degrees)
+                  ? windSide(degrees, words)
+                  : words.shots.conditions.at({ degrees: Math.round(degrees) })}
               </option>
             ))}
           </select>
         )}
       />
       <NumberField
-        name="Temperature"
+        name={words.shots.conditions.temperature}
         unit={isYards ? '°F' : '°C'}
         value={temperatureC === undefined ? null : isYards ? fahrenheit(temperatureC) : temperatureC}
         least={isYards ? -76 : -60}
@@ -97,7 +101,7 @@ export function ConditionFields({ value, change, disabled, withoutLie }: Props) 
         take={(typed) => change({ temperatureC: tidy(isYards ? (typed - 32) / 1.8 : typed) })}
       />
       <NumberField
-        name="Above the sea"
+        name={words.shots.conditions.aboveSea}
         unit={isYards ? 'ft' : 'm'}
         value={altitudeM === undefined ? null : altitudeM / height}
         least={isYards ? -1600 : -500}

@@ -1,12 +1,13 @@
 /** What happens to a table of shots on its way in: opened, mapped, read, mended, taken. */
 
+import { faultText } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
 import { ruleOf } from '../../../core/player/csv/mapping.ts';
 import { mendRows } from '../../../core/player/csv/mend.ts';
 import { rememberSource } from '../../../core/player/csv/sources.ts';
 import { addShots } from '../../../core/player/edits/shots.ts';
 import { succeed } from '../../../core/result.ts';
-import { countText } from '../../state/measures.ts';
 import type { BagDesk } from '../state/bag-desk.ts';
 import type { Intake } from '../state/bag-state.ts';
 
@@ -15,7 +16,12 @@ function patch(desk: BagDesk, change: Partial<Intake>): void {
   if (intake !== null) desk.store.dispatch({ type: 'intake', intake: { ...intake, ...change } });
 }
 
-export async function openIntake(desk: BagDesk, source: File | string, name: string): Promise<void> {
+export async function openIntake(
+  desk: BagDesk,
+  source: File | string,
+  name: string,
+  words: Words,
+): Promise<void> {
   const { file } = desk.store.state();
   if (file === null) return;
   const intake: Intake = {
@@ -31,7 +37,7 @@ export async function openIntake(desk: BagDesk, source: File | string, name: str
   desk.store.dispatch({ type: 'intake', intake });
   const opened = await desk.office.openTable(source, name, file.history.present);
   if (!opened.ok) {
-    const { where, message } = opened.error;
+    const { where, message } = faultText(opened.error, words);
     patch(desk, { stage: { at: 'refused', message: `${where}: ${message}` } });
     return;
   }
@@ -59,7 +65,7 @@ export async function setMapping(desk: BagDesk, mapping: ShotMapping): Promise<v
   if (isWanted()) patch(desk, { names });
 }
 
-export async function readIntake(desk: BagDesk): Promise<void> {
+export async function readIntake(desk: BagDesk, words: Words): Promise<void> {
   const { intake, file } = desk.store.state();
   if (intake === null || file === null || intake.mapping === null) return;
   patch(desk, { stage: { at: 'reading', progress: null }, fault: null });
@@ -69,7 +75,7 @@ export async function readIntake(desk: BagDesk): Promise<void> {
   });
   if (read.ok) patch(desk, { stage: { at: 'read', table: read.value } });
   else if (read.error === 'cancelled') patch(desk, { stage: { at: 'mapping' } });
-  else patch(desk, { stage: { at: 'mapping' }, fault: read.error.message });
+  else patch(desk, { stage: { at: 'mapping' }, fault: faultText(read.error, words).message });
 }
 
 export function mendIntake(desk: BagDesk, cells: ReadonlyMap<number, readonly string[]>): void {
@@ -87,20 +93,20 @@ export function shotsToTake(intake: Intake): number {
 }
 
 /** Adds the shots and remembers how the table was read, as one step. */
-export function takeIntake(desk: BagDesk): void {
+export function takeIntake(desk: BagDesk, words: Words): void {
   const { intake } = desk.store.state();
   if (intake?.stage.at !== 'read' || intake.table === null || intake.mapping === null) return;
   const { table, mapping, name, stage, withDuplicates } = intake;
   const rows = [...stage.table.accepted, ...(withDuplicates ? stage.table.duplicates : [])];
   rows.sort((a, b) => a.line - b.line);
   const shots = rows.map(({ shot }) => shot);
-  const words = countText(shots.length, 'shot', 'shots');
-  const taken = desk.edit(`add ${words} from ${name}`, (document) => {
+  const counted = words.shots.count({ count: shots.length });
+  const taken = desk.edit(words.shots.addStep({ shots: counted, name }), (document) => {
     const added = addShots(document, shots);
     return added.ok ? succeed(rememberSource(added.value, name, table.shape, mapping)) : added;
   });
   if (!taken) return;
-  desk.store.dispatch({ type: 'said', words: `${words} added.` });
+  desk.store.dispatch({ type: 'said', words: words.shots.added({ shots: counted }) });
   closeIntake(desk);
 }
 

@@ -5,13 +5,15 @@ import { removeShots } from '../../../core/player/edits/shots.ts';
 import type { RecordedShot } from '../../../core/player/format.ts';
 import { succeed } from '../../../core/result.ts';
 import { Field } from '../../panels/field.tsx';
-import { asideText, countText, lengthText } from '../../state/measures.ts';
+import { asideText, lengthText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { isFresh } from '../state/reduce-bag.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { MarkedConditions } from './marked-conditions.tsx';
 import { ShotForm } from './shot-form.tsx';
 import { ShotsAsTable } from './shots-as-table.tsx';
+import { countWords, isConverted } from '../work/bag-report.ts';
+import { lieName } from '../words.ts';
 import { useWords } from '../../state/use-words.ts';
 
 const ON_A_PAGE = 50;
@@ -39,7 +41,7 @@ export function KeptShots() {
   const at = Math.min(page, pages - 1);
   const shown = places.slice(at * ON_A_PAGE, (at + 1) * ON_A_PAGE);
   const picked = [...chosen].filter((place) => place < shots.length);
-  if (shots.length === 0) return <p class="faint">No shots yet. Choose a table, or type some in above.</p>;
+  if (shots.length === 0) return <p class="faint">{words.shots.kept.none}</p>;
   const choose = (place: number, on: boolean): void => {
     const next = new Set(chosen);
     if (on) next.add(place);
@@ -47,12 +49,12 @@ export function KeptShots() {
     setChosen(next);
   };
   return (
-    <section class="kept-shots" aria-label="Shots of the player">
+    <section class="kept-shots" aria-label={words.shots.kept.name}>
       <div class="page-head">
-        <h2>{countText(shots.length, 'shot', 'shots')} in the file</h2>
+        <h2>{words.shots.kept.inFile({ shots: words.shots.count({ count: shots.length }) })}</h2>
         <div class="bag-row">
           <Field
-            name="Club"
+            name={words.shots.columns.club}
             control={(id) => (
               <select
                 id={id}
@@ -64,7 +66,7 @@ export function KeptShots() {
                   setChanging(null);
                 }}
               >
-                <option value="">all</option>
+                <option value="">{words.shots.kept.all}</option>
                 {[...counts].map(([name, count]) => (
                   <option key={name} value={name}>
                     {name} ({count})
@@ -78,35 +80,40 @@ export function KeptShots() {
             class="small-button"
             disabled={locked || picked.length === 0}
             onClick={() => {
-              const words = countText(picked.length, 'shot', 'shots');
-              desk.edit(`take out ${words}`, (document) => succeed(removeShots(document, new Set(picked))));
+              const many = words.shots.count({ count: picked.length });
+              desk.edit(words.shots.kept.takeOutStep({ shots: many }), (document) =>
+                succeed(removeShots(document, new Set(picked))),
+              );
               setChosen(new Set());
               setChanging(null);
             }}
           >
-            Take out {picked.length === 0 ? 'the marked ones' : countText(picked.length, 'shot', 'shots')}
+            {words.shots.kept.takeOut({
+              which:
+                picked.length === 0 ? words.shots.kept.marked : words.shots.count({ count: picked.length }),
+            })}
           </button>
           <ShotsAsTable shots={club === '' ? shots : shots.filter((shot) => shot.club === club)} />
         </div>
       </div>
       {picked.length > 0 && <MarkedConditions places={picked} />}
-      <div class="table-scroll" tabIndex={0} role="region" aria-label="Shots, one a row">
+      <div class="table-scroll" tabIndex={0} role="region" aria-label={words.shots.kept.rows}>
         <table class="bag-table kept-table">
           <thead>
             <tr>
               <th scope="col">
-                <span class="unseen">Marked</span>
+                <span class="unseen">{words.shots.kept.mark}</span>
               </th>
-              <th scope="col">Club</th>
-              <th scope="col">Swing</th>
-              <th scope="col">Carry</th>
-              <th scope="col">Off line</th>
-              <th scope="col">Total</th>
-              <th scope="col">Lie</th>
-              <th scope="col">When</th>
-              <th scope="col">Counts</th>
+              <th scope="col">{words.shots.columns.club}</th>
+              <th scope="col">{words.shots.columns.swing}</th>
+              <th scope="col">{words.shots.columns.carry}</th>
+              <th scope="col">{words.shots.columns.offLine}</th>
+              <th scope="col">{words.shots.columns.total}</th>
+              <th scope="col">{words.shots.columns.lie}</th>
+              <th scope="col">{words.shots.kept.when}</th>
+              <th scope="col">{words.shots.kept.counts}</th>
               <th scope="col">
-                <span class="unseen">Change</span>
+                <span class="unseen">{words.shots.kept.change}</span>
               </th>
             </tr>
           </thead>
@@ -116,7 +123,7 @@ export function KeptShots() {
               const offlineM =
                 shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
               const count = counted?.get(place);
-              const name = `the ${shot.club} of ${lengthText(shot.carryM, units)}`;
+              const name = words.shots.kept.shot({ club: shot.club, length: lengthText(shot.carryM, units) });
               if (place === changing)
                 return (
                   <tr key={place} class="shot-changing">
@@ -130,39 +137,35 @@ export function KeptShots() {
                   <td>
                     <input
                       type="checkbox"
-                      aria-label={`Mark ${name}`}
+                      aria-label={words.shots.kept.markNamed({ shot: name })}
                       checked={chosen.has(place)}
                       disabled={locked}
                       onChange={(event) => choose(place, event.currentTarget.checked)}
                     />
                   </td>
                   <th scope="row">{shot.club}</th>
-                  <td>{shot.swing ?? 'full'}</td>
+                  <td>{words.golf.shortSwings[shot.swing ?? 'full']}</td>
                   <td>{lengthText(shot.carryM, units)}</td>
                   <td>{asideText(offlineM, units, words)}</td>
                   <td>{shot.totalM === undefined ? '' : lengthText(shot.totalM, units)}</td>
-                  <td>{shot.lie ?? ''}</td>
+                  <td>{shot.lie === undefined ? '' : lieName(shot.lie, words)}</td>
                   <td>{shot.at?.replace('T', ' ') ?? ''}</td>
                   <td
-                    class={
-                      count?.as === 'converted'
-                        ? 'counted'
-                        : count === undefined
-                          ? 'faint'
-                          : 'counted warning'
-                    }
+                    class={count === undefined ? 'faint' : isConverted(count) ? 'counted' : 'counted warning'}
                   >
-                    {count === undefined ? 'as measured' : count.words[units]}
+                    {count === undefined
+                      ? words.shots.kept.asMeasured
+                      : countWords(count, shot, units, words)}
                   </td>
                   <td>
                     <button
                       type="button"
                       class="link-button"
                       disabled={locked}
-                      aria-label={`Change ${name}`}
+                      aria-label={words.shots.kept.changeNamed({ shot: name })}
                       onClick={() => setChanging(place)}
                     >
-                      change
+                      {words.shots.kept.changeIt}
                     </button>
                   </td>
                 </tr>
@@ -182,10 +185,14 @@ export function KeptShots() {
               setChanging(null);
             }}
           >
-            Later ones
+            {words.shots.kept.later}
           </button>
           <span class="faint">
-            {at * ON_A_PAGE + 1} to {at * ON_A_PAGE + shown.length} of {places.length}
+            {words.shots.kept.pages({
+              from: at * ON_A_PAGE + 1,
+              to: at * ON_A_PAGE + shown.length,
+              total: places.length,
+            })}
           </span>
           <button
             type="button"
@@ -196,7 +203,7 @@ export function KeptShots() {
               setChanging(null);
             }}
           >
-            Earlier ones
+            {words.shots.kept.earlier}
           </button>
         </div>
       )}

@@ -1,7 +1,8 @@
 /** What each column of a table holds, in which unit and with which signs, beside the first rows as they would be read. */
 
+import { tell } from '../../../core/words/told.ts';
 import { speedText } from '../../../core/conditions/day-words.ts';
-import { sideSaid } from '../../../core/player/count-shot.ts';
+import { windSide } from '../../../core/player/count-shot.ts';
 import { withClubName, withField, withPositive, withUnit } from '../../../core/player/csv/change-mapping.ts';
 import {
   COLUMN_FIELDS,
@@ -18,52 +19,20 @@ import { useApp } from '../../state/use-app.ts';
 import type { Intake } from '../state/bag-state.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { unknownNames } from '../work/read-table.ts';
-import { clubSwing } from '../words.ts';
+import { clubSwing, lieName } from '../words.ts';
 import { TableConditions } from './table-conditions.tsx';
 import { closeIntake, readIntake, setMapping } from './intake-steps.ts';
 import type { Words } from '../../../core/words/words.ts';
 import { useWords } from '../../state/use-words.ts';
 
-const FIELD_WORDS: Readonly<Record<ColumnField, string>> = {
-  club: 'Club',
-  swing: 'Swing',
-  carry: 'Carry',
-  total: 'Total, roll included',
-  intended: 'Intended length',
-  offline: 'Off line (distance)',
-  direction: 'Direction (angle)',
-  side: 'Side: left or right',
-  lie: 'Lie',
-  wind: 'Wind speed',
-  windFrom: 'Wind from (0 ahead, 90 right)',
-  temperature: 'Temperature',
-  altitude: 'Altitude',
-  date: 'Date',
-  time: 'Time of day',
-};
-const LENGTH_UNITS = [
-  ['m', 'metres'],
-  ['yd', 'yards'],
-  ['ft', 'feet'],
-] as const;
-const ANGLE_UNITS = [
-  ['deg', 'degrees'],
-  ['rad', 'radians'],
-] as const;
-const WIND_UNITS = [
-  ['m/s', 'metres a second'],
-  ['km/h', 'kilometres an hour'],
-  ['mph', 'miles an hour'],
-  ['kn', 'knots'],
-] as const;
-const HEAT_UNITS = [
-  ['C', '°C'],
-  ['F', '°F'],
-] as const;
-const SIDEWAYS_UNITS = [...LENGTH_UNITS, ...ANGLE_UNITS];
-type UnitChoices = readonly (readonly [NonNullable<ColumnRule['unit']>, string])[];
+type Unit = NonNullable<ColumnRule['unit']>;
+const LENGTH_UNITS: readonly Unit[] = ['m', 'yd', 'ft'];
+const SIDEWAYS_UNITS: readonly Unit[] = [...LENGTH_UNITS, 'deg', 'rad'];
+const WIND_UNITS: readonly Unit[] = ['m/s', 'km/h', 'mph', 'kn'];
+const HEAT_UNITS: readonly Unit[] = ['C', 'F'];
+
 /** Fields whose numbers have a unit. */
-const UNITS_OF: Readonly<Partial<Record<ColumnField, UnitChoices>>> = {
+const UNITS_OF: Readonly<Partial<Record<ColumnField, readonly Unit[]>>> = {
   carry: LENGTH_UNITS,
   total: LENGTH_UNITS,
   intended: LENGTH_UNITS,
@@ -77,10 +46,26 @@ const DELIMITERS = [
   [',', 'comma'],
   [';', 'semicolon'],
   ['\t', 'tab'],
-  ['|', 'upright line'],
+  ['|', 'line'],
 ] as const;
 
+function unitName(unit: Unit, { shots }: Words): string {
+  const { unitNames } = shots.mapping;
+  switch (unit) {
+    case 'C':
+    case 'F':
+      return `°${unit}`;
+    case 'm/s':
+      return unitNames.mps;
+    case 'km/h':
+      return unitNames.kmh;
+    default:
+      return unitNames[unit];
+  }
+}
+
 export function MappingPanel({ intake }: { readonly intake: Intake }) {
+  const words = useWords();
   const desk = useDesk();
   const document = useBag((state) => state.file?.history.present ?? null);
   const { mapping, table } = intake;
@@ -88,15 +73,13 @@ export function MappingPanel({ intake }: { readonly intake: Intake }) {
   const change = (next: ShotMapping): void => void setMapping(desk, next);
   const known = table.knownAs;
   return (
-    <section class="table-mapping" aria-label="Columns of the table">
-      <h2>{intake.name}: what the columns hold</h2>
-      {known !== null && (
-        <p class="faint">Read as “{known}” was, whose columns have the same names. Check the first rows.</p>
-      )}
+    <section class="table-mapping" aria-label={words.shots.mapping.columns}>
+      <h2>{words.shots.mapping.title({ name: intake.name })}</h2>
+      {known !== null && <p class="faint">{words.shots.mapping.known({ name: known })}</p>}
       {table.doubts.length > 0 && (
-        <ul class="bag-doubts" aria-label="To be checked">
-          {table.doubts.map((doubt) => (
-            <li key={doubt}>{doubt}</li>
+        <ul class="bag-doubts" aria-label={words.shots.mapping.toCheck}>
+          {table.doubts.map((doubt, i) => (
+            <li key={i}>{tell(doubt, words)}</li>
           ))}
         </ul>
       )}
@@ -110,11 +93,11 @@ export function MappingPanel({ intake }: { readonly intake: Intake }) {
         </p>
       )}
       <div class="save-row">
-        <button type="button" class="main-button" onClick={() => void readIntake(desk)}>
-          Read the table
+        <button type="button" class="main-button" onClick={() => void readIntake(desk, words)}>
+          {words.shots.mapping.read}
         </button>
         <button type="button" class="small-button" onClick={() => closeIntake(desk)}>
-          Leave it
+          {words.shots.leave}
         </button>
       </div>
     </section>
@@ -128,10 +111,11 @@ interface SignsProps {
 }
 
 function TableSigns({ mapping, document, change }: SignsProps) {
+  const words = useWords();
   return (
     <div class="bag-row">
       <Field
-        name="Decimal sign"
+        name={words.shots.mapping.decimal}
         control={(id) => (
           <select
             id={id}
@@ -140,13 +124,13 @@ function TableSigns({ mapping, document, change }: SignsProps) {
               change({ ...mapping, decimal: event.currentTarget.value === ',' ? ',' : '.' })
             }
           >
-            <option value=".">point (12.5)</option>
-            <option value=",">comma (12,5)</option>
+            <option value=".">{words.shots.mapping.point}</option>
+            <option value=",">{words.shots.mapping.comma}</option>
           </select>
         )}
       />
       <Field
-        name="Columns parted by"
+        name={words.shots.mapping.parted}
         control={(id) => (
           <select
             id={id}
@@ -156,16 +140,16 @@ function TableSigns({ mapping, document, change }: SignsProps) {
               if (found !== undefined) change({ ...mapping, delimiter: found[0] });
             }}
           >
-            {DELIMITERS.map(([sign, words]) => (
+            {DELIMITERS.map(([sign, name]) => (
               <option key={sign} value={sign}>
-                {words}
+                {words.shots.mapping.delimiters[name]}
               </option>
             ))}
           </select>
         )}
       />
       <Field
-        name="Rows above the first shot"
+        name={words.shots.mapping.rowsAbove}
         control={(id) => (
           <input
             id={id}
@@ -182,7 +166,7 @@ function TableSigns({ mapping, document, change }: SignsProps) {
       />
       {ruleOf(mapping, 'date') !== undefined && (
         <Field
-          name="Dates"
+          name={words.shots.mapping.dates}
           control={(id) => (
             <select
               id={id}
@@ -193,16 +177,16 @@ function TableSigns({ mapping, document, change }: SignsProps) {
                   change({ ...mapping, dates: order });
               }}
             >
-              <option value="iso">year first (2026-05-31)</option>
-              <option value="day-first">day first (31.5.2026)</option>
-              <option value="month-first">month first (5/31/2026)</option>
+              <option value="iso">{words.shots.mapping.yearFirst}</option>
+              <option value="day-first">{words.shots.mapping.dayFirst}</option>
+              <option value="month-first">{words.shots.mapping.monthFirst}</option>
             </select>
           )}
         />
       )}
       {ruleOf(mapping, 'club') === undefined && (
         <Field
-          name="All with the"
+          name={words.shots.mapping.allWith}
           control={(id) => (
             <select
               id={id}
@@ -215,7 +199,7 @@ function TableSigns({ mapping, document, change }: SignsProps) {
                 change(next);
               }}
             >
-              <option value="">– choose a club –</option>
+              <option value="">{words.shots.chooseClub}</option>
               {document.bag
                 .filter(({ kind }) => kind !== 'putter')
                 .map(({ name }) => (
@@ -242,20 +226,21 @@ function PreviewTable({ intake, mapping, change }: PreviewProps) {
   const units = useApp((state) => state.settings.units);
   const { shape } = intake.table!;
   const width = Math.max(shape.header.length, ...intake.preview.map(({ cells }) => cells.length));
-  const header = (index: number): string => shape.header[index] ?? `column ${index + 1}`;
+  const header = (index: number): string =>
+    shape.header[index] ?? words.shots.mapping.column({ number: index + 1 });
   return (
-    <div class="table-scroll" tabIndex={0} role="region" aria-label="First rows of the table">
+    <div class="table-scroll" tabIndex={0} role="region" aria-label={words.shots.mapping.firstRows}>
       <table class="bag-table table-preview">
         <thead>
           <tr>
-            <th scope="col">As it is read</th>
+            <th scope="col">{words.shots.mapping.asRead}</th>
             {Array.from({ length: width }, (_, index) => {
               const rule = mapping.columns.find((known) => known.index === index);
               return (
                 <th key={index} scope="col" class={rule === undefined ? undefined : 'is-read'}>
                   <span class="column-name">{header(index)}</span>
                   <select
-                    aria-label={`${header(index)} holds`}
+                    aria-label={words.shots.mapping.holds({ column: header(index) })}
                     value={rule?.field ?? ''}
                     onChange={(event) => {
                       const field =
@@ -263,10 +248,10 @@ function PreviewTable({ intake, mapping, change }: PreviewProps) {
                       change(withField(mapping, shape, index, field));
                     }}
                   >
-                    <option value="">not read</option>
+                    <option value="">{words.shots.mapping.notRead}</option>
                     {COLUMN_FIELDS.map((field) => (
                       <option key={field} value={field}>
-                        {FIELD_WORDS[field]}
+                        {words.shots.mapping.fields[field]}
                       </option>
                     ))}
                   </select>
@@ -308,35 +293,36 @@ function RuleSigns({
   readonly mapping: ShotMapping;
   readonly change: (mapping: ShotMapping) => void;
 }) {
+  const words = useWords();
   const isSideways = rule.field === 'offline' || rule.field === 'direction';
   const units = UNITS_OF[rule.field];
   if (units === undefined) return null;
   return (
     <>
       <select
-        aria-label={`Unit of ${name}`}
-        value={rule.unit ?? (rule.field === 'direction' ? 'deg' : units[0]![0])}
+        aria-label={words.shots.mapping.unitOf({ column: name })}
+        value={rule.unit ?? (rule.field === 'direction' ? 'deg' : units[0]!)}
         onChange={(event) => {
-          const unit = units.find(([known]) => known === event.currentTarget.value)?.[0];
+          const unit = units.find((known) => known === event.currentTarget.value);
           if (unit !== undefined) change(withUnit(mapping, rule.index, unit));
         }}
       >
-        {units.map(([unit, words]) => (
+        {units.map((unit) => (
           <option key={unit} value={unit}>
-            {words}
+            {unitName(unit, words)}
           </option>
         ))}
       </select>
       {isSideways && (
         <select
-          aria-label={`Sign of ${name}`}
+          aria-label={words.shots.mapping.signOf({ column: name })}
           value={rule.positive ?? 'right'}
           onChange={(event) =>
             change(withPositive(mapping, rule.index, event.currentTarget.value === 'left' ? 'left' : 'right'))
           }
         >
-          <option value="right">plus is right</option>
-          <option value="left">plus is left</option>
+          <option value="right">{words.shots.mapping.plusRight}</option>
+          <option value="left">{words.shots.mapping.plusLeft}</option>
         </select>
       )}
     </>
@@ -344,7 +330,11 @@ function RuleSigns({
 }
 
 function previewText(row: PreviewRow, units: Units, words: Words): string {
-  return row.shot === null ? (row.fault ?? '') : shotText(row.shot, units, words);
+  return row.shot === null
+    ? row.fault === null
+      ? ''
+      : tell(row.fault, words)
+    : shotText(row.shot, units, words);
 }
 
 /** `7-iron 137 yd, 4 yd right`, and what it was hit in where that is said. */
@@ -352,20 +342,23 @@ export function shotText(shot: RecordedShot, units: Units, words: Words): string
   const offlineM = shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
   const { lie, windMps, windFromDeg, temperatureC } = shot;
   const more = [
-    ...(lie === undefined ? [] : [lie]),
+    ...(lie === undefined ? [] : [lieName(lie, words)]),
     ...(windMps === undefined || windMps === 0
       ? []
-      : [`${speedText(windMps, units, words)}${sideSaid(windFromDeg)}`]),
+      : [
+          `${speedText(windMps, units, words)}${windFromDeg === undefined ? '' : ` ${windSide(windFromDeg, words)}`}`,
+        ]),
     ...(temperatureC === undefined ? [] : [`${Math.round(temperatureC)} °C`]),
   ];
   return [
-    `${clubSwing(shot.club, shot.swing ?? 'full')} ${lengthText(shot.carryM, units)}`,
+    `${clubSwing(shot.club, shot.swing ?? 'full', words)} ${lengthText(shot.carryM, units)}`,
     asideText(offlineM, units, words),
     ...more,
   ].join(', ');
 }
 
 function NamesToMatch({ intake, mapping, document, change }: SignsProps & { readonly intake: Intake }) {
+  const words = useWords();
   const unknown = unknownNames(intake.names, mapping, document);
   const said = Object.keys(mapping.clubNames ?? {}).filter((name) => intake.names.includes(name));
   const shown = [...new Set([...unknown, ...said])];
@@ -373,12 +366,12 @@ function NamesToMatch({ intake, mapping, document, change }: SignsProps & { read
   return (
     <fieldset class="bag-names">
       <legend>
-        <h3>Names of clubs</h3>
+        <h3>{words.shots.mapping.names}</h3>
       </legend>
       {shown.map((name) => (
         <Field
           key={name}
-          name={`“${name}” is`}
+          name={words.shots.mapping.nameIs({ name })}
           control={(id) => (
             <select
               id={id}
@@ -389,7 +382,7 @@ function NamesToMatch({ intake, mapping, document, change }: SignsProps & { read
                 change(withClubName(mapping, name, value === '' ? null : value));
               }}
             >
-              <option value="">not in the bag: left out</option>
+              <option value="">{words.shots.mapping.notInBag}</option>
               {document.bag
                 .filter(({ kind }) => kind !== 'putter')
                 .map((club) => (

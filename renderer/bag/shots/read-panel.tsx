@@ -1,9 +1,10 @@
 /** What came of reading a table: shots to take, rows that could not be read and can be mended, shots known already. */
 
+import { tell } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { useState } from 'preact/hooks';
 import type { RejectedRow, ShotTable } from '../../../core/player/csv/read-shots.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
-import { countText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import type { Intake } from '../state/bag-state.ts';
 import { useDesk } from '../state/use-bag.ts';
@@ -23,28 +24,33 @@ export function ReadPanel({ intake, table }: { readonly intake: Intake; readonly
   const rejected = table.rejected.length + table.furtherRejected;
   if (mapping === null) return null;
   return (
-    <section class="read-panel" aria-label="What was read">
+    <section class="read-panel" aria-label={words.shots.read.name}>
       <h2>
-        {intake.name}: {countText(table.rows, 'row', 'rows')} read
+        {words.shots.read.title({ name: intake.name, rows: words.shots.read.rows({ count: table.rows }) })}
       </h2>
       <div role="status">
         <ul class="bag-tally">
           <li>
-            <strong>{countText(table.accepted.length, 'shot', 'shots')}</strong> to add
-            {table.accepted[0] !== undefined &&
-              `, the first one: ${shotText(table.accepted[0].shot, units, words)}`}
+            <strong>{words.shots.count({ count: table.accepted.length })}</strong>{' '}
+            {words.shots.read.toAdd({
+              first:
+                table.accepted[0] === undefined
+                  ? ''
+                  : words.shots.read.first({ shot: shotText(table.accepted[0].shot, units, words) }),
+            })}
           </li>
           <li class={rejected > 0 ? 'warning' : undefined}>
-            <strong>{countText(rejected, 'row', 'rows')}</strong> could not be read
+            <strong>{words.shots.read.rows({ count: rejected })}</strong> {words.shots.read.unreadable}
           </li>
           <li>
-            <strong>{countText(table.duplicates.length, 'shot', 'shots')}</strong> known already, or twice in
-            the table
-            {table.duplicates.length > 0 && ` (lines ${firstLines(table)})`}
+            <strong>{words.shots.count({ count: table.duplicates.length })}</strong>{' '}
+            {words.shots.read.known({
+              lines: table.duplicates.length > 0 ? words.shots.read.lines({ lines: firstLines(table) }) : '',
+            })}
           </li>
         </ul>
       </div>
-      {table.endedEarly !== undefined && <p class="warning">{table.endedEarly}</p>}
+      {table.endedEarly !== undefined && <p class="warning">{tell(table.endedEarly, words)}</p>}
       {table.duplicates.length > 0 && (
         <label class="switch">
           <input
@@ -57,19 +63,24 @@ export function ReadPanel({ intake, table }: { readonly intake: Intake; readonly
               })
             }
           />
-          Add those as well: they are other shots with the same numbers
+          {words.shots.read.addThose}
         </label>
       )}
       {table.rejected.length > 0 && <RejectedRows key={intake.name} table={table} mapping={mapping} />}
       <div class="save-row">
-        <button type="button" class="main-button" disabled={count === 0} onClick={() => takeIntake(desk)}>
-          Add {countText(count, 'shot', 'shots')}
+        <button
+          type="button"
+          class="main-button"
+          disabled={count === 0}
+          onClick={() => takeIntake(desk, words)}
+        >
+          {words.shots.add({ shots: words.shots.count({ count }) })}
         </button>
         <button type="button" class="small-button" onClick={() => void setMapping(desk, mapping)}>
-          Back to the columns
+          {words.shots.read.back}
         </button>
         <button type="button" class="small-button" onClick={() => closeIntake(desk)}>
-          Leave it
+          {words.shots.leave}
         </button>
       </div>
     </section>
@@ -82,6 +93,7 @@ function firstLines({ duplicates }: ShotTable): string {
 }
 
 function RejectedRows({ table, mapping }: { readonly table: ShotTable; readonly mapping: ShotMapping }) {
+  const words = useWords();
   const desk = useDesk();
   const [edited, setEdited] = useState<ReadonlyMap<number, readonly string[]>>(new Map());
   const rules = [...mapping.columns].sort((a, b) => a.index - b.index);
@@ -101,18 +113,18 @@ function RejectedRows({ table, mapping }: { readonly table: ShotTable; readonly 
         setEdited(new Map());
       }}
     >
-      <h3>Rows to mend or to leave out</h3>
-      <div class="table-scroll" tabIndex={0} role="region" aria-label="Rows that could not be read">
+      <h3>{words.shots.read.mend}</h3>
+      <div class="table-scroll" tabIndex={0} role="region" aria-label={words.shots.read.faulty}>
         <table class="bag-table">
           <thead>
             <tr>
-              <th scope="col">Line</th>
+              <th scope="col">{words.shots.read.line}</th>
               {rules.map((rule) => (
                 <th key={rule.index} scope="col">
                   {rule.header || rule.field}
                 </th>
               ))}
-              <th scope="col">What is wrong</th>
+              <th scope="col">{words.shots.grid.wrong}</th>
             </tr>
           </thead>
           <tbody>
@@ -125,14 +137,17 @@ function RejectedRows({ table, mapping }: { readonly table: ShotTable; readonly 
                     <td key={rule.index}>
                       <input
                         type="text"
-                        aria-label={`${rule.header || rule.field}, line ${row.line}`}
+                        aria-label={words.shots.read.cell({
+                          name: rule.header || rule.field,
+                          line: row.line,
+                        })}
                         aria-invalid={row.column === rule.index && !edited.has(row.line)}
                         value={(cells[rule.index] ?? '').slice(0, 60)}
                         onInput={(event) => change(row, rule.index, event.currentTarget.value)}
                       />
                     </td>
                   ))}
-                  <td class="cell-why">{row.message}</td>
+                  <td class="cell-why">{tell(row.message, words)}</td>
                 </tr>
               );
             })}
@@ -141,20 +156,26 @@ function RejectedRows({ table, mapping }: { readonly table: ShotTable; readonly 
       </div>
       {table.rejected.length + table.furtherRejected > shown.length && (
         <p class="faint">
-          and {table.rejected.length + table.furtherRejected - shown.length} more: {reasons(table)}
+          {words.shots.read.more({
+            count: table.rejected.length + table.furtherRejected - shown.length,
+            reasons: reasons(table, words),
+          })}
         </p>
       )}
       <button type="submit" class="small-button" disabled={edited.size === 0}>
-        Read the mended rows again
+        {words.shots.read.again}
       </button>
     </form>
   );
 }
 
 /** The commonest reasons with their counts. */
-function reasons({ rejected }: ShotTable): string {
+function reasons({ rejected }: ShotTable, words: Words): string {
   const counts = new Map<string, number>();
-  for (const { message } of rejected) counts.set(message, (counts.get(message) ?? 0) + 1);
+  for (const { message } of rejected) {
+    const text = tell(message, words);
+    counts.set(text, (counts.get(text) ?? 0) + 1);
+  }
   return [...counts]
     .sort((a, b) => b[1] - a[1])
     .slice(0, 3)

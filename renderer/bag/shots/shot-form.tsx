@@ -1,5 +1,7 @@
 /** A shot of the file to be changed: its readings as text, read as the grid reads them, and what it was hit in. */
 
+import { tell, told, type Told } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { useState } from 'preact/hooks';
 import { readTypedRows, TYPED_COLUMNS, type TypedColumn } from '../../../core/player/csv/typed-rows.ts';
 import { replaceShot } from '../../../core/player/edits/shots.ts';
@@ -9,8 +11,9 @@ import { Field } from '../../panels/field.tsx';
 import { inUnits, type Units } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { useBag, useDesk } from '../state/use-bag.ts';
-import { SWING_WORDS } from '../words.ts';
+import { swingChoices } from '../words.ts';
 import { type ConditionChange, ConditionFields } from './condition-fields.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly place: number;
@@ -18,20 +21,11 @@ interface Props {
   readonly close: () => void;
 }
 
-const NAMES: Readonly<Record<TypedColumn, string>> = {
-  club: 'Club',
-  swing: 'Swing',
-  carry: 'Carry',
-  offline: 'Off line',
-  total: 'Total',
-  intended: 'Intended',
-  lie: 'Lie',
-  date: 'Date',
-};
 /** Readings that are typed. */
 const TYPED: readonly TypedColumn[] = ['carry', 'offline', 'total', 'intended', 'date'];
 
 export function ShotForm({ place, shot, close }: Props) {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const bag = useBag((state) => state.file?.history.present.bag ?? null);
@@ -41,7 +35,7 @@ export function ShotForm({ place, shot, close }: Props) {
   if (bag === null) return null;
   const set = (column: TypedColumn, text: string): void => setCells({ ...cells, [column]: text });
   const take = (): void => {
-    const changed = changedShot(shot, cells, units, (row) =>
+    const changed = changedShot(words, shot, cells, units, (row) =>
       readTypedRows([row], bag, units === 'yards' ? 'yd' : 'm'),
     );
     if (!changed.ok) {
@@ -51,17 +45,21 @@ export function ShotForm({ place, shot, close }: Props) {
     const next = { ...changed.value, ...weather } as RecordedShot;
     for (const [key, value] of Object.entries(weather))
       if (value === undefined) Reflect.deleteProperty(next, key);
-    if (desk.edit(`change a shot of ${shot.club}`, (document) => succeed(replaceShot(document, place, next))))
+    if (
+      desk.edit(words.shots.form.step({ club: shot.club }), (document) =>
+        succeed(replaceShot(document, place, next)),
+      )
+    )
       close();
   };
   const choices: readonly (readonly [TypedColumn, readonly (readonly [string, string])[]])[] = [
     ['club', bag.filter(({ kind }) => kind !== 'putter').map(({ name }) => [name, name] as const)],
-    ['swing', SWING_WORDS],
+    ['swing', swingChoices(words)],
   ];
   return (
     <form
       class="shot-form"
-      aria-label="Change this shot"
+      aria-label={words.shots.form.name}
       onSubmit={(event) => {
         event.preventDefault();
         take();
@@ -74,7 +72,7 @@ export function ShotForm({ place, shot, close }: Props) {
         {choices.map(([column, entries]) => (
           <Field
             key={column}
-            name={NAMES[column]}
+            name={words.shots.columns[column === 'offline' ? 'offLine' : column]}
             control={(id) => (
               <select
                 id={id}
@@ -84,9 +82,9 @@ export function ShotForm({ place, shot, close }: Props) {
                 {entries.every(([value]) => value !== cells[column]) && (
                   <option value={cells[column]}>{cells[column]}</option>
                 )}
-                {entries.map(([value, words]) => (
+                {entries.map(([value, name]) => (
                   <option key={value} value={value}>
-                    {words}
+                    {name}
                   </option>
                 ))}
               </select>
@@ -96,7 +94,11 @@ export function ShotForm({ place, shot, close }: Props) {
         {TYPED.map((column) => (
           <Field
             key={column}
-            name={column === 'date' ? NAMES.date : `${NAMES[column]}, ${units === 'yards' ? 'yd' : 'm'}`}
+            name={
+              column === 'date'
+                ? words.shots.columns.date
+                : `${words.shots.columns[column === 'offline' ? 'offLine' : column]}, ${units === 'yards' ? 'yd' : 'm'}`
+            }
             control={(id) => (
               <input
                 id={id}
@@ -114,15 +116,15 @@ export function ShotForm({ place, shot, close }: Props) {
       <ConditionFields value={weather} change={(change) => setWeather({ ...weather, ...change })} />
       {fault !== null && (
         <p class="field-fault" role="alert">
-          {fault.message}
+          {tell(fault.message, words)}
         </p>
       )}
       <div class="save-row">
         <button type="submit" class="main-button">
-          Change it
+          {words.shots.form.change}
         </button>
         <button type="button" class="small-button" onClick={close}>
-          Leave it as it is
+          {words.shots.form.leave}
         </button>
       </div>
     </form>
@@ -131,7 +133,7 @@ export function ShotForm({ place, shot, close }: Props) {
 
 interface CellFault {
   readonly column: number | null;
-  readonly message: string;
+  readonly message: Told;
 }
 
 type Cells = Readonly<Record<TypedColumn, string>>;
@@ -158,6 +160,7 @@ function conditionsOf({ lie, windMps, windFromDeg, temperatureC, altitudeM }: Re
 
 /** The shot with what was retyped; a reading whose text was left alone keeps its digits. */
 function changedShot(
+  words: Words,
   shot: RecordedShot,
   cells: Cells,
   units: Units,
@@ -167,7 +170,7 @@ function changedShot(
   const { shots, faults } = read(TYPED_COLUMNS.map((column) => cells[column]));
   const typed = shots[0]?.shot;
   if (typed === undefined)
-    return refuse(faults[0] ?? { column: null, message: 'The carry is missing. Type it.' });
+    return refuse(faults[0] ?? { column: null, message: told(({ faults }) => faults.table.noCarry) });
   const next: RecordedShot = { ...shot, club: typed.club };
   const put = <K extends keyof RecordedShot>(key: K, value: RecordedShot[K] | undefined): void => {
     if (value === undefined) Reflect.deleteProperty(next, key);

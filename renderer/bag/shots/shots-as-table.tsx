@@ -21,10 +21,16 @@ export function ShotsAsTable({ shots }: { readonly shots: readonly RecordedShot[
         class="small-button"
         disabled={shots.length === 0}
         onClick={() =>
-          void giveOut(host, `${name} shots`, '.csv', shotsToCsv(shots, units), words).then(setGiven)
+          void giveOut(
+            host,
+            words.shots.kept.fileName({ name }),
+            '.csv',
+            shotsToCsv(shots, units),
+            words,
+          ).then(setGiven)
         }
       >
-        Save as a table (CSV)
+        {words.shots.kept.asTable}
       </button>
       {given !== null && (
         <span class={given.tone === 'news' ? 'faint' : 'warning'} role="status">

@@ -7,15 +7,17 @@ import { KeptShots } from './kept-shots.tsx';
 import { MappingPanel } from './mapping-panel.tsx';
 import { ReadPanel } from './read-panel.tsx';
 import { TypedShots } from './typed-shots.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function ShotsPage() {
+  const words = useWords();
   const desk = useDesk();
   const intake = useBag((state) => state.intake);
   const may = useBag((state) => state.file?.access.may ?? 'wait');
   if (may === 'read')
     return (
       <div class="shots-page">
-        <p class="faint">Shots can be added to a player of your own: make a copy, or a new player.</p>
+        <p class="faint">{words.shots.choice.ownOnly}</p>
         <KeptShots />
       </div>
     );
@@ -32,19 +34,20 @@ export function ShotsPage() {
     case 'opening':
       return (
         <p class="work-note" role="status">
-          <progress aria-label="Opening the table" /> Opening {intake.name} …
+          <progress aria-label={words.shots.choice.opening} />{' '}
+          {words.shots.choice.openingName({ name: intake.name })}
           <button type="button" class="small-button" onClick={() => closeIntake(desk)}>
-            Leave it
+            {words.shots.leave}
           </button>
         </p>
       );
     case 'refused':
       return (
         <div class="fault-box" role="alert">
-          <strong>The table could not be opened.</strong>
+          <strong>{words.shots.choice.notOpened}</strong>
           <p>{stage.message}</p>
           <button type="button" class="small-button" onClick={() => closeIntake(desk)}>
-            Back
+            {words.player.back}
           </button>
         </div>
       );
@@ -54,13 +57,13 @@ export function ShotsPage() {
       return (
         <p class="work-note" role="status">
           <progress
-            aria-label="Reading the table"
+            aria-label={words.shots.choice.reading}
             max={1}
             value={stage.progress === null ? 0 : stage.progress.done / stage.progress.total}
           />{' '}
-          Reading {intake.name} …{' '}
+          {words.shots.choice.readingName({ name: intake.name })}{' '}
           <button type="button" class="small-button" onClick={() => void desk.office.cancelTable()}>
-            Stop
+            {words.player.stop}
           </button>
         </p>
       );
@@ -70,6 +73,7 @@ export function ShotsPage() {
 }
 
 function TableChoice() {
+  const words = useWords();
   const desk = useDesk();
   const picker = useRef<HTMLInputElement>(null);
   const [pasting, setPasting] = useState(false);
@@ -77,37 +81,34 @@ function TableChoice() {
   return (
     <section
       class="table-choice"
-      aria-label="Bring in a table"
+      aria-label={words.shots.choice.name}
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
         event.preventDefault();
         const file = event.dataTransfer?.files[0];
-        if (file !== undefined) void openIntake(desk, file, file.name);
+        if (file !== undefined) void openIntake(desk, file, file.name, words);
       }}
     >
       <div class="save-row">
         <button type="button" class="main-button" onClick={() => picker.current?.click()}>
-          Choose a table file
+          {words.shots.choice.file}
         </button>
         <button type="button" class="small-button" onClick={() => setPasting(!pasting)}>
-          Paste a table
+          {words.shots.choice.paste}
         </button>
-        <p class="faint">
-          Any device’s table with one shot per row: CSV or text with commas, semicolons or tabs. You say what
-          its columns hold; next time it is known.
-        </p>
+        <p class="faint">{words.shots.choice.explain}</p>
       </div>
       <input
         ref={picker}
         class="unseen"
         type="file"
         tabIndex={-1}
-        aria-label="Table of shots"
+        aria-label={words.shots.choice.table}
         accept=".csv,.tsv,.txt,text/csv,text/plain,text/tab-separated-values"
         onChange={(event) => {
           const input = event.currentTarget;
           const file = input.files?.[0];
-          if (file !== undefined) void openIntake(desk, file, file.name);
+          if (file !== undefined) void openIntake(desk, file, file.name, words);
           // The same file may be chosen again after it was mended.
           input.value = '';
         }}
@@ -116,15 +117,15 @@ function TableChoice() {
         <form
           onSubmit={(event) => {
             event.preventDefault();
-            void openIntake(desk, text, 'pasted table');
+            void openIntake(desk, text, words.shots.choice.pasted, words);
           }}
         >
           <label>
-            <span class="field-name">The table, names of columns included</span>
+            <span class="field-name">{words.shots.choice.text}</span>
             <textarea rows={6} value={text} onInput={(event) => setText(event.currentTarget.value)} />
           </label>
           <button type="submit" class="small-button" disabled={text.trim() === ''}>
-            Look at its columns
+            {words.shots.choice.look}
           </button>
         </form>
       )}

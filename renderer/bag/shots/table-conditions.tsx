@@ -3,6 +3,7 @@
 import { withConditions } from '../../../core/player/csv/change-mapping.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
 import { ConditionFields } from './condition-fields.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly mapping: ShotMapping;
@@ -10,13 +11,11 @@ interface Props {
 }
 
 export function TableConditions({ mapping, change }: Props) {
+  const words = useWords();
   return (
     <details class="all-shots" open={mapping.conditions !== undefined}>
-      <summary>Where and in what weather they were hit</summary>
-      <p class="faint small-print">
-        For all shots of the table, where no column says otherwise. They then count as what the same strikes
-        do from a good lie in still air at 15 °C at sea level.
-      </p>
+      <summary>{words.shots.conditions.tableTitle}</summary>
+      <p class="faint small-print">{words.shots.conditions.tableNote}</p>
       <ConditionFields
         value={mapping.conditions ?? {}}
         change={(next) => change(withConditions(mapping, next))}

@@ -1,5 +1,6 @@
 /** Shots typed in or pasted from a spreadsheet. */
 
+import type { Told } from '../../../core/words/told.ts';
 import { useMemo, useState } from 'preact/hooks';
 import {
   filledRows,
@@ -12,18 +13,19 @@ import {
 } from '../../../core/player/csv/typed-rows.ts';
 import { addShots } from '../../../core/player/edits/shots.ts';
 import { Field } from '../../panels/field.tsx';
-import { countText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
-import { LIE_WORDS, SWING_WORDS } from '../words.ts';
+import { LIES_TO_CHOOSE } from '../../../core/player/in-play.ts';
+import { SWINGS } from '../../../core/player/model.ts';
 import { CellGrid, type GridColumn } from './cell-grid.tsx';
 import { type ConditionChange, ConditionFields } from './condition-fields.tsx';
+import { useWords } from '../../state/use-words.ts';
 
-const NO_FAULTS: ReadonlyMap<number, { readonly column: number | null; readonly message: string }> =
-  new Map();
+const NO_FAULTS: ReadonlyMap<number, { readonly column: number | null; readonly message: Told }> = new Map();
 
 export function TypedShots() {
+  const words = useWords();
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const rows = useBag((state) => state.typed);
@@ -44,33 +46,33 @@ export function TypedShots() {
   if (bag === null) return null;
   const names: Readonly<Record<TypedColumn, GridColumn>> = {
     club: {
-      name: 'Club',
+      name: words.shots.columns.club,
       width: 14,
       choices: bag.filter(({ kind }) => kind !== 'putter').map(({ name }) => name),
     },
-    swing: { name: 'Swing', width: 11, choices: SWING_WORDS.map(([swing]) => swing) },
-    carry: { name: 'Carry', width: 7 },
-    offline: { name: 'Off line', width: 8 },
-    total: { name: 'Total', width: 7 },
-    intended: { name: 'Intended', width: 8 },
-    lie: { name: 'Lie', width: 9, choices: ['range', ...Object.keys(LIE_WORDS)] },
-    date: { name: 'Date', width: 11 },
+    swing: { name: words.shots.columns.swing, width: 11, choices: SWINGS },
+    carry: { name: words.shots.columns.carry, width: 7 },
+    offline: { name: words.shots.columns.offLine, width: 8 },
+    total: { name: words.shots.columns.total, width: 7 },
+    intended: { name: words.shots.columns.intended, width: 8 },
+    lie: { name: words.shots.columns.lie, width: 9, choices: ['range', ...LIES_TO_CHOOSE] },
+    date: { name: words.shots.columns.date, width: 11 },
   };
   const filled = rows.filter((cells) => !isIdle(cells)).length;
   const take = (): void => {
     const read = readTypedRows(rows, bag, unit, paceM);
     const bad = new Set(read.faults.map(({ row }) => row));
     if (read.shots.length > 0) {
-      const words = countText(read.shots.length, 'shot', 'shots');
+      const many = words.shots.count({ count: read.shots.length });
       const given = Object.fromEntries(Object.entries(weather).filter(([, one]) => one !== undefined));
-      const taken = desk.edit(`add ${words}`, (document) =>
+      const taken = desk.edit(words.shots.typed.addStep({ shots: many }), (document) =>
         addShots(
           document,
           read.shots.map(({ shot }) => ({ ...given, ...shot })),
         ),
       );
       if (!taken) return;
-      desk.store.dispatch({ type: 'said', words: `${words} added.` });
+      desk.store.dispatch({ type: 'said', words: words.shots.added({ shots: many }) });
     }
     // Rows that could not be read stay, with what they repeated written out, for their neighbours above are gone.
     const whole = filledRows(rows);
@@ -86,12 +88,12 @@ export function TypedShots() {
     );
   };
   return (
-    <section class="typed-shots" aria-label="Type shots in">
+    <section class="typed-shots" aria-label={words.shots.typed.name}>
       <div class="page-head">
-        <h2>Type them in</h2>
+        <h2>{words.shots.typed.title}</h2>
         <div class="bag-row">
           <Field
-            name="Lengths in"
+            name={words.shots.typed.lengthsIn}
             control={(id) => (
               <select
                 id={id}
@@ -101,15 +103,15 @@ export function TypedShots() {
                   if (value === 'yd' || value === 'm' || value === 'pace') setUnit(value);
                 }}
               >
-                <option value="yd">yards</option>
-                <option value="m">metres</option>
-                <option value="pace">paces</option>
+                <option value="yd">{words.shots.units.yards}</option>
+                <option value="m">{words.shots.units.metres}</option>
+                <option value="pace">{words.shots.units.paces}</option>
               </select>
             )}
           />
           {unit === 'pace' && (
             <NumberField
-              name="One pace is"
+              name={words.shots.typed.onePace}
               unit="m"
               value={paceM}
               least={0.4}
@@ -120,12 +122,9 @@ export function TypedShots() {
           )}
         </div>
       </div>
-      <p class="faint small-print">
-        Off line: 4 R or 4 L, or a number with minus for left. An empty club, swing, lie or date repeats the
-        one above. Rows copied from a spreadsheet can be pasted into any cell.
-      </p>
+      <p class="faint small-print">{words.shots.typed.explain}</p>
       <details class="all-shots">
-        <summary>In what weather they were hit</summary>
+        <summary>{words.shots.conditions.title}</summary>
         <ConditionFields
           value={weather}
           withoutLie
@@ -133,7 +132,7 @@ export function TypedShots() {
         />
       </details>
       <CellGrid
-        label="Shots to add"
+        label={words.shots.typed.toAdd}
         columns={TYPED_COLUMNS.map((column) => names[column])}
         rows={rows}
         hints={hints}
@@ -145,7 +144,7 @@ export function TypedShots() {
       />
       <div class="save-row">
         <button type="button" class="main-button" disabled={filled === 0} onClick={take}>
-          Add {countText(filled, 'shot', 'shots')}
+          {words.shots.add({ shots: words.shots.count({ count: filled }) })}
         </button>
         {rows.length > 0 && (
           <button
@@ -156,7 +155,7 @@ export function TypedShots() {
               desk.store.dispatch({ type: 'typed', rows: [] });
             }}
           >
-            Empty the grid
+            {words.shots.typed.empty}
           </button>
         )}
       </div>

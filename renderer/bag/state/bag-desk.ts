@@ -4,6 +4,9 @@
  * so that leaving the room loses nothing.
  */
 
+import { faultsText, tell, type Told } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
+import { wordsOf } from '../../state/use-words.ts';
 import { type PlayerDocument, playerText } from '../../../core/player/format.ts';
 import type { Result } from '../../../core/result.ts';
 import type { HostAnswer, OpenedFile } from '../../../electron/contract/host.ts';
@@ -25,7 +28,7 @@ export interface BagDesk {
   /** Takes a change as one step of undo; a refusal is shown. Equal marks in a row make one step. */
   readonly edit: (
     label: string,
-    change: (document: PlayerDocument) => Result<PlayerDocument, string>,
+    change: (document: PlayerDocument) => Result<PlayerDocument, Told>,
     mark?: string,
   ) => boolean;
   readonly save: () => Promise<void>;
@@ -57,7 +60,7 @@ function openDesk(tools: AppTools): BagDesk {
   const { host, store: app } = tools;
   const store = makeStore(EMPTY_BAG, reduceBag);
   const office = openOffice();
-  const journal = keepJournal(store, host);
+  const journal = keepJournal(store, host, () => wordsOf(app.state()));
   const tellApp = (opened: OpenedFile, document: PlayerDocument, report: BagReport): void => {
     if (!report.model.ok) return;
     app.dispatch({
@@ -79,7 +82,10 @@ function openDesk(tools: AppTools): BagDesk {
     if (ended.ok) {
       store.dispatch({ type: 'save-ended', saved: { document, revision: ended.revision } });
       store.dispatch({ type: 'refused', message: null });
-      store.dispatch({ type: 'said', words: `${file.entry.name} is saved.` });
+      store.dispatch({
+        type: 'said',
+        words: wordsOf(app.state()).player.file.isSaved({ name: file.entry.name }),
+      });
       tellApp(
         { entry: { ...file.entry, modifiedAt: Date.now() }, text: ended.text, revision: ended.revision },
         document,
@@ -97,7 +103,7 @@ function openDesk(tools: AppTools): BagDesk {
     const report = await office.report(document);
     if (!report.ok || !report.value.model.ok) {
       const faults = report.ok ? (report.value.model.ok ? [] : report.value.model.error) : report.error;
-      trouble(faults.map(({ where, message }) => `${where}: ${message}`).join(' '));
+      trouble(faultsText(faults, wordsOf(app.state())));
       return false;
     }
     const made = await host.create('player', fileNameFor(document.name), playerText(document));
@@ -119,7 +125,7 @@ function openDesk(tools: AppTools): BagDesk {
       if (file === null || file.access.may !== 'write') return false;
       const changed = change(file.history.present);
       if (!changed.ok) {
-        trouble(changed.error);
+        trouble(tell(changed.error, wordsOf(app.state())));
         return false;
       }
       store.dispatch({ type: 'edited', document: changed.value, label, mark: mark ?? null });
@@ -129,13 +135,19 @@ function openDesk(tools: AppTools): BagDesk {
     saveOver: () => saveOn(store.state().file?.changedOnDisk ?? store.state().file?.revision ?? ''),
     saveCopy: async () => {
       const document = store.state().file?.history.present;
-      if (document !== undefined) await create({ ...document, name: copyName(document.name) });
+      if (document !== undefined)
+        await create({ ...document, name: copyName(document.name, wordsOf(app.state())) });
     },
     create,
     takeFound: async () => {
       const found = store.state().file?.found;
       if (found === undefined || found === null) return;
-      store.dispatch({ type: 'edited', document: found.document, label: 'take up unsaved work', mark: null });
+      store.dispatch({
+        type: 'edited',
+        document: found.document,
+        label: wordsOf(app.state()).player.file.takeUpStep,
+        mark: null,
+      });
       store.dispatch({ type: 'found', found: null });
       await journal.clearOthers(found);
     },
@@ -155,7 +167,7 @@ function openDesk(tools: AppTools): BagDesk {
       }
       const read = await office.readPlayer(answer.value.text);
       if (!read.ok) {
-        trouble(read.error.map(({ where, message }) => `${where}: ${message}`).join(' '));
+        trouble(faultsText(read.error, wordsOf(app.state())));
         return;
       }
       const { document, report } = read.value;
@@ -214,7 +226,7 @@ function followOpenPlayer(
     if (file !== null && !isSame && isUnsaved(file))
       store.dispatch({
         type: 'refused',
-        message: `${file.entry.name} had unsaved changes. They are kept, and offered when you open it again.`,
+        message: wordsOf(app.state()).player.file.hadUnsaved({ name: file.entry.name }),
       });
     if (isSame && access.may === 'write') return;
     await claimFile(host, store, entry, revision);
@@ -290,7 +302,7 @@ type Saved =
   | { readonly ok: false; readonly message: string; readonly revisionOnDisk: string | null };
 
 async function saveDocument(
-  { host }: AppTools,
+  { host, store: app }: AppTools,
   { entry }: OpenBag,
   document: PlayerDocument,
   baseRevision: string,
@@ -303,7 +315,9 @@ async function saveDocument(
     return {
       ok: false,
       revisionOnDisk: null,
-      message: `Nothing was saved: ${(faults ?? []).map(({ where, message }) => `${where}: ${message}`).join(' ')}`,
+      message: wordsOf(app.state()).player.file.nothingSaved({
+        faults: faultsText(faults ?? [], wordsOf(app.state())),
+      }),
     };
   const text = playerText(document);
   const upTo = await journal.flush();
@@ -328,6 +342,6 @@ function fileNameFor(name: string): string {
   return plain === '' ? 'player' : plain;
 }
 
-function copyName(name: string): string {
-  return `${name.slice(0, 110)}, copy`;
+function copyName(name: string, { player }: Words): string {
+  return player.file.copyName({ name: name.slice(0, 110) });
 }

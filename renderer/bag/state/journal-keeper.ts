@@ -1,5 +1,6 @@
 /** Writes unsaved work down as it comes about, so that a crash loses a third of a second at most. */
 
+import type { Words } from '../../../core/words/words.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
 import { PlayerDocumentSchema } from '../../../core/player/format.ts';
 import * as v from 'valibot';
@@ -19,7 +20,7 @@ export interface JournalKeeper {
 
 const WAIT_MS = 300;
 
-export function keepJournal(store: BagStore, host: Host): JournalKeeper {
+export function keepJournal(store: BagStore, host: Host, words: () => Words): JournalKeeper {
   let timer: ReturnType<typeof setTimeout> | null = null;
   let written: PlayerDocument | null = null;
   let last: { readonly token: string; readonly journal: string; readonly number: number } | null = null;
@@ -49,7 +50,7 @@ export function keepJournal(store: BagStore, host: Host): JournalKeeper {
     } else
       store.dispatch({
         type: 'refused',
-        message: `Unsaved work is not being written down: ${answer.message}`,
+        message: words().player.file.notWritten({ message: answer.message }),
       });
   };
 

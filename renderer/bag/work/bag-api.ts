@@ -1,5 +1,6 @@
 /** What the room's worker does. Everything that crosses is plain data. */
 
+import type { RecentDrift } from './recent-drift.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
 import type { PreviewRow } from '../../../core/player/csv/preview.ts';
 import type { ReadProgress, ShotTable } from '../../../core/player/csv/read-shots.ts';
@@ -27,8 +28,8 @@ export interface BagApi {
     tell: (share: number) => void,
   ): Promise<Result<BagReport, readonly Fault[] | 'cancelled'>>;
   cancelEstimate(): Promise<void>;
-  /** Sentences on clubs that changed of late. */
-  drifts(document: PlayerDocument): Promise<Readonly<Record<'yards' | 'metres', readonly string[]>>>;
+  /** How each club changed of late. */
+  drifts(document: PlayerDocument): Promise<readonly RecentDrift[]>;
   /** Holds the table until another is opened or it is closed. */
   openTable(source: File | string, name: string, document: PlayerDocument): Promise<Result<OpenTable, Fault>>;
   closeTable(): Promise<void>;

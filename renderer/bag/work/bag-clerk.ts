@@ -1,5 +1,6 @@
 /** The worker's own work: reports kept by content, and one open table at a time. */
 
+import type { Told } from '../../../core/words/told.ts';
 import { type PreviewRow, previewRows } from '../../../core/player/csv/preview.ts';
 import { type ReadProgress, readShotsInSteps } from '../../../core/player/csv/read-shots.ts';
 import type { ShotMapping } from '../../../core/player/csv/mapping.ts';
@@ -18,7 +19,7 @@ import {
   textsInColumn,
   tooManyBytes,
 } from './read-table.ts';
-import { type DriftSentences, recentDriftsInSteps } from './recent-drift.ts';
+import { type RecentDrift, recentDriftsInSteps } from './recent-drift.ts';
 
 /** Reports that are kept: enough for a while of undoing and redoing. */
 const MOST_KEPT = 12;
@@ -106,7 +107,7 @@ export class BagClerk implements BagApi {
     return report;
   }
 
-  async drifts(document: PlayerDocument): Promise<DriftSentences> {
+  async drifts(document: PlayerDocument): Promise<readonly RecentDrift[]> {
     const steps = recentDriftsInSteps(document, this.air);
     for (;;) {
       const step = steps.next();
@@ -123,7 +124,7 @@ export class BagClerk implements BagApi {
     this.reading++;
     this.table = null;
     let text: string;
-    let doubt: string | null = null;
+    let doubt: Told | null = null;
     if (typeof source === 'string') text = source;
     else {
       if (source.size > MOST_TABLE_BYTES) return refuse(tooManyBytes(name, source.size));

@@ -1,13 +1,13 @@
 /** All that the room shows of a player's file, worked out in one go away from the window. Plain data throughout. */
 
-import { buildPlayer, type PlayerEvidence, readEvidenceInSteps } from '../../../core/player/build.ts';
-import { countedWords } from '../../../core/player/count-shot.ts';
+import { buildPlayer, readEvidenceInSteps } from '../../../core/player/build.ts';
+import { type CountedShot, countedWords } from '../../../core/player/count-shot.ts';
 import { LEAST_SHOTS } from '../../../core/player/measured-shot.ts';
-import type { PlayerDocument } from '../../../core/player/format.ts';
+import type { PlayerDocument, RecordedShot } from '../../../core/player/format.ts';
 import { type Gap, distanceGaps, distanceLadder, type Rung } from '../../../core/player/gaps.ts';
 import { clubsInRound, lieEffectsOf } from '../../../core/player/in-play.ts';
 import type { PlayerModel, ShotSpread } from '../../../core/player/model.ts';
-import { type LandingPattern, landingPattern, patternWords } from '../../../core/player/pattern.ts';
+import { type LandingPattern, landingPattern } from '../../../core/player/pattern.ts';
 import {
   estimateBagInSteps,
   estimatesOf,
@@ -18,11 +18,14 @@ import {
   type SpreadPosterior,
 } from '../../../core/player/posterior.ts';
 import type { Estimate } from '../../../core/player/posterior/intervals.ts';
-import { levelName } from '../../../core/player/presets.ts';
+import type { PlayerLevel } from '../../../core/player/presets.ts';
 import { type PuttingReading, readPutting } from '../../../core/player/read-putting.ts';
 import { type UpAndDownChance, upAndDownChances } from '../../../core/player/short-game.ts';
 import type { StillAir } from '../../../core/player/still-air.ts';
 import { type Fault, type Result, succeed } from '../../../core/result.ts';
+import { tell, type Told } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
+import type { Units } from '../../state/measures.ts';
 
 /** One club and swing. The mean of an estimate is what is planned with. */
 export interface SpreadLine {
@@ -34,8 +37,6 @@ export interface SpreadLine {
   /** Readings left out, too long to be true. */
   readonly strays: number;
   readonly pattern: LandingPattern;
-  /** The pattern in sentences, by units. */
-  readonly words: Readonly<Record<'yards' | 'metres', string>>;
 }
 
 /** A `PlayerModel` without its functions, so that it can cross from a worker. */
@@ -46,11 +47,18 @@ export interface ModelParts {
   readonly handicap: number;
 }
 
-/** How a shot counts that does not simply count as measured. */
-export interface ShownCount {
-  /** Taken to a good lie in still air; partly or wholly as measured, flagged; not at all. */
-  readonly as: 'converted' | 'doubted' | 'left-out';
-  readonly words: Readonly<Record<'yards' | 'metres', string>>;
+/** How a shot counts that does not simply count as measured: taken to a good lie in still air, in doubt, or left out. */
+export type ShownCount = CountedShot | { readonly leftOut: Told };
+
+export function isConverted(count: ShownCount): boolean {
+  return !('leftOut' in count) && count.doubts.length === 0;
+}
+
+/** What a shot counts as, in a sentence. */
+export function countWords(count: ShownCount, shot: RecordedShot, units: Units, words: Words): string {
+  return 'leftOut' in count
+    ? words.spread.counted.notCounted({ why: tell(count.leftOut, words) })
+    : countedWords(count, shot, units, words);
 }
 
 /** Share of the work before anything is estimated. */
@@ -64,7 +72,7 @@ export interface BagReport {
   readonly putting: PuttingReading;
   readonly upAndDowns: readonly UpAndDownChance[];
   /** What is not measured comes from this preset. */
-  readonly level: string;
+  readonly level: PlayerLevel;
   readonly handicap: number;
   /** Measured shots that count. */
   readonly shots: number;
@@ -98,11 +106,11 @@ export function* reportInSteps(
     gaps: distanceGaps(spreads, entries),
     putting: readPutting(document, level),
     upAndDowns: upAndDownChances(document.upAndDowns ?? []),
-    level: levelName(level),
+    level,
     handicap: level.handicap,
     shots: lines.reduce((sum, { shots, spread }) => sum + (spread.swing === 'part' ? 0 : shots), 0),
     warnings: whole.value.warnings,
-    counted: countedShots(document, evidence.value.counted),
+    counted: evidence.value.counted,
     model: out.ok ? succeed(partsOf(out.value, level.handicap)) : out,
   });
 }
@@ -114,26 +122,6 @@ function* scaled<T>(from: number, to: number, steps: Generator<number, T, void>)
     if (step.done === true) return step.value;
     yield from + (to - from) * step.value;
   }
-}
-
-function countedShots(
-  document: PlayerDocument,
-  counted: PlayerEvidence['counted'],
-): ReadonlyMap<number, ShownCount> {
-  return new Map(
-    [...counted].map(([place, found]): [number, ShownCount] => {
-      if ('leftOut' in found) {
-        const words = `Not counted: ${found.leftOut}`;
-        return [place, { as: 'left-out', words: { yards: words, metres: words } }];
-      }
-      const from = document.shots![place]!;
-      const words = {
-        yards: countedWords(found, from, 'yards'),
-        metres: countedWords(found, from, 'metres'),
-      };
-      return [place, { as: found.doubts.length > 0 ? 'doubted' : 'converted', words }];
-    }),
-  );
 }
 
 function lineOf(
@@ -156,10 +144,6 @@ function lineOf(
     poorShots: posterior.poorShots,
     strays: posterior.strays,
     pattern: landingPattern(spread, shots),
-    words: {
-      yards: patternWords(spread, posterior.shots, 'yards'),
-      metres: patternWords(spread, posterior.shots, 'metres'),
-    },
   };
 }
 

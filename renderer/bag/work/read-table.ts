@@ -8,6 +8,7 @@ import { findSource } from '../../../core/player/csv/sources.ts';
 import { suggestMapping } from '../../../core/player/csv/suggest.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
 import { type Fault, refuse, type Result, succeed } from '../../../core/result.ts';
+import { told, type Told, toldFault } from '../../../core/words/told.ts';
 
 /** Bytes of a file that are looked at: twice the characters, since UTF-16 takes two each. */
 export const MOST_TABLE_BYTES = 2 * MOST_CSV_CHARACTERS;
@@ -20,13 +21,13 @@ export interface OpenTable {
   readonly shape: CsvShape;
   readonly mapping: ShotMapping;
   /** What the person should look at, in whole sentences. */
-  readonly doubts: readonly string[];
+  readonly doubts: readonly Told[];
   /** Name of the remembered source that the mapping comes from; null where it is a guess. */
   readonly knownAs: string | null;
 }
 
 /** UTF-8, UTF-16 by its byte order mark, else the usual single-byte encoding of western spreadsheets. */
-export function textOfBytes(bytes: Uint8Array): { readonly text: string; readonly doubt: string | null } {
+export function textOfBytes(bytes: Uint8Array): { readonly text: string; readonly doubt: Told | null } {
   const [first, second] = bytes;
   if (first === 0xff && second === 0xfe)
     return { text: new TextDecoder('utf-16le').decode(bytes), doubt: null };
@@ -37,7 +38,7 @@ export function textOfBytes(bytes: Uint8Array): { readonly text: string; readonl
   } catch {
     return {
       text: new TextDecoder('windows-1252').decode(bytes),
-      doubt: 'The file is not UTF-8; it was read as western European text. Check letters with accents.',
+      doubt: told(({ faults }) => faults.table.notUtf8),
     };
   }
 }
@@ -54,12 +55,15 @@ export function openTable(text: string, document: PlayerDocument): Result<OpenTa
 }
 
 export function tooManyBytes(name: string, bytes: number): Fault {
-  return {
+  return toldFault({
     severity: 'error',
     code: 'csv-too-long',
     where: name,
-    message: `It holds ${Math.round(bytes / 1e6)} MB; at most ${Math.round(MOST_TABLE_BYTES / 1e6)} MB are read. Cut it into several files.`,
-  };
+    message: told(({ faults }) => faults.table.megabytes, {
+      size: Math.round(bytes / 1e6),
+      most: Math.round(MOST_TABLE_BYTES / 1e6),
+    }),
+  });
 }
 
 /** The different texts in a column below the names, in the order of appearance, sixty at most. */
@@ -95,10 +99,12 @@ export function unknownNames(
 }
 
 export function emptyTable(): Result<never, Fault> {
-  return refuse({
-    severity: 'error',
-    code: 'table-gone',
-    where: 'table',
-    message: 'The table is no longer open. Choose the file again.',
-  });
+  return refuse(
+    toldFault({
+      severity: 'error',
+      code: 'table-gone',
+      where: 'table',
+      message: told(({ faults }) => faults.table.gone),
+    }),
+  );
 }

@@ -11,6 +11,7 @@ import { parsePlayerDocumentText } from '../../../core/player/parse.ts';
 import { STANDARD_BAG } from '../../../core/player/presets.ts';
 import { minimalPlayer } from '../sample-player.ts';
 import { inventTables } from './invent-devices.ts';
+import { inEnglish } from '../../../core/words/told.ts';
 
 const bag = STANDARD_BAG.map((club) => ({ ...club, swings: [...club.swings] }));
 
@@ -78,6 +79,6 @@ describe.each(inventTables())('$file', ({ file, shots, text: drawn, bad }) => {
   });
 
   it('says what it is not sure of, in whole sentences', () => {
-    for (const doubt of doubts) expect(doubt).toMatch(/^\p{Lu}.*\.$|^“.*\.$/u);
+    for (const doubt of doubts) expect(inEnglish(doubt)).toMatch(/^\p{Lu}.*\.$|^“.*\.$/u);
   });
 });

@@ -26,6 +26,7 @@ import { sniffCsv } from '../../../core/player/csv/sniff.ts';
 import { suggestMapping } from '../../../core/player/csv/suggest.ts';
 import { PlayerDocumentSchema, type RecordedShot } from '../../../core/player/format.ts';
 import { STANDARD_BAG } from '../../../core/player/presets.ts';
+import { inEnglish } from '../../../core/words/told.ts';
 
 const bag = STANDARD_BAG.map((club) => ({ ...club, swings: [...club.swings] }));
 
@@ -87,7 +88,7 @@ describe('a number', () => {
     for (const cell of ['=1+2', '@SUM(A1)', '+A1', '-cmd|x', '=HYPERLINK("x")']) {
       expect(isFormula(cell)).toBe(true);
       const found = readMeasure(cell, '.', USUAL_SIDE_WORDS);
-      expect(found.ok ? '' : found.error).toContain('formula');
+      expect(found.ok ? '' : inEnglish(found.error)).toContain('formula');
     }
     for (const cell of ['-12.5', '+3', '-4 m', '-4°', '+1.5 yd']) expect(isFormula(cell)).toBe(false);
   });
@@ -163,7 +164,7 @@ describe('rows', () => {
       [9, 'out-of-range', 2],
       [10, 'row-broken', undefined],
     ]);
-    for (const { message } of table.rejected) expect(message).toMatch(/\. .*\.$/u);
+    for (const { message } of table.rejected) expect(inEnglish(message)).toMatch(/\. .*\.$/u);
     expect(table.duplicates).toMatchObject([{ line: 11, ofLine: 2 }]);
     expect(table.rows).toBe(11);
   });
@@ -216,11 +217,11 @@ describe('limits', () => {
     expect(table.rows).toBe(MOST_CSV_ROWS);
     expect(table.rejected).toHaveLength(MOST_REJECTED);
     expect(table.rejected.length + table.furtherRejected).toBe(MOST_CSV_ROWS);
-    expect(table.endedEarly).toContain(`line ${MOST_CSV_ROWS + 2}`);
+    expect(table.endedEarly && inEnglish(table.endedEarly)).toContain(`line ${MOST_CSV_ROWS + 2}`);
     const shots = `h,h,h\n${Array.from({ length: 20_100 }, (_, i) => `7-iron,${(100 + i / 1000).toFixed(3)},1`).join('\n')}`;
     const full = read(shots);
     expect(full.accepted).toHaveLength(20_000);
-    expect(full.endedEarly).toContain('20000 shots at most; line 20002');
+    expect(full.endedEarly && inEnglish(full.endedEarly)).toContain('20000 shots at most; line 20002');
   });
 
   it('refuse a mapping without carry, direction or club by name', () => {
@@ -278,7 +279,7 @@ describe('hostile texts', () => {
 
   it('of letters in a wrong encoding are read with a warning', () => {
     const shape = sniffCsv('Schl\ufffdger;Carry (m);Offline (m)\nDriver;180,5;3,2\n');
-    expect(shape.ok && shape.value.warning).toContain('UTF-8');
+    expect(shape.ok && shape.value.warning && inEnglish(shape.value.warning)).toContain('UTF-8');
   });
 
   it('keep the good rows around a quotation that never closes', () => {

@@ -10,6 +10,7 @@ import { sniffCsv } from '../../../core/player/csv/sniff.ts';
 import { suggestMapping } from '../../../core/player/csv/suggest.ts';
 import { filledRows, pastedCells, readTypedRows } from '../../../core/player/csv/typed-rows.ts';
 import { minimalPlayer } from '../sample-player.ts';
+import { inEnglish } from '../../../core/words/told.ts';
 
 const { bag } = minimalPlayer();
 
@@ -50,9 +51,9 @@ describe('typed shots', () => {
   it('in paces are lengthened by the pace, whatever their angle', () => {
     const { shots } = readTypedRows([['7-iron', '', '150', '-4', '160', '']], bag, 'pace', 0.85);
     expect(shots[0]?.shot).toMatchObject({ carryM: 127.5, offlineM: -3.4, totalM: 136 });
-    expect(readTypedRows([['7-iron', '', '499', '0']], bag, 'pace', 1.4).faults[0]?.message).toContain(
-      'paces',
-    );
+    expect(
+      inEnglish(readTypedRows([['7-iron', '', '499', '0']], bag, 'pace', 1.4).faults[0]!.message),
+    ).toContain('paces');
   });
 
   it('name the row and the cell of what cannot be read, and pass over rows without a reading', () => {

@@ -12,6 +12,7 @@ import { type Suggestion, suggestMapping } from '../../../core/player/csv/sugges
 import type { RecordedShot } from '../../../core/player/format.ts';
 import { STANDARD_BAG } from '../../../core/player/presets.ts';
 import { minimalPlayer } from '../sample-player.ts';
+import { inEnglish } from '../../../core/words/told.ts';
 
 const bag = STANDARD_BAG.map((club) => ({ ...club, swings: [...club.swings] }));
 
@@ -47,7 +48,9 @@ describe('columns of weather', () => {
     expect(found).toContainEqual([5, 'windFrom', undefined]);
     expect(found).toContainEqual([6, 'temperature', 'F']);
     expect(found).toContainEqual([7, 'altitude', 'ft']);
-    expect(doubts.join(' ')).toContain('as the player sees it: 0 from ahead, 90 from the right');
+    expect(doubts.map(inEnglish).join(' ')).toContain(
+      'as the player sees it: 0 from ahead, 90 from the right',
+    );
   });
 
   it('are read in metres per second, degrees, Celsius and metres; a cell’s own unit counts more', () => {
@@ -68,12 +71,12 @@ describe('columns of weather', () => {
       [7, 'out-of-range', 4],
       [8, 'out-of-range', 6],
     ]);
-    for (const { message } of rejected) expect(message).toMatch(/\. .*\.$/u);
+    for (const { message } of rejected) expect(inEnglish(message)).toMatch(/\. .*\.$/u);
   });
 
   it('without the side of the wind are pointed out', () => {
     const { doubts } = suggest('Club,Carry (m),Offline (m),Wind (m/s)\n7-iron,120,1,4\n');
-    expect(doubts.join(' ')).toContain('from which side the wind came');
+    expect(doubts.map(inEnglish).join(' ')).toContain('from which side the wind came');
   });
 
   it('are not mistaken for others, nor others for them', () => {

@@ -7,9 +7,12 @@ import { ownMapping } from '../../../core/player/csv/export.ts';
 import { type PlayerDocument, playerText } from '../../../core/player/format.ts';
 import { estimatesOf } from '../../../core/player/posterior.ts';
 import { BagClerk } from '../../../renderer/bag/work/bag-clerk.ts';
-import { modelOf } from '../../../renderer/bag/work/bag-report.ts';
+import { modelOf, countWords, isConverted } from '../../../renderer/bag/work/bag-report.ts';
 import { textOfBytes } from '../../../renderer/bag/work/read-table.ts';
 import { drawShots, minimalPlayer, record } from '../../player/sample-player.ts';
+import { english } from '../../../core/words/english/english.ts';
+import { inEnglish } from '../../../core/words/told.ts';
+import { patternWords } from '../../../core/player/pattern.ts';
 
 const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
@@ -71,11 +74,13 @@ describe('an estimate', () => {
       ),
     };
     const { counted } = await reported(new BagClerk(turn), document);
-    expect([...counted].map(([place, { as }]) => [place, as])).toEqual([
-      [0, 'converted'],
-      [1, 'doubted'],
+    expect([...counted].map(([place, count]) => [place, isConverted(count)])).toEqual([
+      [0, true],
+      [1, false],
     ]);
-    expect(counted.get(0)!.words.metres).toMatch(/in 5 m\/s of wind from ahead\.$/);
+    expect(countWords(counted.get(0)!, document.shots[0]!, 'metres', english)).toMatch(
+      /in 5 m\/s of wind from ahead\.$/,
+    );
   });
 });
 
@@ -93,7 +98,9 @@ describe('a report', () => {
     });
     const iron = lines.find(({ spread }) => spread.club.name === '7-iron' && spread.swing === 'full')!;
     expect(iron.pattern.dots).toHaveLength(25);
-    expect(iron.words.metres).toContain('25 measured shots stand behind this');
+    expect(patternWords(iron.spread, iron.shots, 'metres', english)).toContain(
+      '25 measured shots stand behind this',
+    );
   });
 
   it('gives a model that is the same on the other side of a message', async () => {
@@ -112,7 +119,7 @@ describe('a report', () => {
 
   it('shows clubs that stay at home, which the model leaves out', async () => {
     const without = changeClub(measured(), '7-iron', { inRound: false });
-    if (!without.ok) throw new Error(without.error);
+    if (!without.ok) throw new Error(inEnglish(without.error));
     const { lines, model } = await reported(new BagClerk(turn), without.value);
     expect(lines.map(({ spread }) => spread.club.name)).toContain('7-iron');
     expect(model.ok && model.value.plain.spreads.map(({ club }) => club.name)).not.toContain('7-iron');
@@ -176,6 +183,6 @@ describe('a table', () => {
     expect(textOfBytes(new TextEncoder().encode(word))).toEqual({ text: word, doubt: null });
     expect(textOfBytes(utf16).text).toBe(word);
     expect(textOfBytes(western).text).toBe(word);
-    expect(textOfBytes(western).doubt).toContain('not UTF-8');
+    expect(inEnglish(textOfBytes(western).doubt!)).toContain('not UTF-8');
   });
 });

@@ -6,6 +6,7 @@ import type { PlayerDocument } from '../../../core/player/format.ts';
 import { type BagState, EMPTY_BAG } from '../../../renderer/bag/state/bag-state.ts';
 import { type BagAction, isFresh, isUnsaved, reduceBag } from '../../../renderer/bag/state/reduce-bag.ts';
 import { minimalPlayer } from '../../player/sample-player.ts';
+import { inEnglish } from '../../../core/words/told.ts';
 
 const entry = {
   token: 't',
@@ -91,7 +92,7 @@ describe('the club on show', () => {
     const state = after(opened(), { type: 'club-shown', shown: { club: '7-iron', swing: 'punch' } });
     const change = (name: string, to: string): BagState => {
       const next = changeClub(state.file!.history.present, name, { name: to });
-      if (!next.ok) throw new Error(next.error);
+      if (!next.ok) throw new Error(inEnglish(next.error));
       return after(state, { type: 'edited', document: next.value, label: 'rename', mark: null });
     };
     expect(change('7-iron', 'Seven').shown).toBeNull();

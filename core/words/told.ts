@@ -1,0 +1,96 @@
+/**
+ * A message as an entry of the catalogue with its values, in place of finished text: it is made where no language is
+ * known (a worker, the reading of a file) and told where one is. Plain data, so that it crosses to the window.
+ */
+
+import type { Fault } from '../result.ts';
+import { english } from './english/english.ts';
+import type { Words } from './words.ts';
+
+export interface Told {
+  /** Where the entry stands: `faults.player.noClub`. */
+  readonly entry: readonly string[];
+  readonly values: Readonly<Record<string, string | number | Told>>;
+}
+
+type Values<V> = { readonly [K in keyof V]: V[K] | (string extends V[K] ? Told : never) };
+
+/** `told(({ faults }) => faults.noClub)`, `told(({ faults }) => faults.twice, { club })`; texts may be told ones. */
+export function told(pick: (words: Words) => string): Told;
+export function told<V extends object>(
+  pick: (words: Words) => (values: V) => string,
+  values: Values<V>,
+): Told;
+export function told(pick: (words: Words) => unknown, values: Told['values'] = {}): Told {
+  const entry: string[] = [];
+  const trace: object = new Proxy(
+    {},
+    {
+      get: (_, name) => {
+        entry.push(String(name));
+        return trace;
+      },
+    },
+  );
+  pick(trace as Words);
+  return { entry, values };
+}
+
+/** The message in a language. */
+export function tell({ entry, values }: Told, words: Words): string {
+  let found: unknown = words;
+  for (const name of entry) found = (found as Readonly<Record<string, unknown>> | undefined)?.[name];
+  if (typeof found === 'string') return found;
+  if (typeof found !== 'function') throw new Error(`The catalogue has no entry ${entry.join('.')}.`);
+  const texts = Object.entries(values).map(([name, value]): [string, string | number] => [
+    name,
+    typeof value === 'object' ? tell(value, words) : value,
+  ]);
+  return (found as (values: Readonly<Record<string, string | number>>) => string)(Object.fromEntries(texts));
+}
+
+/** In English, as commands and files have it. */
+export function inEnglish(message: Told): string {
+  return tell(message, english);
+}
+
+/** A fault with the messages of the catalogue: in English for commands and files, told again in the window. */
+export function toldFault({
+  where,
+  message,
+  ...rest
+}: Omit<Fault, 'where' | 'message' | 'told'> & {
+  readonly where: string | Told;
+  readonly message: Told;
+}): Fault {
+  return {
+    ...rest,
+    where: typeof where === 'string' ? where : inEnglish(where),
+    message: inEnglish(message),
+    told: typeof where === 'string' ? { message } : { where, message },
+  };
+}
+
+/** A fault as commands print it: without the entries. */
+export function plainFault(fault: Fault): Fault {
+  const plain = { ...fault };
+  Reflect.deleteProperty(plain, 'told');
+  return plain;
+}
+
+/** Where and what, in the language of the window. */
+export function faultText(fault: Fault, words: Words): { readonly where: string; readonly message: string } {
+  const { told: of } = fault;
+  return {
+    where: of?.where === undefined ? fault.where : tell(of.where, words),
+    message: of === undefined ? fault.message : tell(of.message, words),
+  };
+}
+
+/** `where: message`, one after another. */
+export function faultsText(faults: readonly Fault[], words: Words): string {
+  return faults
+    .map((fault) => faultText(fault, words))
+    .map(({ where, message }) => `${where}: ${message}`)
+    .join(' ');
+}
