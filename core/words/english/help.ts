@@ -1,6 +1,7 @@
 /** The help drawer. */
 
 import { pictures } from './pictures.ts';
+import { windowPictures } from './window-pictures.ts';
 
 export const help = {
   name: 'Help',
@@ -14,4 +15,5 @@ export const help = {
   close: 'Close help',
   closeEsc: 'Close help (Esc)',
   pictures,
+  windowPictures,
 };

@@ -2,6 +2,7 @@
 
 import type { help as english } from '../english/help.ts';
 import { pictures } from './pictures.ts';
+import { windowPictures } from './window-pictures.ts';
 
 export const help: typeof english = {
   name: 'Hilfe',
@@ -15,4 +16,5 @@ export const help: typeof english = {
   close: 'Hilfe schließen',
   closeEsc: 'Hilfe schließen (Esc)',
   pictures,
+  windowPictures,
 };

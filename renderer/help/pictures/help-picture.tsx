@@ -10,6 +10,7 @@ import { makeShare } from './make-share.ts';
 import type { PlotData } from './plot-data.ts';
 import { Plot, type PlotWords } from './plot.tsx';
 import { runByGround } from './run-by-ground.ts';
+import { WINDOW_PICTURES, WindowPicture } from './window-pictures.tsx';
 
 interface HelpPlot {
   readonly data: () => PlotData;
@@ -30,7 +31,7 @@ const SCHEME = 'picture:';
 /** The name that an image's address asks for; null for any other address: nothing is fetched. */
 export function pictureName(address: string): string | null {
   const name = address.startsWith(SCHEME) ? address.slice(SCHEME.length) : '';
-  return Object.hasOwn(HELP_PLOTS, name) ? name : null;
+  return Object.hasOwn(HELP_PLOTS, name) || Object.hasOwn(WINDOW_PICTURES, name) ? name : null;
 }
 
 /** Each is worked out once, when it is first shown. */
@@ -44,5 +45,6 @@ function dataOf(name: string): PlotData {
 
 export function HelpPicture({ name }: { readonly name: string }) {
   const words = useWords();
+  if (Object.hasOwn(WINDOW_PICTURES, name)) return <WindowPicture name={name} />;
   return <Plot data={dataOf(name)} words={HELP_PLOTS[name]!.words(words)} figures={words.figures} />;
 }

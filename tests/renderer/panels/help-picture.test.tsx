@@ -1,14 +1,16 @@
 /** The pictures of the help pages: drawn from core, within their axes, with words for those who do not see them. */
 
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import type { ComponentChildren, VNode } from 'preact';
 import { describe, expect, it } from 'vitest';
 import { LANGUAGES } from '../../../core/words/language.ts';
 import { wordsIn } from '../../../core/words/words.ts';
 import { HELP_PLOTS, pictureName } from '../../../renderer/help/pictures/help-picture.tsx';
 import { TOUR_PUTTS } from '../../../renderer/help/pictures/make-share.ts';
+import { WINDOW_PICTURES } from '../../../renderer/help/pictures/window-pictures.tsx';
 import { Plot } from '../../../renderer/help/pictures/plot.tsx';
 
+const GUIDE = new URL('../../../renderer/help/guide.md', import.meta.url);
 const PAGE = readFileSync(new URL('../../../renderer/help/numbers.md', import.meta.url), 'utf8');
 
 /** Every element of one name below `node`. */
@@ -54,6 +56,21 @@ describe.each(Object.entries(HELP_PLOTS))('the picture %s', (name, { data, words
       ({ label }) => label,
     );
     expect(Object.keys(told.labels).sort()).toEqual([...labels].sort());
+  });
+});
+
+describe.each(Object.entries(WINDOW_PICTURES))('the picture of the window %s', (name, { width, height }) => {
+  const file = new URL(`../../../renderer/help/pictures/${name}.png`, import.meta.url);
+
+  it('stands in the guide, small enough to be packed', () => {
+    expect(readFileSync(GUIDE, 'utf8')).toContain(`![](picture:${name})`);
+    expect(pictureName(`picture:${name}`)).toBe(name);
+    expect(statSync(file).size).toBeLessThan(120_000);
+  });
+
+  it('has the room that it takes (width and height of a PNG stand at bytes 16 and 20, W3C PNG 11.2.1)', () => {
+    const bytes = readFileSync(file);
+    expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([width, height]);
   });
 });
 
