@@ -13,12 +13,14 @@ import { KindPalette } from './panels/kind-palette.tsx';
 import { RoomPanel } from './panels/room-panel.tsx';
 import { ShortcutSheet } from './panels/shortcut-sheet.tsx';
 import { Choice } from '../panels/choice.tsx';
+import { useWords } from '../state/use-words.ts';
 
 export const courseRoom: Room | null = { name: 'course', View: CourseView };
 
 type Listed = 'holes' | 'features';
 
 function CourseView() {
+  const words = useWords();
   const [listed, setListed] = useState<Listed>('holes');
   const [keysShown, showKeys] = useState(false);
   useRoomKeys(() => showKeys(true));
@@ -28,12 +30,12 @@ function CourseView() {
         <KindPalette />
         <div class="drawing-lists">
           <Choice
-            label="What is listed"
+            label={words.drawing.listed}
             name="drawing-listed"
             value={listed}
             entries={[
-              ['holes', 'Holes'],
-              ['features', 'All that is drawn'],
+              ['holes', words.drawing.holes],
+              ['features', words.drawing.allDrawn],
             ]}
             choose={setListed}
           />

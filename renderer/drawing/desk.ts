@@ -1,5 +1,7 @@
 /** The course room's own store and what it can do; one for each window, kept while other rooms are shown. */
 
+import { wordsOf } from '../state/use-words.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { EditableDocument } from '../../core/course/document.ts';
 import type { EditResult } from '../../core/course/edits/edit.ts';
 import { makeStore, type StoreOf } from '../state/store.ts';
@@ -21,7 +23,9 @@ export interface DrawingDesk {
   readonly stage: { current: DrawingStage | null };
   /** Makes an edit of the document as it is now and takes it in, or says why not. True where it was taken in. */
   readonly attempt: (make: (document: EditableDocument) => EditResult, select?: 'touched') => boolean;
-  readonly say: (words: string, tone?: Said['tone']) => void;
+  readonly say: (phrase: string, tone?: Said['tone']) => void;
+  /** Of the window's language, as it is now. */
+  readonly words: () => Words;
   readonly undo: () => void;
   readonly redo: () => void;
 }
@@ -43,14 +47,15 @@ function setUp(tools: AppTools): DrawingDesk {
     store,
     files: keepFile(tools, store),
     stage: { current: null },
-    attempt: (make, select) => attempt(store, make, select),
-    say: (words, tone = 'news') => store.dispatch({ type: 'said', said: { tone, words } }),
+    attempt: (make, select) => attempt(store, make, select, wordsOf(tools.store.state())),
+    say: (phrase, tone = 'news') => store.dispatch({ type: 'said', said: { tone, words: phrase } }),
+    words: () => wordsOf(tools.store.state()),
     undo: () => {
       if (store.state().sketch.length > 0) store.dispatch({ type: 'place-taken-back' });
-      else if (mayEdit(store.state())) store.dispatch({ type: 'undone' });
+      else if (mayEdit(store.state())) store.dispatch({ type: 'undone', what: desk.words().drawing.undone });
     },
     redo: () => {
-      if (mayEdit(store.state())) store.dispatch({ type: 'redone' });
+      if (mayEdit(store.state())) store.dispatch({ type: 'redone', what: desk.words().drawing.redone });
     },
   };
   tools.undo.bring('course', undoOf(desk));
@@ -62,12 +67,13 @@ function attempt(
   store: DrawingStore,
   make: (document: EditableDocument) => EditResult,
   select: 'touched' | undefined,
+  words: Words,
 ): boolean {
   const state = store.state();
   if (!mayEdit(state)) {
     const { file } = state;
-    const words = file?.access.may === 'look' ? file.access.words : 'Open or begin a course first.';
-    store.dispatch({ type: 'said', said: { tone: 'refusal', words } });
+    const phrase = file?.access.may === 'look' ? file.access.words : words.courseFile.openFirst;
+    store.dispatch({ type: 'said', said: { tone: 'refusal', words: phrase } });
     return false;
   }
   if (state.history.drag !== null) store.dispatch({ type: 'drag-ended' });
@@ -80,11 +86,11 @@ function attempt(
   return true;
 }
 
-function undoOf({ store, undo, redo }: DrawingDesk): UndoSource {
+function undoOf({ store, words, undo, redo }: DrawingDesk): UndoSource {
   return {
     undoLabel: () => {
       const { sketch, history } = store.state();
-      return sketch.length > 0 ? 'Last place drawn' : (history.past.at(-1)?.name ?? null);
+      return sketch.length > 0 ? words().drawing.lastPlaceStep : (history.past.at(-1)?.name ?? null);
     },
     redoLabel: () => store.state().history.future[0]?.name ?? null,
     undo,

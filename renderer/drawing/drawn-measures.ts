@@ -1,5 +1,6 @@
 /** Areas, bearings and places as people read them. */
 
+import type { Words } from '../../core/words/words.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import { grouped, type Units } from '../state/measures.ts';
 
@@ -7,10 +8,10 @@ const M_PER_YARD = 0.9144;
 const NARROW_GAP = '\u202f';
 
 /** `1 240 m²` or square yards; tenths below ten. */
-export function areaText(areaM2: number, units: Units): string {
+export function areaText(areaM2: number, units: Units, { drawing, figures }: Words): string {
   const area = units === 'yards' ? areaM2 / M_PER_YARD ** 2 : areaM2;
-  const unit = units === 'yards' ? 'sq yd' : 'm²';
-  return `${area < 10 ? area.toFixed(1) : grouped(Math.round(area))}${NARROW_GAP}${unit}`;
+  const unit = units === 'yards' ? drawing.squareYards : 'm²';
+  return `${area < 10 ? figures.fixed(area, 1) : grouped(Math.round(area))}${NARROW_GAP}${unit}`;
 }
 
 /** `045°`, clockwise from north. */

@@ -1,5 +1,6 @@
 /** Which properties a kind has for the panel, in words, and how text typed in becomes what the file holds. */
 
+import type { Words } from '../../core/words/words.ts';
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
 import { KIND_RULES, LEAF_CYCLES, LEAF_TYPES, type PropertyKey } from '../../core/course/schema.ts';
 import { CARD_LENGTH_MEMBER } from '../../core/course/card-length.ts';
@@ -18,41 +19,56 @@ export interface Field {
 
 const M_PER_YARD = 0.9144;
 
-const WORDS: Readonly<Record<PropertyKey, Omit<Field, 'key'>>> = {
-  ref: { words: 'Hole', numeric: true },
-  name: { words: 'Name', numeric: false },
-  par: { words: 'Par', numeric: true },
-  handicap: { words: 'Stroke index', numeric: true },
-  height: { words: 'Height', unit: 'm', numeric: true },
-  diameter_crown: { words: 'Crown, across', unit: 'm', numeric: true },
-  canopy_base_m: { words: 'Lowest branches', unit: 'm', numeric: true },
-  canopy_density_per_m: { words: 'Density', unit: 'per m', numeric: true },
-  leaf_type: { words: 'Leaves', numeric: false, choices: LEAF_TYPES },
-  leaf_cycle: { words: 'Keeps its leaves', numeric: false, choices: LEAF_CYCLES },
-  lip_m: { words: 'Lip above the sand', unit: 'm', numeric: true },
-  slope_percent: { words: 'Falls by', unit: '%', numeric: true },
-  downhill_deg: { words: 'Downhill to', unit: '° from north', numeric: true },
-  ele: { words: 'Above sea level', unit: 'm', numeric: true },
-};
+type Shape = Omit<Field, 'key' | 'words'>;
+const TEXT: Shape = { numeric: false };
+const METRES: Shape = { unit: 'm', numeric: true };
 
-export function fieldsOf(kind: FeatureKind, units: Units): readonly Field[] {
+function shapeOf(key: PropertyKey, { drawing }: Words): Shape {
+  const { fields } = drawing;
+  switch (key) {
+    case 'name':
+      return TEXT;
+    case 'ref':
+    case 'par':
+    case 'handicap':
+      return { numeric: true };
+    case 'canopy_density_per_m':
+      return { unit: fields.perMetre, numeric: true };
+    case 'leaf_type':
+      return { ...TEXT, choices: LEAF_TYPES };
+    case 'leaf_cycle':
+      return { ...TEXT, choices: LEAF_CYCLES };
+    case 'slope_percent':
+      return { unit: '%', numeric: true };
+    case 'downhill_deg':
+      return { unit: fields.fromNorth, numeric: true };
+    default:
+      return METRES;
+  }
+}
+
+export function fieldsOf(kind: FeatureKind, units: Units, words: Words): readonly Field[] {
   const rule = KIND_RULES[kind];
   const fields = [...rule.required, ...rule.optional].map(
-    (key): Field => ({ key, ...WORDS[key], ...standardOf(kind, key) }),
+    (key): Field => ({
+      key,
+      words: words.drawing.fields[key],
+      ...shapeOf(key, words),
+      ...standardOf(kind, key, words),
+    }),
   );
   if (kind === 'tee-marker') {
     fields.push({
       key: CARD_LENGTH_MEMBER,
-      words: 'Length on the card',
+      words: words.drawing.fields.cardLength,
       unit: units === 'yards' ? 'yd' : 'm',
       numeric: true,
     });
-    return fields.map((field) => (field.key === 'name' ? { ...field, words: 'Name' } : field));
   }
   return fields;
 }
 
-function standardOf(kind: FeatureKind, key: PropertyKey): { readonly standard?: string } {
+function standardOf(kind: FeatureKind, key: PropertyKey, words: Words): { readonly standard?: string } {
   if (key === 'lip_m') return { standard: String(DEFAULT_LIP_M) };
   const canopy = kind === 'woods' ? WOODS_CANOPY : kind === 'tree' ? TREE_CANOPY : undefined;
   if (canopy === undefined) return {};
@@ -68,7 +84,7 @@ function standardOf(kind: FeatureKind, key: PropertyKey): { readonly standard?: 
     case 'leaf_type':
       return { standard: 'broadleaved' };
     case 'leaf_cycle':
-      return { standard: 'by its leaves' };
+      return { standard: words.drawing.fields.byLeaves };
     default:
       return {};
   }

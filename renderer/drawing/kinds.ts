@@ -7,8 +7,6 @@ export type DrawnAs = 'area' | 'line' | 'point' | 'arrow';
 
 export interface KindCard {
   readonly kind: FeatureKind;
-  /** On the button. */
-  readonly words: string;
   /** Pressed while the map has the focus. */
   readonly key: string;
   readonly drawnAs: DrawnAs;
@@ -18,24 +16,24 @@ export interface KindCard {
 
 /** In the order in which a hole is mapped. */
 export const KIND_CARDS: readonly KindCard[] = [
-  { kind: 'hole', words: 'Line of play', key: 'l', drawnAs: 'line', ofHole: true },
-  { kind: 'fairway', words: 'Fairway', key: 'f', drawnAs: 'area', ofHole: true },
-  { kind: 'green', words: 'Green', key: 'g', drawnAs: 'area', ofHole: true },
-  { kind: 'hole-position', words: 'Hole position', key: 'h', drawnAs: 'point', ofHole: true },
-  { kind: 'tee', words: 'Tee area', key: 't', drawnAs: 'area', ofHole: true },
-  { kind: 'tee-marker', words: 'Tee marker', key: 'm', drawnAs: 'point', ofHole: true },
-  { kind: 'bunker', words: 'Bunker', key: 'b', drawnAs: 'area', ofHole: true },
-  { kind: 'path', words: 'Path', key: 'p', drawnAs: 'line', ofHole: false },
-  { kind: 'rough', words: 'Rough', key: 'r', drawnAs: 'area', ofHole: false },
-  { kind: 'long-rough', words: 'Long rough', key: 'n', drawnAs: 'area', ofHole: false },
-  { kind: 'woods', words: 'Woods', key: 'w', drawnAs: 'area', ofHole: false },
-  { kind: 'tree', words: 'Single tree', key: 'e', drawnAs: 'point', ofHole: false },
-  { kind: 'penalty-red', words: 'Penalty area, red', key: 'd', drawnAs: 'area', ofHole: false },
-  { kind: 'penalty-yellow', words: 'Penalty area, yellow', key: 'y', drawnAs: 'area', ofHole: false },
-  { kind: 'out-of-bounds', words: 'Out of bounds', key: 'o', drawnAs: 'area', ofHole: false },
-  { kind: 'boundary', words: 'Course edge', key: 'u', drawnAs: 'area', ofHole: false },
-  { kind: 'slope-mark', words: 'Green slope', key: 'a', drawnAs: 'arrow', ofHole: false },
-  { kind: 'ground-level', words: 'Ground level', key: 'v', drawnAs: 'point', ofHole: false },
+  { kind: 'hole', key: 'l', drawnAs: 'line', ofHole: true },
+  { kind: 'fairway', key: 'f', drawnAs: 'area', ofHole: true },
+  { kind: 'green', key: 'g', drawnAs: 'area', ofHole: true },
+  { kind: 'hole-position', key: 'h', drawnAs: 'point', ofHole: true },
+  { kind: 'tee', key: 't', drawnAs: 'area', ofHole: true },
+  { kind: 'tee-marker', key: 'm', drawnAs: 'point', ofHole: true },
+  { kind: 'bunker', key: 'b', drawnAs: 'area', ofHole: true },
+  { kind: 'path', key: 'p', drawnAs: 'line', ofHole: false },
+  { kind: 'rough', key: 'r', drawnAs: 'area', ofHole: false },
+  { kind: 'long-rough', key: 'n', drawnAs: 'area', ofHole: false },
+  { kind: 'woods', key: 'w', drawnAs: 'area', ofHole: false },
+  { kind: 'tree', key: 'e', drawnAs: 'point', ofHole: false },
+  { kind: 'penalty-red', key: 'd', drawnAs: 'area', ofHole: false },
+  { kind: 'penalty-yellow', key: 'y', drawnAs: 'area', ofHole: false },
+  { kind: 'out-of-bounds', key: 'o', drawnAs: 'area', ofHole: false },
+  { kind: 'boundary', key: 'u', drawnAs: 'area', ofHole: false },
+  { kind: 'slope-mark', key: 'a', drawnAs: 'arrow', ofHole: false },
+  { kind: 'ground-level', key: 'v', drawnAs: 'point', ofHole: false },
 ];
 
 const BY_KIND = new Map(KIND_CARDS.map((card) => [card.kind, card]));

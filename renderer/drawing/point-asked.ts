@@ -7,9 +7,9 @@ import { CHOOSING } from './drawing-state.ts';
 const waiting = new WeakMap<DrawingDesk, (at: LonLat) => void>();
 
 /** `words` tell the person what to click on. Asking again, or Escape, forgets the earlier question. */
-export function askForPoint(desk: DrawingDesk, words: string, answer: (at: LonLat) => void): void {
+export function askForPoint(desk: DrawingDesk, phrase: string, answer: (at: LonLat) => void): void {
   waiting.set(desk, answer);
-  desk.store.dispatch({ type: 'mode-set', mode: { do: 'point', words } });
+  desk.store.dispatch({ type: 'mode-set', mode: { do: 'point', words: phrase } });
 }
 
 export function takePoint(desk: DrawingDesk, at: LonLat): void {

@@ -1,5 +1,6 @@
 /** The next state of the course room after an action. Pure. */
 
+import { english } from '../../core/words/english/english.ts';
 import { featureById } from '../../core/course/document.ts';
 import { holeNumbers } from '../../core/course/edits/renumber-holes.ts';
 import {
@@ -102,9 +103,9 @@ function reduceEdits(state: DrawingState, action: EditAction): DrawingState {
     case 'drag-dropped':
       return withHistory(state, abandonDrag(history));
     case 'undone':
-      return stepped(state, undo(history), 'Undone', history.past.at(-1)?.name);
+      return stepped(state, undo(history), action.what ?? english.drawing.undone, history.past.at(-1)?.name);
     case 'redone':
-      return stepped(state, redo(history), 'Done again', history.future[0]?.name);
+      return stepped(state, redo(history), action.what ?? english.drawing.redone, history.future[0]?.name);
     case 'mode-set':
       return {
         ...state,
@@ -132,8 +133,8 @@ function stepped(
   name: string | undefined,
 ): DrawingState {
   if (history === state.history) return state;
-  const words = name === undefined ? what : `${what}: ${name}.`;
-  return { ...withHistory({ ...state, sketch: [] }, history), said: { tone: 'news', words } };
+  const phrase = name === undefined ? what : `${what}: ${name}.`;
+  return { ...withHistory({ ...state, sketch: [] }, history), said: { tone: 'news', words: phrase } };
 }
 
 /** What is chosen and is no longer there is let go of. */

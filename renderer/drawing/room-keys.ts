@@ -16,7 +16,7 @@ export function useRoomKeys(showKeys: () => void): void {
         // a field that is being typed in takes its value in first
         if (isTyping && event.target instanceof HTMLElement) event.target.blur();
         void desk.files.save().then((saved) => {
-          if (saved) desk.say('Saved.');
+          if (saved) desk.say(desk.words().courseFile.savedNow);
         });
       } else if (event.key === '?' && !isTyping) {
         event.preventDefault();

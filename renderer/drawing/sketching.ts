@@ -1,5 +1,6 @@
 /** Drawing: places one after the other, then the thing they make. */
 
+import type { Words } from '../../core/words/words.ts';
 import {
   type EditableDocument,
   geometryOf,
@@ -71,14 +72,21 @@ export function finishSketch(desk: DrawingDesk): void {
   const fewest = fewestPlaces(drawnAs);
   if (sketch.length < fewest) {
     const left = fewest - sketch.length;
-    desk.say(`${left} more ${left === 1 ? 'place is' : 'places are'} needed, or press Escape.`, 'refusal');
+    const words = desk.words();
+    desk.say(
+      words.drawing.moreNeeded({
+        left,
+        places: left === 1 ? words.drawing.placeMore : words.drawing.placesMore,
+      }),
+      'refusal',
+    );
     return;
   }
   switch (mode.do) {
     case 'draw': {
       const hole = holeForNew(state, mode.kind);
       const taken = desk.attempt(
-        (document) => addFeature(document, newFeature(document, state, mode.kind)),
+        (document) => addFeature(document, newFeature(document, state, mode.kind, desk.words())),
         'touched',
       );
       if (taken && mode.kind === 'hole') desk.store.dispatch({ type: 'hole-chosen', hole });
@@ -105,7 +113,7 @@ export function finishSketch(desk: DrawingDesk): void {
   desk.store.dispatch({ type: 'sketch-dropped' });
   const name = desk.store.state().history.past.at(-1)?.name;
   if (said?.tone === 'refusal') desk.store.dispatch({ type: 'said', said });
-  else if (name !== undefined) desk.say(`${name}: done.`);
+  else if (name !== undefined) desk.say(desk.words().drawing.done({ step: name }));
 }
 
 /** Escape: first the places, then the drawing. */
@@ -116,9 +124,14 @@ export function dropSketch({ store }: DrawingDesk): void {
   else store.dispatch({ type: 'selected', ids: [] });
 }
 
-function newFeature(document: EditableDocument, state: DrawingState, kind: FeatureKind): NewFeature {
+function newFeature(
+  document: EditableDocument,
+  state: DrawingState,
+  kind: FeatureKind,
+  words: Words,
+): NewFeature {
   const hole = holeForNew(state, kind);
-  const properties = firstProperties(document, state, kind, hole);
+  const properties = firstProperties(document, state, kind, hole, words);
   return {
     kind,
     geometry: geometryFor(state.sketch, cardOf(kind).drawnAs),
@@ -145,6 +158,7 @@ function firstProperties(
   state: DrawingState,
   kind: FeatureKind,
   hole: number | null,
+  words: Words,
 ): Readonly<Record<string, unknown>> {
   const alike = document.features.filter((feature) => kindOf(feature) === kind);
   const names = (features: typeof alike): string[] =>
@@ -152,13 +166,19 @@ function firstProperties(
   const ofHole = names(alike.filter((feature) => holeOf(feature) === hole));
   switch (kind) {
     case 'tee-marker': {
-      const name = firstFree([...new Set(names(alike))], ofHole, 'Tee');
+      const name = firstFree([...new Set(names(alike))], ofHole, words.drawing.names.tee);
       const same = alike.find((feature) => propertiesOf(feature)['name'] === name);
       const colour = same === undefined ? undefined : teeColourOf(propertiesOf(same));
       return { name, ...(colour === undefined ? {} : { [TEE_COLOUR_MEMBER]: colour }) };
     }
     case 'hole-position':
-      return { name: firstFree(['Middle', 'Front', 'Back'], ofHole, 'Position') };
+      return {
+        name: firstFree(
+          [words.drawing.names.middle, words.drawing.names.front, words.drawing.names.back],
+          ofHole,
+          words.drawing.names.position,
+        ),
+      };
     case 'ground-level':
       return { ele: nearestValue(alike, 'ele', state.sketch[0]!) ?? 0 };
     case 'slope-mark': {

@@ -192,7 +192,7 @@ const PLACES = [
 async function readTiles(bytes: Uint8Array): Promise<boolean> {
   // The browser's own decoder is not ours to try.
   Object.assign(globalThis, { createImageBitmap: () => Promise.resolve({}) });
-  const means = { host: hostWith(bytes, 'pmtiles'), token: 'course', sources: [] };
+  const means = { host: hostWith(bytes, 'pmtiles'), token: 'course', sources: [], words: english };
   const raster = taken(await loadRaster(means, { kind: 'pmtiles', attachment: 'a' }));
   if (raster === null || raster.input.how !== 'tiles') return false;
   // A tile that cannot be read is left empty on the map.

@@ -66,6 +66,13 @@ const TECHNICAL: readonly string[] = [
   ...['Putter', 'nobody in particular', 'input:enabled, select:enabled', 'no peer'],
   // Names of questions to the workers, and of steps that undo takes together.
   ...['day spans', 'ways out', 'as is', 'reading the ground', 'of late'],
-  ...['`player ${index}`', '`worth ${task.resultKey}`', 'ft', 'holewright.formatVersion'],
+  ...['`player ${index}`', '`worth ${task.resultKey}`', 'ft', 'ref', 'holewright.formatVersion'],
+  ...[
+    '600 14px Arial, sans-serif',
+    '600 12px "Liberation Sans", Arial, sans-serif',
+    'not asked',
+    'path line',
+  ],
+  ...['https://tiles.example/{z}/{x}/{y}.png', '`address ${background.source}`', 'Point', 'Polygon'],
   ...['`wind dial ${presses.current}`', '`ledger ${task.resultKey}`'],
 ];

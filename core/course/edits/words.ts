@@ -1,59 +1,42 @@
 /** Features in words, for the names of edits and for refusals. */
 
+import { english } from '../../words/english/english.ts';
+import { capital, type Words } from '../../words/words.ts';
 import { type DocumentFeature, holeOf, kindOf, propertiesOf } from '../document.ts';
-import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import type { FeatureKind } from '../feature-kind.ts';
 
 /** `fairway of hole 3`, `bunker "Deep one"`, `woods`, `feature "Shed"`, `feature`. */
-export function featureWords(feature: DocumentFeature): string {
+export function featureWords(feature: DocumentFeature, { features }: Words = english): string {
   const kind = kindOf(feature);
   const hole = holeOf(feature);
   const { name } = propertiesOf(feature);
-  if (kind === 'hole') return hole === undefined ? 'hole line' : `line of hole ${hole}`;
-  const what = kind === undefined ? 'feature' : KIND_WORDS[kind];
-  if (hole !== undefined) return `${what} of hole ${hole}`;
-  return typeof name === 'string' && name !== '' ? `${what} "${shorten(name)}"` : what;
+  if (kind === 'hole')
+    return hole === undefined ? features.holeLine : features.lineOf({ hole: String(hole) });
+  const what = kind === undefined ? features.feature : features.kinds[kind];
+  if (hole !== undefined) return features.ofHole({ what, hole: String(hole) });
+  return typeof name === 'string' && name !== '' ? features.named({ what, name: shorten(name) }) : what;
 }
 
 /** One feature as `featureWords`; several as `3 bunkers` where all are of one kind, else `3 features`. */
-export function featuresWords(features: readonly DocumentFeature[]): string {
-  const [first] = features;
-  if (first === undefined) return 'nothing';
-  if (features.length === 1) return featureWords(first);
+export function featuresWords(chosen: readonly DocumentFeature[], words: Words = english): string {
+  const { features } = words;
+  const [first] = chosen;
+  if (first === undefined) return features.nothing;
+  if (chosen.length === 1) return featureWords(first, words);
   const kind = kindOf(first);
-  const alike = kind !== undefined && features.every((feature) => kindOf(feature) === kind);
-  return `${features.length} ${alike ? PLURALS[kind] : 'features'}`;
+  const alike = kind !== undefined && chosen.every((feature) => kindOf(feature) === kind);
+  return alike ? countWords(chosen.length, kind, words) : features.some({ count: chosen.length });
 }
 
 /** `3 bunkers`, `1 hole line`. */
-export function countWords(count: number, kind: FeatureKind): string {
-  return `${count} ${count === 1 ? KIND_WORDS[kind] : PLURALS[kind]}`;
+export function countWords(count: number, kind: FeatureKind, { features }: Words = english): string {
+  return features.counts[kind]({ count });
 }
 
 /** The feature at the start of a sentence. */
-export function sentenceWords(feature: DocumentFeature): string {
-  return `The ${featureWords(feature)}`;
+export function sentenceWords(feature: DocumentFeature, words: Words = english): string {
+  return capital(words.features.sentence({ what: featureWords(feature, words) }));
 }
-
-const PLURALS: Readonly<Record<FeatureKind, string>> = {
-  tee: 'tee areas',
-  fairway: 'fairways',
-  green: 'greens',
-  bunker: 'bunkers',
-  rough: 'areas of rough',
-  'long-rough': 'areas of long rough',
-  'penalty-yellow': 'yellow penalty areas',
-  'penalty-red': 'red penalty areas',
-  'out-of-bounds': 'areas out of bounds',
-  path: 'paths',
-  woods: 'areas of woods',
-  boundary: 'boundaries',
-  hole: 'hole lines',
-  tree: 'trees',
-  'tee-marker': 'tee markers',
-  'hole-position': 'hole positions',
-  'ground-level': 'ground levels',
-  'slope-mark': 'slope arrows',
-};
 
 function shorten(text: string): string {
   return text.length <= 40 ? text : `${text.slice(0, 39)}…`;

@@ -2,12 +2,16 @@
 
 import { bar } from './bar.ts';
 import { cards } from './cards.ts';
+import { courseFile } from './course-file.ts';
 import { day } from './day.ts';
+import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
+import { features } from './features.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
 import { host } from './host.ts';
 import { map } from './map.ts';
+import { mapImport } from './map-import.ts';
 import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
 import { player } from './player.ts';
@@ -20,6 +24,7 @@ import { shots } from './shots.ts';
 import { spread } from './spread.ts';
 import { tour } from './tour.ts';
 import { trees } from './trees.ts';
+import { underlay } from './underlay.ts';
 import { figures } from './figures.ts';
 
 const language = 'en' as const;
@@ -29,12 +34,16 @@ export const english = {
   figures,
   bar,
   cards,
+  courseFile,
   day,
+  drawing,
   faults,
+  features,
   golf,
   help,
   host,
   map,
+  mapImport,
   pictures,
   plan,
   player,
@@ -47,4 +56,5 @@ export const english = {
   spread,
   tour,
   trees,
+  underlay,
 };

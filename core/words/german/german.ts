@@ -3,12 +3,16 @@
 import type { Words } from '../words.ts';
 import { bar } from './bar.ts';
 import { cards } from './cards.ts';
+import { courseFile } from './course-file.ts';
 import { day } from './day.ts';
+import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
+import { features } from './features.ts';
 import { golf } from './golf.ts';
 import { help } from './help.ts';
 import { host } from './host.ts';
 import { map } from './map.ts';
+import { mapImport } from './map-import.ts';
 import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
 import { player } from './player.ts';
@@ -21,6 +25,7 @@ import { shots } from './shots.ts';
 import { spread } from './spread.ts';
 import { tour } from './tour.ts';
 import { trees } from './trees.ts';
+import { underlay } from './underlay.ts';
 import { figures } from './figures.ts';
 
 export const german: Words = {
@@ -28,12 +33,16 @@ export const german: Words = {
   figures,
   bar,
   cards,
+  courseFile,
   day,
+  drawing,
   faults,
+  features,
   golf,
   help,
   host,
   map,
+  mapImport,
   pictures,
   plan,
   player,
@@ -46,4 +55,5 @@ export const german: Words = {
   spread,
   tour,
   trees,
+  underlay,
 };

@@ -5,11 +5,13 @@ import { useDrawing } from '../use-drawing.ts';
 import { backgroundText } from './background.ts';
 import { PicturePlacer } from './picture-placer.tsx';
 import { useBackground } from './use-background.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** How much the drawing covers the picture at first. */
 const FIRST_COVER = 0.35;
 
 export function BackgroundOnMap() {
+  const words = useWords();
   const [cover, setCover] = useState(FIRST_COVER);
   const { attribution, trouble, bitmap } = useBackground(cover);
   const hasBackground = useDrawing(({ history }) => backgroundText(history.document) !== 'null');
@@ -22,7 +24,7 @@ export function BackgroundOnMap() {
         </p>
       )}
       <label class="cover-slider">
-        Drawing over picture
+        {words.underlay.over}
         <input
           type="range"
           min="0"

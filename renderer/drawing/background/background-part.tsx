@@ -7,9 +7,9 @@ import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { type Background, backgroundText, setBackground } from './background.ts';
 import { TileAddressForm } from './tile-address-form.tsx';
+import { useWords } from '../../state/use-words.ts';
 
-const KIND_WORDS: Readonly<Record<Attachment['kind'], string>> = {
-  picture: 'picture',
+const FORMATS: Readonly<Record<Exclude<Attachment['kind'], 'picture'>, string>> = {
   geotiff: 'GeoTIFF',
   pmtiles: 'PMTiles',
   mbtiles: 'MBTiles',
@@ -18,6 +18,7 @@ const KIND_WORDS: Readonly<Record<Attachment['kind'], string>> = {
 const NO_SOURCES: readonly never[] = [];
 
 export function BackgroundPart({ token }: { readonly token: string }) {
+  const words = useWords();
   const { host } = useTools();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
@@ -35,8 +36,8 @@ export function BackgroundPart({ token }: { readonly token: string }) {
   }, [token]);
   const chosen = JSON.parse(background) as Background | null;
 
-  const lay = (next: Background | null, words: string): void => {
-    desk.attempt((document) => setBackground(document, next, words));
+  const lay = (next: Background | null, phrase: string): void => {
+    desk.attempt((document) => setBackground(document, next, phrase, words));
   };
   const bringIn = async (): Promise<void> => {
     const controller = new AbortController();
@@ -53,40 +54,42 @@ export function BackgroundPart({ token }: { readonly token: string }) {
       return;
     }
     await look();
-    lay(backgroundFor(answer.value), `Lay ${answer.value.name} under the map`);
+    lay(backgroundFor(answer.value), words.underlay.layStep({ name: answer.value.name }));
   };
   return (
     <details class="panel-part">
-      <summary>Under the drawing</summary>
+      <summary>{words.underlay.title}</summary>
       <ul class="plain-list background-list">
         <Row
-          words="Nothing"
+          words={words.underlay.nothing}
           on={chosen === null}
           editable={editable}
-          choose={() => lay(null, 'Take the background away')}
+          choose={() => lay(null, words.underlay.takeAwayStep)}
         />
         {attachments.map((attachment) => (
           <Row
             key={attachment.token}
-            words={`${attachment.name} (${KIND_WORDS[attachment.kind]})`}
+            words={`${attachment.name} (${attachment.kind === 'picture' ? words.underlay.kinds.picture : FORMATS[attachment.kind]})`}
             on={chosen !== null && 'attachment' in chosen && chosen.attachment === attachment.name}
             editable={editable}
-            choose={() => lay(backgroundFor(attachment), `Lay ${attachment.name} under the map`)}
+            choose={() => lay(backgroundFor(attachment), words.underlay.layStep({ name: attachment.name }))}
           />
         ))}
         {sources.map((source) => (
           <Row
             key={source.name}
-            words={`${source.name} (tile address)`}
+            words={words.underlay.tileAddress({ name: source.name })}
             on={chosen?.kind === 'address' && chosen.source === source.name}
             editable={editable}
-            choose={() => lay({ kind: 'address', source: source.name }, `Lay ${source.name} under the map`)}
+            choose={() =>
+              lay({ kind: 'address', source: source.name }, words.underlay.layStep({ name: source.name }))
+            }
           />
         ))}
       </ul>
       {copying === null ? (
         <button type="button" class="small-button" disabled={!editable} onClick={() => void bringIn()}>
-          Bring in a picture or map file …
+          {words.underlay.bringIn}
         </button>
       ) : (
         <div class="act-line" role="status">
@@ -94,17 +97,14 @@ export function BackgroundPart({ token }: { readonly token: string }) {
             class="fine-progress"
             max={copying.total || 1}
             value={copying.done}
-            aria-label="Copying the file beside the course"
+            aria-label={words.underlay.copying}
           />
           <button type="button" class="small-button" onClick={() => stopping.current?.abort()}>
-            Stop
+            {words.underlay.stop}
           </button>
         </div>
       )}
-      <p class="faint">
-        PNG, JPEG or WebP with control points, GeoTIFF, PMTiles, MBTiles. The file is copied beside the course
-        and read from there.
-      </p>
+      <p class="faint">{words.underlay.kindsOfFile}</p>
       <TileAddressForm />
     </details>
   );
@@ -115,7 +115,7 @@ function backgroundFor({ kind, name }: Attachment): Background {
 }
 
 function Row({
-  words,
+  words: phrase,
   on,
   editable,
   choose,
@@ -129,7 +129,7 @@ function Row({
     <li>
       <label class="switch">
         <input type="radio" name="background" checked={on} disabled={!editable} onChange={choose} />
-        {words}
+        {phrase}
       </label>
     </li>
   );

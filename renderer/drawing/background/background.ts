@@ -1,5 +1,7 @@
 /** What lies under the drawing: kept in the course's own header, so that a picture stays where it was put. */
 
+import { english } from '../../../core/words/english/english.ts';
+import type { Words } from '../../../core/words/words.ts';
 import * as v from 'valibot';
 import type { EditableDocument } from '../../../core/course/document.ts';
 import { type EditResult, makeEdit, refuseEdit } from '../../../core/course/edits/edit.ts';
@@ -55,10 +57,11 @@ export function setBackground(
   document: EditableDocument,
   background: Background | null,
   name: string,
+  words: Words = english,
 ): EditResult {
   const old = document.holewright[BACKGROUND_MEMBER];
   if (JSON.stringify(old ?? null) === JSON.stringify(background)) {
-    return refuseEdit('nothing-to-do', 'That lies under the drawing already.');
+    return refuseEdit('nothing-to-do', words.underlay.already);
   }
   const rest = Object.entries(document.holewright).filter(([key]) => key !== BACKGROUND_MEMBER);
   const header = {

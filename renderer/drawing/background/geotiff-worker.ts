@@ -1,5 +1,6 @@
 /** Reads a GeoTIFF picture beside the page: its colours, made small enough to paint, and where it lies. */
 
+import { told, type Told } from '../../../core/words/told.ts';
 import { expose, transfer } from 'comlink';
 import { BaseDecoder, fromArrayBuffer, getDecoder } from 'geotiff';
 import { boundedPool } from '../../../core/course/import/bounded-decoders.ts';
@@ -24,24 +25,23 @@ export interface GeotiffPicture {
 }
 
 export interface GeotiffApi {
-  read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, string>>;
+  read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, Told>>;
 }
 
-async function read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, string>> {
+async function read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, Told>> {
   const broken = directoryFault(bytes);
-  if (broken !== undefined) return refuse(`It cannot be read as GeoTIFF: ${broken}.`);
+  if (broken !== undefined)
+    return refuse(told(({ underlay }) => underlay.geotiff.unreadable, { why: broken }));
   const file = await fromArrayBuffer(bytes);
   const image = await file.getImage(0);
   const keys = (image.getGeoKeys() ?? {}) as Readonly<Record<string, unknown>>;
   const grid = gridOf(keysOf(keys));
   if (!grid.ok) {
-    return refuse(
-      `Its coordinates are in ${grid.error}; longitude and latitude, Web Mercator and UTM, each on WGS 84, are read. Convert it, or save it as a picture and set control points.`,
-    );
+    return refuse(told(({ underlay }) => underlay.geotiff.coordinates, { grid: grid.error }));
   }
   const placed = placementOf(image.fileDirectory, keys['GTRasterTypeGeoKey'] === 2);
   if (placed === undefined) {
-    return refuse('It does not say where it lies. Save it as PNG or JPEG and set control points.');
+    return refuse(told(({ underlay }) => underlay.geotiff.noPlace));
   }
   const [fullWidth, fullHeight] = [image.getWidth(), image.getHeight()];
   const share = Math.min(1, MOST_SIDE_PX / Math.max(fullWidth, fullHeight));
@@ -56,7 +56,7 @@ async function read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, string>>
   const block = source.getTileWidth() * source.getTileHeight() * source.getBytesPerPixel();
   if (source.getWidth() * source.getHeight() > MOST_PICTURE_PIXELS || !(block <= MOST_BLOCK_BYTES)) {
     return refuse(
-      `It has ${fullWidth} × ${fullHeight} pixels and no smaller copy of them within. Add overviews to it, or make it smaller.`,
+      told(({ underlay }) => underlay.geotiff.tooLarge, { width: fullWidth, height: fullHeight }),
     );
   }
   const rgb = (await source.readRGB({
@@ -78,7 +78,8 @@ async function read(bytes: ArrayBuffer): Promise<Result<GeotiffPicture, string>>
       placed.x + (column - 0.5) * placed.perColumn,
       placed.y + (row - 0.5) * placed.perRow,
     ]);
-  if (!coversAPlace(placed, fullWidth, fullHeight, grid.value)) return refuse('It lies nowhere on earth.');
+  if (!coversAPlace(placed, fullWidth, fullHeight, grid.value))
+    return refuse(told(({ underlay }) => underlay.geotiff.nowhere));
   return succeed({ bitmap, mesh: meshOver(width, height, fullWidth / width, fullHeight / height, toLonLat) });
 }
 
@@ -145,8 +146,11 @@ expose({
       const answer = await read(bytes);
       return answer.ok ? transfer(answer, [answer.value.bitmap]) : answer;
     } catch (error) {
-      const why = error instanceof Error ? error.message.slice(0, 120) : 'its data is damaged';
-      return refuse(`It cannot be read as GeoTIFF: ${why}.`);
+      const why =
+        error instanceof Error
+          ? error.message.slice(0, 120)
+          : told(({ underlay }) => underlay.geotiff.damaged);
+      return refuse(told(({ underlay }) => underlay.geotiff.unreadable, { why }));
     }
   },
 } satisfies GeotiffApi);

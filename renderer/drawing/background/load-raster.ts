@@ -1,5 +1,7 @@
 /** Opens a background: reads the attachment beside the course, or makes ready to ask for tiles. */
 
+import { tell } from '../../../core/words/told.ts';
+import type { Words } from '../../../core/words/words.ts';
 import { transfer } from 'comlink';
 import { watchedDesk } from '../../workers/watched-desk.ts';
 import { PMTiles, TileType } from 'pmtiles';
@@ -20,6 +22,7 @@ export interface RasterMeans {
   readonly host: Host;
   readonly token: string;
   readonly sources: readonly TileSource[];
+  readonly words: Words;
 }
 
 /** In words why it cannot be shown, and what to do. */
@@ -27,82 +30,81 @@ export async function loadRaster(
   means: RasterMeans,
   background: Background,
 ): Promise<Result<Raster, string>> {
-  if (background.kind === 'address') return addressRaster(means.sources, background.source);
+  if (background.kind === 'address') return addressRaster(means, background.source);
   const found = await findAttachment(means, background.attachment);
   if (!found.ok) return found;
   switch (background.kind) {
     case 'picture':
-      return pictureRaster(means.host, found.value);
+      return pictureRaster(means, found.value);
     case 'geotiff':
-      return geotiffRaster(means.host, found.value);
+      return geotiffRaster(means, found.value);
     case 'pmtiles':
-      return pmtilesRaster(means.host, found.value);
+      return pmtilesRaster(means, found.value);
     case 'mbtiles':
-      return mbtilesRaster(means.host, found.value);
+      return mbtilesRaster(means, found.value);
   }
 }
 
 async function findAttachment(
-  { host, token }: RasterMeans,
+  { host, token, words }: RasterMeans,
   name: string,
 ): Promise<Result<Attachment, string>> {
   const answer = await host.listAttachments(token);
   if (!answer.ok) return refuse(answer.message);
   const found = answer.value.find((attachment) => attachment.name === name);
-  return found === undefined
-    ? refuse(`${name} is no longer beside the course. Bring it in again, or choose another background.`)
-    : succeed(found);
+  return found === undefined ? refuse(words.underlay.gone({ name })) : succeed(found);
 }
 
 async function readWhole(
-  host: Host,
+  { host, words }: RasterMeans,
   { token, bytes, name }: Attachment,
 ): Promise<Result<ArrayBuffer, string>> {
   if (bytes > MOST_PICTURE_BYTES) {
-    return refuse(
-      `${name} is larger than ${MOST_PICTURE_BYTES / 1024 / 1024} MiB. Cut it down to the course, or make PMTiles of it.`,
-    );
+    return refuse(words.underlay.tooLarge({ name, most: MOST_PICTURE_BYTES / 1024 / 1024 }));
   }
   const whole = new Uint8Array(bytes);
   for (let offset = 0; offset < bytes; ) {
     const answer = await host.readAttachment(token, offset, Math.min(PART_BYTES, bytes - offset));
     if (!answer.ok) return refuse(answer.message);
-    if (answer.value.byteLength === 0) return refuse(`${name} is shorter than it was. Bring it in again.`);
+    if (answer.value.byteLength === 0) return refuse(words.underlay.shorter({ name }));
     whole.set(new Uint8Array(answer.value), offset);
     offset += answer.value.byteLength;
   }
   return succeed(whole.buffer);
 }
 
-async function pictureRaster(host: Host, attachment: Attachment): Promise<Result<Raster, string>> {
-  const bytes = await readWhole(host, attachment);
+async function pictureRaster(means: RasterMeans, attachment: Attachment): Promise<Result<Raster, string>> {
+  const bytes = await readWhole(means, attachment);
   if (!bytes.ok) return bytes;
   const size = pictureSize(new Uint8Array(bytes.value));
   if (size !== null && size.width * size.height > MOST_PICTURE_PIXELS) {
     return refuse(
-      `${attachment.name} has ${size.width} × ${size.height} pixels; at most ${MOST_PICTURE_PIXELS / 1e6} million are shown. Make it smaller, or make PMTiles of it.`,
+      means.words.underlay.pixels({
+        name: attachment.name,
+        width: size.width,
+        height: size.height,
+        most: MOST_PICTURE_PIXELS / 1e6,
+      }),
     );
   }
   try {
     const bitmap = await createImageBitmap(new Blob([bytes.value], { type: attachment.mediaType }));
     return succeed({ how: 'picture', bitmap, mesh: null });
   } catch {
-    return refuse(`${attachment.name} is no picture that can be shown. Save it as PNG or JPEG.`);
+    return refuse(means.words.underlay.noPicture({ name: attachment.name }));
   }
 }
 
-async function geotiffRaster(host: Host, attachment: Attachment): Promise<Result<Raster, string>> {
-  const bytes = await readWhole(host, attachment);
+async function geotiffRaster(means: RasterMeans, attachment: Attachment): Promise<Result<Raster, string>> {
+  const bytes = await readWhole(means, attachment);
   if (!bytes.ok) return bytes;
   const worker = new Worker(new URL('./geotiff-worker.ts', import.meta.url), { type: 'module' });
   try {
     const { desk } = watchedDesk<GeotiffApi>(worker, () => undefined);
     const answer = await desk.read(transfer(bytes.value, [bytes.value]));
-    return answer.ok ? succeed({ how: 'picture', ...answer.value }) : answer;
+    return answer.ok ? succeed({ how: 'picture', ...answer.value }) : refuse(tell(answer.error, means.words));
   } catch {
-    return refuse(
-      `Reading ${attachment.name} broke off, most likely because it takes more memory than there is. Make it smaller, or make PMTiles of it.`,
-    );
+    return refuse(means.words.underlay.brokeOff({ name: attachment.name }));
   } finally {
     worker.terminate();
   }
@@ -110,7 +112,10 @@ async function geotiffRaster(host: Host, attachment: Attachment): Promise<Result
 
 const PICTURE_TYPES: readonly TileType[] = [TileType.Png, TileType.Jpeg, TileType.Webp, TileType.Avif];
 
-async function pmtilesRaster(host: Host, { token, name }: Attachment): Promise<Result<Raster, string>> {
+async function pmtilesRaster(
+  { host, words }: RasterMeans,
+  { token, name }: Attachment,
+): Promise<Result<Raster, string>> {
   const source = {
     getKey: () => token,
     getBytes: async (offset: number, length: number) => {
@@ -123,9 +128,7 @@ async function pmtilesRaster(host: Host, { token, name }: Attachment): Promise<R
   try {
     const header = await archive.getHeader();
     if (!PICTURE_TYPES.includes(header.tileType)) {
-      return refuse(
-        `${name} holds no pictures but shapes. Make PMTiles of aerial pictures (PNG, JPEG or WebP).`,
-      );
+      return refuse(words.underlay.shapesOnly({ name }));
     }
     const meta: unknown = await archive.getMetadata();
     const attribution =
@@ -147,17 +150,20 @@ async function pmtilesRaster(host: Host, { token, name }: Attachment): Promise<R
     });
   } catch (error) {
     return refuse(
-      `${name} cannot be read as PMTiles: ${error instanceof Error ? error.message : 'damaged'}.`,
+      words.underlay.noPmtiles({ name, why: error instanceof Error ? error.message : 'damaged' }),
     );
   }
 }
 
-async function mbtilesRaster(host: Host, { token, name }: Attachment): Promise<Result<Raster, string>> {
+async function mbtilesRaster(
+  { host, words }: RasterMeans,
+  { token, name }: Attachment,
+): Promise<Result<Raster, string>> {
   const info = await host.tileSetInfo(token);
   if (!info.ok) return refuse(info.message);
   const { mediaType, leastZoom, mostZoom, attribution } = info.value;
   if (!mediaType.startsWith('image/')) {
-    return refuse(`${name} holds no pictures but ${mediaType}. Take MBTiles of aerial pictures.`);
+    return refuse(words.underlay.noPictures({ name, type: mediaType }));
   }
   return succeed({
     how: 'tiles',
@@ -179,15 +185,13 @@ async function tilePicture(bytes: ArrayBuffer, type = ''): Promise<ImageBitmap |
   return createImageBitmap(new Blob([bytes], { type }));
 }
 
-function addressRaster(sources: readonly TileSource[], name: string): Result<Raster, string> {
+function addressRaster({ sources, words }: RasterMeans, name: string): Result<Raster, string> {
   const source = sources.find((one) => one.name === name);
   if (source === undefined) {
-    return refuse(
-      `The tile address “${name}” is not known on this computer. Enter it, or choose another background.`,
-    );
+    return refuse(words.underlay.unknownAddress({ name }));
   }
   if (source.termsAcceptedOn === null) {
-    return refuse(`The terms of “${name}” are not accepted on this computer, so nothing is asked of it.`);
+    return refuse(words.underlay.termsNotAccepted({ name }));
   }
   return succeed({
     how: 'tiles',

@@ -14,10 +14,3 @@ export function fitOf({ pins, fit }: PictureBackground, frame: LocalFrame): Resu
   }));
   return fitPicture(points, points.length < 3 ? 'turn' : fit);
 }
-
-export const FIT_WORDS: Readonly<Record<FitRefusal, string>> = {
-  'too-few-points': 'Two control points or more put the picture in its place.',
-  'points-coincide': 'The control points lie on one another. Take places far apart.',
-  'points-in-line': 'The control points lie in one line: stretching needs a third one beside it.',
-  'not-finite': 'A control point is no place. Remove it and set it again.',
-};

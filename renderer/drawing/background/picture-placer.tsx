@@ -14,10 +14,12 @@ import type { Box } from '../shapes.ts';
 import { askForPoint } from '../point-asked.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { backgroundText, type PictureBackground, type PicturePin, setBackground } from './background.ts';
-import { FIT_WORDS, fitOf } from './picture-fit.ts';
+import { fitOf } from './picture-fit.ts';
 import { PixelPicker } from './pixel-picker.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const named = useDrawing(({ history }) => backgroundText(history.document));
@@ -34,7 +36,7 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
   }, [pins, editable]);
   if (background?.kind !== 'picture') return null;
   const change = (next: Partial<PictureBackground>, name: string): boolean =>
-    desk.attempt((document) => setBackground(document, { ...background, ...next }, name));
+    desk.attempt((document) => setBackground(document, { ...background, ...next }, name, words));
   const fit = fitOf(background, frame);
 
   const addPin = (pixelX: number, pixelY: number): void => {
@@ -42,7 +44,7 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
     const number = background.pins.length + 1;
     const take = ([lon, lat]: LonLat): void => {
       const next = { ...background, pins: [...background.pins, { pixelX, pixelY, lon, lat }] };
-      if (!change(next, `Add control point ${number}`)) return;
+      if (!change(next, words.underlay.addPointStep({ number }))) return;
       setOpen(true);
       const box = number === 2 ? boxOfPicture(next, bitmap, frame) : null;
       if (box !== null) desk.stage.current?.fitBox(box);
@@ -50,23 +52,23 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
     // the map has nothing to click on yet: its middle stands in, to be written over
     const isBlank = desk.store.state().history.document.features.length === 0 && number <= 2;
     if (isBlank) take(firstPlaceFor(background, pixelX, pixelY, frame.origin));
-    else askForPoint(desk, `Control point ${number}: click the same spot on the map.`, take);
+    else askForPoint(desk, words.underlay.clickPoint({ number }), take);
   };
 
   return (
     <>
       <button type="button" class="small-button" onClick={() => setOpen(!isOpen)} aria-expanded={isOpen}>
-        Place of the picture
+        {words.underlay.place}
       </button>
       {isOpen && (
-        <section class="picture-placer" aria-label="Place of the picture">
+        <section class="picture-placer" aria-label={words.underlay.place}>
           <div class="key-sheet-head">
-            <h2>Place of the picture</h2>
+            <h2>{words.underlay.place}</h2>
             <button
               type="button"
               class="icon-button"
-              aria-label="Close"
-              title="Close"
+              aria-label={words.drawing.close}
+              title={words.drawing.close}
               onClick={() => setOpen(false)}
             >
               <Picture of="close" />
@@ -74,20 +76,26 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
           </div>
           <p class="faint">
             {fit.ok
-              ? `A pixel is ${pixelSizeM(fit.value.transform).toFixed(2)} m.${fit.value.standardErrorM === null ? ' One more point would show how well they fit.' : ` The points fit to ${fit.value.standardErrorM.toFixed(1)} m (standard error).`}`
-              : FIT_WORDS[fit.error]}
+              ? words.underlay.pixelIs({
+                  metres: pixelSizeM(fit.value.transform).toFixed(2),
+                  fit:
+                    fit.value.standardErrorM === null
+                      ? words.underlay.oneMore
+                      : words.underlay.fitsTo({ metres: fit.value.standardErrorM.toFixed(1) }),
+                })
+              : words.underlay.fit[fit.error]}
           </p>
           {background.pins.length > 0 && (
             <table class="tee-table">
               <thead>
                 <tr>
-                  <th scope="col">Point</th>
-                  <th scope="col">Latitude, longitude</th>
+                  <th scope="col">{words.underlay.point}</th>
+                  <th scope="col">{words.underlay.latLon}</th>
                   <th scope="col" class="number">
-                    Off by
+                    {words.underlay.offBy}
                   </th>
                   <th scope="col">
-                    <span class="unseen">Remove</span>
+                    <span class="unseen">{words.underlay.remove}</span>
                   </th>
                 </tr>
               </thead>
@@ -104,13 +112,13 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
                     place={([lon, lat]) =>
                       change(
                         { pins: background.pins.with(i, { ...pin, lon, lat }) },
-                        `Move control point ${i + 1}`,
+                        words.underlay.movePointStep({ number: i + 1 }),
                       )
                     }
                     remove={() =>
                       change(
                         { pins: background.pins.filter((_, other) => other !== i) },
-                        `Remove control point ${i + 1}`,
+                        words.underlay.removePoint({ number: i + 1 }),
                       )
                     }
                   />
@@ -122,14 +130,12 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
             <KnownLength
               pins={background.pins}
               editable={editable}
-              take={(pin) =>
-                change({ pins: background.pins.with(1, pin) }, 'Set the length between control points')
-              }
+              take={(pin) => change({ pins: background.pins.with(1, pin) }, words.underlay.lengthStep)}
             />
           )}
           <div class="act-buttons">
             <button type="button" class="main-button" disabled={!editable} onClick={() => setPicking(true)}>
-              Add a control point
+              {words.underlay.addPoint}
             </button>
             {background.pins.length >= 3 && (
               <label class="switch">
@@ -138,13 +144,10 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
                   checked={background.fit === 'stretch'}
                   disabled={!editable}
                   onChange={(event) =>
-                    change(
-                      { fit: event.currentTarget.checked ? 'stretch' : 'turn' },
-                      'Change how the picture fits',
-                    )
+                    change({ fit: event.currentTarget.checked ? 'stretch' : 'turn' }, words.underlay.fitStep)
                   }
                 />
-                Stretch as well as turn
+                {words.underlay.stretch}
               </label>
             )}
           </div>
@@ -183,13 +186,14 @@ function PinRow({
   readonly place: (at: LonLat) => boolean;
   readonly remove: () => void;
 }) {
+  const words = useWords();
   const desk = useDesk();
   const shown = placeText([pin.lon, pin.lat]);
   const [text, setText] = useState(shown);
   useEffect(() => setText(shown), [shown]);
   const takeIn = (): void => {
     if (text === shown) return;
-    const read = readPlace(text);
+    const read = readPlace(text, words);
     if (!read.ok) desk.say(read.error, 'refusal');
     if (!read.ok || read.value === null || !place(read.value)) setText(shown);
   };
@@ -199,7 +203,7 @@ function PinRow({
       <td>
         <input
           type="text"
-          aria-label={`Latitude and longitude of control point ${number}`}
+          aria-label={words.underlay.latLonOf({ number })}
           value={text}
           disabled={!editable}
           onInput={(event) => setText(event.currentTarget.value)}
@@ -214,8 +218,8 @@ function PinRow({
         <button
           type="button"
           class="icon-button"
-          aria-label={`Remove control point ${number}`}
-          title={`Remove control point ${number}`}
+          aria-label={words.underlay.removePoint({ number })}
+          title={words.underlay.removePoint({ number })}
           disabled={!editable}
           onClick={remove}
         >
@@ -236,6 +240,7 @@ function KnownLength({
   readonly editable: boolean;
   readonly take: (second: PicturePin) => boolean;
 }) {
+  const words = useWords();
   const desk = useDesk();
   const [a, b] = pins;
   const [text, setText] = useState('');
@@ -249,7 +254,7 @@ function KnownLength({
         event.preventDefault();
         const lengthM = Number(text.replace(',', '.'));
         if (!(lengthM >= 1 && lengthM <= 20_000)) {
-          desk.say('Write the length between both points in metres, from 1 to 20000.', 'refusal');
+          desk.say(words.underlay.writeLength, 'refusal');
           return;
         }
         const bearing = bearingRad(from, to);
@@ -261,7 +266,7 @@ function KnownLength({
       }}
     >
       <label>
-        From 1 to 2, now {distanceM(from, to).toFixed(1)} m, it is{' '}
+        {words.underlay.fromTo({ metres: distanceM(from, to).toFixed(1) })}{' '}
         <input
           type="text"
           inputMode="decimal"
@@ -273,7 +278,7 @@ function KnownLength({
         m
       </label>
       <button type="submit" class="small-button" disabled={!editable}>
-        Set
+        {words.underlay.set}
       </button>
     </form>
   );

@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Picture } from '../../panels/pictograms.tsx';
 import type { PicturePin } from './background.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly bitmap: ImageBitmap;
@@ -16,6 +17,7 @@ const ZOOM = 1.6;
 const MOST_SIDE_PX = 12_000;
 
 export function PixelPicker({ bitmap, pins, pick, close }: Props) {
+  const words = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const sheet = useRef<HTMLCanvasElement>(null);
   const [scale, setScale] = useState(() => Math.min(1, 1100 / bitmap.width, 600 / bitmap.height));
@@ -39,16 +41,16 @@ export function PixelPicker({ bitmap, pins, pick, close }: Props) {
     <dialog
       class="key-sheet pixel-picker"
       ref={dialog}
-      aria-label="Choose a spot in the picture"
+      aria-label={words.underlay.chooseSpot}
       onClose={close}
     >
       <div class="key-sheet-head">
-        <h2>Click a spot that you know on the map</h2>
+        <h2>{words.underlay.clickKnown}</h2>
         <button
           type="button"
           class="icon-button"
-          aria-label="Closer"
-          title="Closer"
+          aria-label={words.drawing.closer}
+          title={words.drawing.closer}
           onClick={() => zoom(ZOOM)}
         >
           <Picture of="plus" />
@@ -56,8 +58,8 @@ export function PixelPicker({ bitmap, pins, pick, close }: Props) {
         <button
           type="button"
           class="icon-button"
-          aria-label="Farther"
-          title="Farther"
+          aria-label={words.drawing.farther}
+          title={words.drawing.farther}
           onClick={() => zoom(1 / ZOOM)}
         >
           <Picture of="minus" />
@@ -65,8 +67,8 @@ export function PixelPicker({ bitmap, pins, pick, close }: Props) {
         <button
           type="button"
           class="icon-button"
-          aria-label="Close"
-          title="Close (Escape)"
+          aria-label={words.drawing.close}
+          title={words.drawing.closeEscape}
           onClick={() => dialog.current?.close()}
         >
           <Picture of="close" />
@@ -77,7 +79,7 @@ export function PixelPicker({ bitmap, pins, pick, close }: Props) {
           ref={sheet}
           tabIndex={0}
           role="application"
-          aria-label="The picture. Arrow keys move the cross, Shift makes it finer, Enter takes the spot."
+          aria-label={words.underlay.picture}
           onClick={(event) => pick(event.offsetX / scale, event.offsetY / scale)}
           onKeyDown={(event) => {
             const step = (event.shiftKey ? 1 : 12) / scale;
@@ -99,7 +101,7 @@ export function PixelPicker({ bitmap, pins, pick, close }: Props) {
   );
 }
 
-function mark(context: CanvasRenderingContext2D, x: number, y: number, words: string): void {
+function mark(context: CanvasRenderingContext2D, x: number, y: number, phrase: string): void {
   for (const [style, width] of [
     ['#ffffff', 5],
     ['#0b4bb3', 2],
@@ -116,7 +118,7 @@ function mark(context: CanvasRenderingContext2D, x: number, y: number, words: st
   context.font = '600 14px Arial, sans-serif';
   context.lineWidth = 4;
   context.strokeStyle = '#ffffff';
-  context.strokeText(words, x + 8, y - 8);
+  context.strokeText(phrase, x + 8, y - 8);
   context.fillStyle = '#0b4bb3';
-  context.fillText(words, x + 8, y - 8);
+  context.fillText(phrase, x + 8, y - 8);
 }

@@ -1,14 +1,17 @@
 /** A tile address of the person's own: what it is called, whom to name, and that its terms are accepted. */
 
+import type { Words } from '../../../core/words/words.ts';
 import { useState } from 'preact/hooks';
 import { MOST_TILE_SOURCES, tileOrigin } from '../../../electron/contract/tile-source.ts';
 import type { TileSource } from '../../../electron/contract/host.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { useDesk } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 const NO_SOURCES: readonly TileSource[] = [];
 
 export function TileAddressForm() {
+  const words = useWords();
   const { host, store } = useTools();
   const desk = useDesk();
   const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
@@ -25,10 +28,10 @@ export function TileAddressForm() {
   const loadAnew = async (): Promise<void> => {
     const [, kept] = await Promise.all([desk.files.save(), host.writeSettings(store.state().settings)]);
     if (kept.ok) window.location.reload();
-    else setTold({ words: `The address is not kept yet: ${kept.message}`, isNew: true });
+    else setTold({ words: words.underlay.address.notKept({ message: kept.message }), isNew: true });
   };
   const add = (): void => {
-    const refused = faultOf({ name, address, attribution, accepted }, sources);
+    const refused = faultOf({ name, address, attribution, accepted }, sources, words);
     if (refused !== null) {
       setTold({ words: refused, isNew: false });
       return;
@@ -42,23 +45,23 @@ export function TileAddressForm() {
     setAddress('');
     setAttribution('');
     setAccepted(false);
-    setTold({ words: 'Kept. The window may ask it after it has been loaded anew.', isNew: true });
+    setTold({ words: words.underlay.address.kept, isNew: true });
   };
   return (
     <details class="tile-addresses">
-      <summary>Tile addresses of your own</summary>
+      <summary>{words.underlay.address.title}</summary>
       {sources.map((source) => (
         <p key={source.name} class="copy-line">
           <span title={source.address}>
             {source.name}
-            {source.termsAcceptedOn === null ? ' (terms not accepted)' : ''}
+            {source.termsAcceptedOn === null ? words.underlay.address.notAccepted : ''}
           </span>
           <button
             type="button"
             class="small-button"
             onClick={() => keep(sources.filter((other) => other !== source))}
           >
-            Forget
+            {words.underlay.address.forget}
           </button>
         </p>
       ))}
@@ -70,7 +73,7 @@ export function TileAddressForm() {
         }}
       >
         <label>
-          Name
+          {words.drawing.name}
           <input
             type="text"
             value={name}
@@ -79,7 +82,7 @@ export function TileAddressForm() {
           />
         </label>
         <label>
-          Address
+          {words.underlay.address.address}
           <input
             type="text"
             value={address}
@@ -88,7 +91,7 @@ export function TileAddressForm() {
           />
         </label>
         <label>
-          Whom it asks to be named
+          {words.underlay.address.attribution}
           <input
             type="text"
             value={attribution}
@@ -102,7 +105,7 @@ export function TileAddressForm() {
             checked={accepted}
             onChange={(event) => setAccepted(event.currentTarget.checked)}
           />
-          I have read its terms of use and accept them
+          {words.underlay.address.accept}
         </label>
         {told !== null && (
           <p class={told.isNew ? 'faint' : 'field-trouble'} role="status">
@@ -111,11 +114,11 @@ export function TileAddressForm() {
         )}
         <div class="act-buttons">
           <button type="submit" class="small-button">
-            Keep the address
+            {words.underlay.address.keep}
           </button>
           {told?.isNew === true && (
             <button type="button" class="small-button" onClick={() => void loadAnew()}>
-              Load the window anew
+              {words.underlay.address.loadAnew}
             </button>
           )}
         </div>
@@ -132,14 +135,14 @@ function faultOf(
     readonly accepted: boolean;
   },
   sources: readonly TileSource[],
+  words: Words,
 ): string | null {
-  if (typed.name.trim() === '') return 'Give it a name.';
-  if (sources.some(({ name }) => name === typed.name.trim())) return 'Another address has that name already.';
-  if (sources.length >= MOST_TILE_SOURCES)
-    return `${MOST_TILE_SOURCES} addresses are kept; forget one first.`;
+  if (typed.name.trim() === '') return words.underlay.address.giveName;
+  if (sources.some(({ name }) => name === typed.name.trim())) return words.underlay.address.taken;
+  if (sources.length >= MOST_TILE_SOURCES) return words.underlay.address.tooMany({ most: MOST_TILE_SOURCES });
   if (tileOrigin(typed.address.trim()) === null) {
-    return 'Write an https address with {z}, {x} and {y} once each, such as https://tiles.example/{z}/{x}/{y}.png.';
+    return words.underlay.address.writeAddress;
   }
-  if (typed.attribution.trim() === '') return 'Write whom it asks to be named; it stands on the map.';
-  return typed.accepted ? null : 'Nothing is asked of an address whose terms you have not accepted.';
+  if (typed.attribution.trim() === '') return words.underlay.address.writeWhom;
+  return typed.accepted ? null : words.underlay.address.mustAccept;
 }

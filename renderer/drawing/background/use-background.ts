@@ -1,5 +1,6 @@
 /** Keeps the background on the map in step with what the course names. */
 
+import { useWords } from '../../state/use-words.ts';
 import { useEffect, useState } from 'preact/hooks';
 import type { Painter } from '../../map/canvas-layer.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
@@ -24,6 +25,7 @@ const NO_SOURCES: readonly never[] = [];
 
 /** Share of the drawing's colour that covers the picture, from the person's slider. */
 export function useBackground(cover: number): ShownBackground {
+  const words = useWords();
   const { host } = useTools();
   const desk = useDesk();
   const sources = useApp((state) => state.settings.tileSources ?? NO_SOURCES);
@@ -41,7 +43,7 @@ export function useBackground(cover: number): ShownBackground {
     setTrouble(null);
     const background = backgroundOf(desk.store.state().history.document);
     if (background === null || token === null) return undefined;
-    void loadRaster({ host, token, sources }, background).then((loaded) => {
+    void loadRaster({ host, token, sources, words }, background).then((loaded) => {
       if (!isCurrent) return;
       if (loaded.ok) setRaster(loaded.value);
       else setTrouble(loaded.error);
@@ -49,7 +51,7 @@ export function useBackground(cover: number): ShownBackground {
     return () => {
       isCurrent = false;
     };
-  }, [desk, host, token, source, sources]);
+  }, [desk, host, token, source, sources, words]);
 
   useEffect(() => {
     const { current } = desk.stage;

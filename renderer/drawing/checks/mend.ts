@@ -1,5 +1,6 @@
 /** Faults that can be mended without a choice that only a person can make. */
 
+import type { Words } from '../../../core/words/words.ts';
 import {
   courseOf,
   type EditableDocument,
@@ -24,24 +25,25 @@ export interface Mending {
   readonly make: (document: EditableDocument) => EditResult;
 }
 
-export function mendingOf({ code, feature }: CourseFault): Mending | null {
+export function mendingOf({ code, feature }: CourseFault, words: Words): Mending | null {
   if (feature === null) return null;
+  const { mend } = words.drawing;
   switch (code) {
     case 'position-off-green':
       return {
-        words: 'Move it to the middle of the green',
-        make: (document) => moveInto(document, feature, 'green'),
+        words: mend.toGreen,
+        make: (document) => moveInto(document, feature, 'green', words),
       };
     case 'marker-off-tee':
       return {
-        words: 'Move it to the middle of the tee area',
-        make: (document) => moveInto(document, feature, 'tee'),
+        words: mend.toTee,
+        make: (document) => moveInto(document, feature, 'tee', words),
       };
     case 'ring-not-closed':
-      return { words: 'Close the outline', make: (document) => closeRings(document, feature) };
+      return { words: mend.close, make: (document) => closeRings(document, feature, words) };
     case 'duplicate-hole':
       return {
-        words: 'Give it the next free number',
+        words: mend.number,
         make: (document) => {
           let free = 1;
           while (holeNumbers(document).includes(free)) free++;
@@ -53,7 +55,12 @@ export function mendingOf({ code, feature }: CourseFault): Mending | null {
   }
 }
 
-function moveInto(document: EditableDocument, id: FeatureId, kind: 'green' | 'tee'): EditResult {
+function moveInto(
+  document: EditableDocument,
+  id: FeatureId,
+  kind: 'green' | 'tee',
+  words: Words,
+): EditResult {
   const feature = featureById(document, id);
   if (feature === undefined) return noSuchFeature(id);
   const course = courseOf(document);
@@ -68,17 +75,17 @@ function moveInto(document: EditableDocument, id: FeatureId, kind: 'green' | 'te
   if (rings === undefined) {
     return refuseEdit(
       'no-such-hole',
-      `Hole ${number ?? '?'} has no ${kind === 'green' ? 'green' : 'tee area'} to move it to. Draw it first.`,
+      words.drawing.mend[kind === 'green' ? 'noGreen' : 'noTee']({ hole: String(number ?? '?') }),
     );
   }
   return moveVertex(document, { feature: id, vertex: 0 }, middleOf(rings));
 }
 
-function closeRings(document: EditableDocument, id: FeatureId): EditResult {
+function closeRings(document: EditableDocument, id: FeatureId, words: Words): EditResult {
   const feature = featureById(document, id);
   const geometry = feature === undefined ? undefined : geometryOf(feature);
   if (feature === undefined || geometry === undefined) return noSuchFeature(id);
-  return makeEdit(document, `Close the outline of ${featureWords(feature)}`, {
+  return makeEdit(document, words.drawing.mend.closeStep({ what: featureWords(feature, words) }), {
     changed: [{ ...feature, geometry: tidyGeometry(geometry) }],
   });
 }

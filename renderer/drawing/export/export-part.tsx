@@ -1,5 +1,6 @@
 /** The course as GeoJSON, the hole as a drawing to scale, written where the host puts it. */
 
+import { faultText } from '../../../core/words/told.ts';
 import { useState } from 'preact/hooks';
 import { courseOf, serialise } from '../../../core/course/document.ts';
 import { holeSvg } from '../../../core/course/export/hole-svg.ts';
@@ -24,8 +25,8 @@ export function ExportPart() {
     const course = courseOf(desk.store.state().history.document);
     const svg = course.ok && hole !== null ? holeSvg(course.value, hole, { unit: units }) : null;
     if (svg?.ok === true) return svg.value;
-    const words = svg === null ? 'The course cannot be read.' : svg.error.message;
-    desk.say(`The hole cannot be drawn: ${words}`, 'refusal');
+    const why = svg === null ? words.drawing.export.unreadable : faultText(svg.error, words).message;
+    desk.say(words.drawing.export.noDrawing({ why }), 'refusal');
     return null;
   };
   const contentOf = async (form: Form): Promise<string | Blob | null> => {
@@ -33,14 +34,14 @@ export function ExportPart() {
     const svg = drawing();
     if (svg === null || form === 'svg') return svg;
     const png = await pngOf(svg);
-    if (png === null) desk.say('This window could not make the picture. Take the SVG drawing.', 'refusal');
+    if (png === null) desk.say(words.drawing.export.noPicture, 'refusal');
     return png;
   };
   const take = async (form: Form): Promise<void> => {
     setBusy(true);
     const content = await contentOf(form);
     if (content !== null) {
-      const stem = form === 'geojson' ? name : `${name}-hole-${hole ?? ''}`;
+      const stem = form === 'geojson' ? name : words.drawing.export.fileName({ name, hole: hole ?? 0 });
       const said = await giveOut(host, stem, `.${form}`, content, words);
       if (said !== null) desk.say(said.words, said.tone);
     }
@@ -49,10 +50,10 @@ export function ExportPart() {
 
   return (
     <details class="panel-part">
-      <summary>Take it out</summary>
+      <summary>{words.drawing.export.title}</summary>
       <div class="act-buttons">
         <button type="button" class="small-button" disabled={busy} onClick={() => void take('geojson')}>
-          Course as GeoJSON
+          {words.drawing.export.geojson}
         </button>
         {(['svg', 'png'] as const).map((form) => (
           <button
@@ -62,7 +63,7 @@ export function ExportPart() {
             disabled={busy || hole === null}
             onClick={() => void take(form)}
           >
-            Hole {hole ?? ''} as {form.toUpperCase()}
+            {words.drawing.export.hole({ hole: String(hole ?? ''), form: form.toUpperCase() })}
           </button>
         ))}
       </div>

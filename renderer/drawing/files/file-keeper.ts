@@ -74,8 +74,7 @@ class Keeper {
       if (token === this.kept.token() && change === 'changed') void this.lookAtDisk(token);
       if (token === this.kept.token() && change === 'removed') {
         this.kept.tell({
-          trouble:
-            'The file is no longer in its folder. Your work is still here; saving puts the file back once the folder is there.',
+          trouble: this.kept.words().courseFile.gone,
         });
       }
     });
@@ -116,8 +115,11 @@ class Keeper {
     if (!opened.ok) {
       this.kept.store.dispatch({ type: 'course-closed' });
       const [fault] = opened.error;
-      const words = `${entry.name} cannot be edited: ${fault?.message ?? 'it cannot be read.'}`;
-      this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words } });
+      const phrase = this.kept.words().courseFile.cannotEdit({
+        name: entry.name,
+        why: fault?.message ?? this.kept.words().courseFile.unreadable,
+      });
+      this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words: phrase } });
       return;
     }
     const isHeld = before === entry.token && mayEdit(this.kept.store.state());
@@ -127,11 +129,11 @@ class Keeper {
       ? {
           may: 'look',
           why: 'demo',
-          words: `${entry.name} is a demo and stays as it is. Make a copy of it to edit.`,
+          words: this.kept.words().courseFile.demo({ name: entry.name }),
         }
       : isHeld
         ? { may: 'edit' }
-        : { may: 'look', why: 'asking', words: 'Asking for the file …' };
+        : { may: 'look', why: 'asking', words: this.kept.words().courseFile.asking };
     // loading is no change that the journal should have
     this.kept.seen = null;
     this.kept.store.dispatch({
@@ -150,8 +152,10 @@ class Keeper {
     });
     this.kept.seen = this.kept.store.state().history;
     if (opened.value.repairs.length > 0) {
-      const words = `On opening: ${opened.value.repairs.map(({ where, message }) => `${where}: ${message}`).join(' ')}`;
-      this.kept.store.dispatch({ type: 'said', said: { tone: 'news', words } });
+      const phrase = this.kept.words().courseFile.onOpening({
+        notes: opened.value.repairs.map(({ where, message }) => `${where}: ${message}`).join(' '),
+      });
+      this.kept.store.dispatch({ type: 'said', said: { tone: 'news', words: phrase } });
     }
     if (access.may === 'look' && access.why === 'asking') await this.claim();
   }
@@ -170,8 +174,10 @@ class Keeper {
         saveRequest(token, text, file.baseRevision, sitting.lastNumber),
       );
       if (!answer.ok) {
-        const words = `${file.entry.name} could not be saved on leaving: ${answer.message} Its changes are in the journal and are offered when it is opened again.`;
-        this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words } });
+        const phrase = this.kept
+          .words()
+          .courseFile.notSavedOnLeaving({ name: file.entry.name, message: answer.message });
+        this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words: phrase } });
       }
     }
     await this.kept.tools.host.release(token);
@@ -188,7 +194,9 @@ class Keeper {
       return;
     }
     if (!answer.value.isHeld) {
-      this.kept.tell({ access: { may: 'look', why: 'held', words: holderWords(answer.value.holder) } });
+      this.kept.tell({
+        access: { may: 'look', why: 'held', words: holderWords(answer.value.holder, this.kept.words()) },
+      });
       return;
     }
     this.kept.tell({ access: { may: 'edit' } });
@@ -272,8 +280,11 @@ class Keeper {
       if (mayEdit(this.kept.store.state())) this.restart();
       return;
     }
-    const kept = 'Your changes stay in this window and in the journal; saving is tried again by itself.';
-    this.kept.tell({ saving: false, trouble: `Not saved: ${answer.message} ${kept}` }, token);
+    const kept = this.kept.words().courseFile.kept;
+    this.kept.tell(
+      { saving: false, trouble: this.kept.words().courseFile.notSaved({ message: answer.message, kept }) },
+      token,
+    );
     this.restart(TRY_AGAIN_MS);
   }
 
@@ -307,7 +318,9 @@ class Keeper {
     const course = document.ok ? courseOf(document.value.document) : document;
     if (!course.ok) {
       this.kept.tell({
-        trouble: `The file as it is on disk cannot be read (${course.error[0]?.message ?? 'damaged'}). Save over it, or go back to a kept copy.`,
+        trouble: this.kept
+          .words()
+          .courseFile.onDiskUnreadable({ why: course.error[0]?.message ?? 'damaged' }),
       });
       return;
     }

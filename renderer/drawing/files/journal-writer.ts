@@ -20,7 +20,7 @@ export class JournalWriter {
       this.kept.seen = history;
       return;
     }
-    const step = noteOfStep(seen, history);
+    const step = noteOfStep(seen, history, this.kept.words());
     const { sitting } = this.kept;
     const note = sitting.wholeDue
       ? ({ what: 'whole', name: step.name, document: history.document } as const)
@@ -46,7 +46,7 @@ export class JournalWriter {
     }
     sitting.wholeDue = true;
     this.kept.tell(
-      { trouble: `The last change is not in the journal yet: ${answer.message} It is still in this window.` },
+      { trouble: this.kept.words().courseFile.notInJournal({ message: answer.message }) },
       token,
     );
   }

@@ -1,6 +1,8 @@
 /** What all that is done for the file under edit shares: the file as the room shows it, its sitting, and telling the room. */
 
 import type { History } from '../../../core/course/history.ts';
+import type { Words } from '../../../core/words/words.ts';
+import { wordsOf } from '../../state/use-words.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import type { DrawingStore } from '../desk.ts';
 import type { EditedFile } from '../drawing-state.ts';
@@ -25,6 +27,11 @@ export class KeptFile {
     readonly tools: KeepingTools,
     readonly store: DrawingStore,
   ) {}
+
+  /** Of the window's language, as it is now. */
+  words(): Words {
+    return wordsOf(this.tools.store.state());
+  }
 
   file(): EditedFile | null {
     return this.store.state().file;

@@ -11,14 +11,16 @@ export class LostWork {
     const file = this.kept.file();
     if (file?.entry.token !== token) return;
     if (!answer.ok) {
-      this.kept.tell({ trouble: `The journal of earlier changes cannot be read: ${answer.message}` });
+      this.kept.tell({
+        trouble: this.kept.words().courseFile.journalUnreadable({ message: answer.message }),
+      });
       return;
     }
     const { document } = this.kept.store.state().history;
     const recovered: Recovered[] = [];
     for (const journal of answer.value) {
       if (journal.isOwn) continue;
-      const found = recover(journal, document, file.baseRevision);
+      const found = recover(journal, document, file.baseRevision, this.kept.words());
       if (found !== null) recovered.push(found);
       else if (journal.entries.length > 0)
         void this.kept.drop(token, journal.journal, journal.entries.at(-1)!.number);
@@ -30,7 +32,7 @@ export class LostWork {
     const { document } = this.kept.store.state().history;
     const token = this.kept.token();
     if (recovered.document === null || token === null) return;
-    const edit = becomes(document, recovered.document, 'Bring back unsaved changes');
+    const edit = becomes(document, recovered.document, this.kept.words().courseFile.bringBackStep);
     if (!edit.ok) {
       this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words: edit.error.message } });
       return;

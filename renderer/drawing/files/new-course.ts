@@ -1,5 +1,8 @@
 /** Makes course files: an empty one at a place, or a copy of what is open, and opens them in the window. */
 
+import { wordsOf } from '../../state/use-words.ts';
+import { english } from '../../../core/words/english/english.ts';
+import type { Words } from '../../../core/words/words.ts';
 import {
   courseOf,
   type EditableDocument,
@@ -21,12 +24,12 @@ const LONGEST_NAME = 120;
 
 /** Null where it went well, else what stood in the way. */
 export async function beginCourse(tools: Tools, name: string, place: LonLat | null): Promise<string | null> {
-  const words = nameWords(name);
-  if (!words.ok) return words.error;
-  const empty = newDocument(words.value);
+  const phrase = nameWords(name, wordsOf(tools.store.state()));
+  if (!phrase.ok) return phrase.error;
+  const empty = newDocument(phrase.value);
   const document: EditableDocument =
     place === null ? empty : { ...empty, holewright: { ...empty.holewright, [PLACE_MEMBER]: [...place] } };
-  return create(tools, words.value, document);
+  return create(tools, phrase.value, document);
 }
 
 export async function copyCourse(
@@ -34,17 +37,17 @@ export async function copyCourse(
   document: EditableDocument,
   name: string,
 ): Promise<string | null> {
-  const words = nameWords(name);
-  if (!words.ok) return words.error;
-  const named = setCourse(document, { courseName: words.value });
-  return create(tools, words.value, named.ok ? named.value.document : document);
+  const phrase = nameWords(name, wordsOf(tools.store.state()));
+  if (!phrase.ok) return phrase.error;
+  const named = setCourse(document, { courseName: phrase.value });
+  return create(tools, phrase.value, named.ok ? named.value.document : document);
 }
 
-function nameWords(name: string): Result<string, string> {
+function nameWords(name: string, words: Words): Result<string, string> {
   const trimmed = name.trim();
-  if (trimmed === '') return refuse('Give the course a name first.');
+  if (trimmed === '') return refuse(words.courseFile.giveName);
   return trimmed.length > LONGEST_NAME
-    ? refuse(`The name has ${trimmed.length} characters; ${LONGEST_NAME} are enough.`)
+    ? refuse(words.courseFile.longName({ length: trimmed.length, most: LONGEST_NAME }))
     : succeed(trimmed);
 }
 
@@ -59,13 +62,13 @@ async function create(tools: Tools, name: string, document: EditableDocument): P
 function show({ store }: Tools, { entry, text, revision }: OpenedFile): string | null {
   const opened = openDocumentText(text);
   const course = opened.ok ? courseOf(opened.value.document) : opened;
-  if (!course.ok) return course.error[0]?.message ?? 'The new file cannot be read.';
+  if (!course.ok) return course.error[0]?.message ?? wordsOf(store.state()).courseFile.newUnreadable;
   store.dispatch({ type: 'course-opened', document: { entry, text, revision, value: course.value } });
   return null;
 }
 
 /** `52.37, 4.9`: latitude first, decimal degrees; an empty text is no place. */
-export function readPlace(text: string): Result<LonLat | null, string> {
+export function readPlace(text: string, words: Words = english): Result<LonLat | null, string> {
   if (text.trim() === '') return succeed(null);
   const parts =
     /^\s*([-+]?\d+(?:\.\d+)?)\s*°?\s*([NS])?\s*[,; ]\s*([-+]?\d+(?:\.\d+)?)\s*°?\s*([EW])?\s*$/i.exec(text);
@@ -74,5 +77,5 @@ export function readPlace(text: string): Result<LonLat | null, string> {
     const lon = Number(parts[3]) * (parts[4]?.toUpperCase() === 'W' ? -1 : 1);
     if (isPlace([lon, lat])) return succeed([lon, lat]);
   }
-  return refuse('Write latitude and longitude in degrees, such as 52.3702, 4.8952.');
+  return refuse(words.courseFile.writePlace);
 }

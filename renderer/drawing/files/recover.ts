@@ -1,5 +1,7 @@
 /** What a journal of an earlier sitting would bring back, put together and told in short. */
 
+import { english } from '../../../core/words/english/english.ts';
+import type { Words } from '../../../core/words/words.ts';
 import type { DocumentFeature, EditableDocument, FeatureId } from '../../../core/course/document.ts';
 import { type EditResult, makeEdit } from '../../../core/course/edits/edit.ts';
 import type { Journal } from '../../../electron/contract/host.ts';
@@ -29,7 +31,12 @@ export interface Difference {
 const NO_DIFFERENCE: Difference = { added: 0, changed: 0, removed: 0, header: false };
 
 /** Null for a journal that holds nothing which the file has not. */
-export function recover(journal: Journal, document: EditableDocument, revision: string): Recovered | null {
+export function recover(
+  journal: Journal,
+  document: EditableDocument,
+  revision: string,
+  words: Words = english,
+): Recovered | null {
   const last = journal.entries.at(-1);
   if (journal.isNewer) {
     return {
@@ -37,7 +44,7 @@ export function recover(journal: Journal, document: EditableDocument, revision: 
       lastNumber: 0,
       lastAt: journal.startedAt,
       document: null,
-      why: 'It was written by a newer version of the program. Open the course with that version to get it back.',
+      why: words.courseFile.recover.newer,
       names: [],
       difference: NO_DIFFERENCE,
     };
@@ -59,7 +66,7 @@ export function recover(journal: Journal, document: EditableDocument, revision: 
     return {
       ...about,
       document: null,
-      why: 'The file was changed by another program since, so these changes no longer fit on it.',
+      why: words.courseFile.recover.noFit,
       difference: NO_DIFFERENCE,
     };
   }
@@ -67,7 +74,7 @@ export function recover(journal: Journal, document: EditableDocument, revision: 
   const nothing = difference.added + difference.changed + difference.removed === 0 && !difference.header;
   if (nothing && read === journal.entries.length) return null;
   const lost = journal.entries.length - read;
-  const why = lost === 0 ? null : `The last ${lost} of its changes cannot be read.`;
+  const why = lost === 0 ? null : words.courseFile.recover.lost({ count: lost });
   return { ...about, document: state, why, difference };
 }
 

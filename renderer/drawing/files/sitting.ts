@@ -1,5 +1,6 @@
 /** One sitting at a file: what its journal has, what a save asks for, who else may have the file. */
 
+import type { Words } from '../../../core/words/words.ts';
 import type { ClaimHolder, SaveRequest } from '../../../electron/contract/host.ts';
 
 /** What one file's journal has, from taking the file to letting go of it. */
@@ -21,13 +22,15 @@ export function saveRequest(token: string, text: string, baseRevision: string, u
   return { token, text, baseRevision, ...(upTo > 0 ? { journalUpTo: upTo } : {}) };
 }
 
-export function holderWords({ place, computer, since }: ClaimHolder): string {
+export function holderWords({ place, computer, since }: ClaimHolder, words: Words): string {
   const where =
     place === 'other-window'
-      ? 'Another window'
+      ? words.courseFile.holder.window
       : place === 'other-program'
-        ? 'Another program on this computer'
-        : `The computer ${computer === '' ? 'of somebody else' : computer}`;
+        ? words.courseFile.holder.program
+        : words.courseFile.holder.computer({
+            whose: computer === '' ? words.courseFile.holder.somebody : computer,
+          });
   const when = new Date(since).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  return `${where} has had this course open since ${when}. You can look at it here; close it there to edit it here.`;
+  return words.courseFile.holder.held({ where, when });
 }

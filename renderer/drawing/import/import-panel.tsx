@@ -1,5 +1,6 @@
 /** Brings a map file in: choose it, say what is what where it does not say so itself, look, take it in or leave it. */
 
+import { faultText, told, toldFault } from '../../../core/words/told.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { applyProposal } from '../../../core/course/import/apply-proposal.ts';
 import { MOST_FILE_BYTES } from '../../../core/course/import/elevation-model.ts';
@@ -13,6 +14,7 @@ import { type MapReader, startMapReader } from './map-reader.ts';
 import { previewOf } from './preview.ts';
 import { ProposalReport } from './proposal-report.tsx';
 import { WishesForm } from './wishes-form.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 type Step =
   | { readonly at: 'start' }
@@ -29,6 +31,7 @@ type Step =
   | { readonly at: 'done'; readonly file: string; readonly proposal: ImportProposal };
 
 export function ImportPanel() {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const [step, setStep] = useState<Step>({ at: 'start' });
@@ -83,12 +86,12 @@ export function ImportPanel() {
 
   return (
     <details class="panel-part" open={step.at !== 'start'}>
-      <summary>Bring in a map file</summary>
+      <summary>{words.mapImport.title}</summary>
       <input
         ref={picker}
         type="file"
         class="unseen"
-        aria-label="Map file to bring in"
+        aria-label={words.mapImport.file}
         tabIndex={-1}
         accept=".osm,.xml,.json,.geojson,.gpx,.tif,.tiff"
         onChange={(event) => {
@@ -97,13 +100,8 @@ export function ImportPanel() {
           if (file !== undefined) void read(file);
         }}
       />
-      {step.at === 'start' && (
-        <p class="faint">
-          OpenStreetMap data saved to a file, GeoJSON of any program, GPX points and tracks walked on the
-          course, ground heights as GeoTIFF. You see what it brings before anything is changed.
-        </p>
-      )}
-      {step.at === 'reading' && <p role="status">Reading {step.file} …</p>}
+      {step.at === 'start' && <p class="faint">{words.mapImport.explain}</p>}
+      {step.at === 'reading' && <p role="status">{words.mapImport.reading({ file: step.file })}</p>}
       {step.at === 'refused' && <FaultLines file={step.file} faults={step.faults} />}
       {step.at === 'looking' && (
         <>
@@ -114,7 +112,7 @@ export function ImportPanel() {
           />
           {step.faults.length > 0 && <FaultLines file={step.file} faults={step.faults} />}
           {step.proposal === null && step.faults.length === 0 && (
-            <p role="status">Working out what it brings …</p>
+            <p role="status">{words.mapImport.workingOut}</p>
           )}
           {step.proposal !== null && (
             <ProposalReport file={step.file} proposal={step.proposal} isDone={false} />
@@ -132,7 +130,7 @@ export function ImportPanel() {
               if (step.proposal !== null) takeIn(step.file, step.proposal);
             }}
           >
-            Take it in
+            {words.mapImport.takeIn}
           </button>
         )}
         {(step.at === 'looking' || step.at === 'reading') && (
@@ -144,7 +142,7 @@ export function ImportPanel() {
               setStep({ at: 'start' });
             }}
           >
-            {step.at === 'reading' ? 'Stop' : 'Leave it'}
+            {step.at === 'reading' ? words.underlay.stop : words.mapImport.leave}
           </button>
         )}
         {step.at !== 'looking' && step.at !== 'reading' && (
@@ -154,7 +152,7 @@ export function ImportPanel() {
             disabled={!editable}
             onClick={() => picker.current?.click()}
           >
-            Choose a file …
+            {words.mapImport.choose}
           </button>
         )}
       </div>
@@ -163,15 +161,19 @@ export function ImportPanel() {
 }
 
 function FaultLines({ file, faults }: { readonly file: string; readonly faults: readonly Fault[] }) {
+  const words = useWords();
   return (
     <div class="field-trouble" role="alert">
-      <p>{file} cannot be brought in:</p>
+      <p>{words.mapImport.cannot({ file })}</p>
       <ul>
-        {faults.slice(0, 8).map(({ where, message }, i) => (
-          <li key={i}>
-            {where}: {message}
-          </li>
-        ))}
+        {faults
+          .slice(0, 8)
+          .map((fault) => faultText(fault, words))
+          .map(({ where, message }, i) => (
+            <li key={i}>
+              {where}: {message}
+            </li>
+          ))}
       </ul>
     </div>
   );
@@ -189,6 +191,6 @@ function firstWishes({ suggestions }: LookedAt): ImportWishes {
 }
 
 function tooLarge(): Fault {
-  const message = `It is larger than ${MOST_FILE_BYTES / 1024 / 1024} MiB. Cut it down to the course.`;
-  return { severity: 'error', code: 'too-large', where: 'file', message };
+  const message = told(({ mapImport }) => mapImport.faults.tooLarge, { most: MOST_FILE_BYTES / 1024 / 1024 });
+  return toldFault({ severity: 'error', code: 'too-large', where: 'file', message });
 }

@@ -1,5 +1,6 @@
 /** Reads map files beside the page: what kind of file it is, what it would bring. */
 
+import { told, type Told, toldFault } from '../../../core/words/told.ts';
 import { expose } from 'comlink';
 import type { EditableDocument } from '../../../core/course/document.ts';
 import type { FeatureKind } from '../../../core/course/feature-kind.ts';
@@ -42,7 +43,7 @@ const api: ImportApi = {
       return refuse([
         fault(
           'kind-unknown',
-          'It is none of the files that can be brought in: OpenStreetMap data (XML or JSON), GeoJSON, GPX, or a GeoTIFF of heights.',
+          told(({ mapImport }) => mapImport.faults.unknown),
         ),
       ]);
     }
@@ -74,12 +75,17 @@ function textOf(bytes: ArrayBuffer): Result<string, readonly Fault[]> {
   try {
     return succeed(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    return refuse([fault('not-text', 'It is not UTF-8 text. Export it again as UTF-8.')]);
+    return refuse([
+      fault(
+        'not-text',
+        told(({ mapImport }) => mapImport.faults.notText),
+      ),
+    ]);
   }
 }
 
-function fault(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'file', message };
+function fault(code: string, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where: 'file', message });
 }
 
 expose(api);

@@ -1,5 +1,6 @@
 /** One map file being read in a worker of its own, which is ended when the person stops or is done. */
 
+import { told, toldFault } from '../../../core/words/told.ts';
 import { transfer } from 'comlink';
 import type { EditableDocument } from '../../../core/course/document.ts';
 import type { ImportKind } from '../../../core/course/import/proposal.ts';
@@ -30,12 +31,11 @@ export function startMapReader(): MapReader {
 /** Reading ended by itself, most likely for want of memory; whoever stopped it does not look at the answer. */
 function gone(): Result<never, readonly Fault[]> {
   return refuse([
-    {
+    toldFault({
       severity: 'error',
       code: 'reading-ended',
-      where: 'the file',
-      message:
-        'Reading it broke off, most likely because it takes more memory than there is. Cut it down to the course and bring it in again; nothing was changed.',
-    },
+      where: told(({ mapImport }) => mapImport.faults.file),
+      message: told(({ mapImport }) => mapImport.faults.ended),
+    }),
   ]);
 }

@@ -2,8 +2,7 @@
 
 import { countWords } from '../../../core/course/edits/words.ts';
 import type { ImportProposal } from '../../../core/course/import/proposal.ts';
-import { KIND_WORDS } from '../../../core/course/feature-kind.ts';
-import { countText } from '../../state/measures.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** Lines of one sort beyond which the rest is only counted. */
 const MOST_LINES = 12;
@@ -17,16 +16,17 @@ export function ProposalReport({
   readonly proposal: ImportProposal;
   readonly isDone: boolean;
 }) {
+  const words = useWords();
   const { features, counts, assigned, unassigned, leftOut, notes, sources, replaces } = proposal;
   const nearby = assigned.filter(({ by }) => by === 'nearness').length;
   return (
-    <section class="import-report" aria-label="What the file brings">
+    <section class="import-report" aria-label={words.mapImport.report.name}>
       <h3>
         {isDone
-          ? `Taken in from ${file}`
+          ? words.mapImport.report.takenIn({ file })
           : features.length === 0
-            ? `${file} brings nothing`
-            : `${file} brings`}
+            ? words.mapImport.report.nothing({ file })
+            : words.mapImport.report.brings({ file })}
       </h3>
       {counts.length > 0 && (
         <ul>
@@ -36,34 +36,37 @@ export function ProposalReport({
         </ul>
       )}
       {replaces.length > 0 && (
-        <p>{countText(replaces.length, 'feature', 'features')} of an earlier import make room for them.</p>
-      )}
-      {assigned.length > 0 && (
         <p>
-          Put to holes: {assigned.length - nearby} by their number, {nearby} by nearness.
+          {words.mapImport.report.makeRoom({
+            features: words.mapImport.report.features({ count: replaces.length }),
+          })}
         </p>
       )}
+      {assigned.length > 0 && (
+        <p>{words.mapImport.report.putToHoles({ byNumber: assigned.length - nearby, byNearness: nearby })}</p>
+      )}
       <Lines
-        title="Put to no hole"
+        title={words.mapImport.report.noHole}
         lines={unassigned.map(({ feature, why }) => {
           const { kind, origin } = features[feature]!;
-          return `${KIND_WORDS[kind]} (${origin}): ${why}`;
+          return `${words.features.kinds[kind]} (${origin}): ${why}`;
         })}
       />
       <Lines
-        title="Left out"
+        title={words.mapImport.report.leftOut}
         lines={leftOut.map(
           ({ what, why, count, examples }) =>
             `${count} × ${what}: ${why} (${examples.join(', ')}${count > examples.length ? ', …' : ''})`,
         )}
       />
-      <Lines title="To know" lines={notes} />
-      <Lines title="To be named as sources" lines={sources} />
+      <Lines title={words.mapImport.report.toKnow} lines={notes} />
+      <Lines title={words.mapImport.report.sources} lines={sources} />
     </section>
   );
 }
 
 function Lines({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
+  const words = useWords();
   if (lines.length === 0) return null;
   return (
     <>
@@ -72,7 +75,9 @@ function Lines({ title, lines }: { readonly title: string; readonly lines: reado
         {lines.slice(0, MOST_LINES).map((line, i) => (
           <li key={i}>{line}</li>
         ))}
-        {lines.length > MOST_LINES && <li>and {lines.length - MOST_LINES} more</li>}
+        {lines.length > MOST_LINES && (
+          <li>{words.mapImport.report.more({ count: lines.length - MOST_LINES })}</li>
+        )}
       </ul>
     </>
   );

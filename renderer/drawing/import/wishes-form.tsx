@@ -7,6 +7,7 @@ import type { MappingSuggestions, SuggestedProperty } from '../../../core/course
 import { KIND_RULES } from '../../../core/course/schema.ts';
 import { KIND_CARDS } from '../kinds.ts';
 import type { ImportWishes, LookedAt } from './import-worker.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Props {
   readonly looked: LookedAt;
@@ -15,13 +16,14 @@ interface Props {
 }
 
 export function WishesForm({ looked, wishes, change }: Props) {
+  const words = useWords();
   switch (looked.kind) {
     case 'osm':
       return null;
     case 'gpx':
       return (
         <div class="value-field">
-          <label for="import-tracks">Tracks go round</label>
+          <label for="import-tracks">{words.mapImport.wishes.tracks}</label>
           <select
             id="import-tracks"
             value={wishes.trackKind ?? ''}
@@ -30,10 +32,10 @@ export function WishesForm({ looked, wishes, change }: Props) {
               change({ ...wishes, trackKind: kind });
             }}
           >
-            <option value="">what their names say</option>
-            {KIND_CARDS.filter(({ drawnAs }) => drawnAs !== 'point').map(({ kind, words }) => (
+            <option value="">{words.mapImport.wishes.byName}</option>
+            {KIND_CARDS.filter(({ drawnAs }) => drawnAs !== 'point').map(({ kind }) => (
               <option key={kind} value={kind}>
-                {words}
+                {words.drawing.kinds[kind]}
               </option>
             ))}
           </select>
@@ -49,6 +51,7 @@ export function WishesForm({ looked, wishes, change }: Props) {
 }
 
 function SpacingField({ wishes, change }: Omit<Props, 'looked'>) {
+  const words = useWords();
   const [text, setText] = useState(String(wishes.spacingM));
   return (
     <form
@@ -59,7 +62,7 @@ function SpacingField({ wishes, change }: Omit<Props, 'looked'>) {
       }}
     >
       <label>
-        One level every{' '}
+        {words.mapImport.wishes.levelEvery}{' '}
         <input
           type="text"
           inputMode="decimal"
@@ -70,7 +73,7 @@ function SpacingField({ wishes, change }: Omit<Props, 'looked'>) {
         m
       </label>
       <button type="submit" class="small-button">
-        Work out again
+        {words.mapImport.wishes.again}
       </button>
     </form>
   );
@@ -85,6 +88,7 @@ function MappingForm({
   readonly wishes: ImportWishes;
   readonly change: (wishes: ImportWishes) => void;
 }) {
+  const words = useWords();
   const id = useId();
   const { properties } = suggestions;
   const inUse = wishes.mappings[0]?.property ?? '';
@@ -94,11 +98,11 @@ function MappingForm({
     <>
       {suggestions.tagged > 0 && (
         <p class="faint">
-          {suggestions.tagged} of {suggestions.features} features say themselves what they are.
+          {words.mapImport.wishes.tagged({ tagged: suggestions.tagged, features: suggestions.features })}
         </p>
       )}
       <div class="value-field">
-        <label for={`${id}-property`}>What it is stands in</label>
+        <label for={`${id}-property`}>{words.mapImport.wishes.standsIn}</label>
         <select
           id={`${id}-property`}
           value={chosen}
@@ -109,7 +113,7 @@ function MappingForm({
             change({ ...wishes, mappings: found === undefined ? [] : suggestedFor(found) });
           }}
         >
-          <option value="">tags that are known</option>
+          <option value="">{words.mapImport.wishes.knownTags}</option>
           {properties.map((one) => (
             <option key={one.property} value={one.property}>
               {one.property}
@@ -118,7 +122,7 @@ function MappingForm({
         </select>
       </div>
       <div class="value-field">
-        <label for={`${id}-hole`}>Hole number is in</label>
+        <label for={`${id}-hole`}>{words.mapImport.wishes.holeIn}</label>
         <select
           id={`${id}-hole`}
           value={wishes.holeProperty ?? ''}
@@ -142,14 +146,14 @@ function MappingForm({
       </div>
       {property !== undefined && (
         <table class="tee-table mapping-table">
-          <caption class="unseen">Which value of {property.property} is drawn as which kind</caption>
+          <caption class="unseen">{words.mapImport.wishes.caption({ property: property.property })}</caption>
           <thead>
             <tr>
-              <th scope="col">Value</th>
+              <th scope="col">{words.mapImport.wishes.value}</th>
               <th scope="col" class="number">
-                Times
+                {words.mapImport.wishes.times}
               </th>
-              <th scope="col">Drawn as</th>
+              <th scope="col">{words.mapImport.wishes.drawnAs}</th>
             </tr>
           </thead>
           <tbody>
@@ -159,7 +163,7 @@ function MappingForm({
                 <td class="number">{count}</td>
                 <td>
                   <select
-                    aria-label={`${value} is drawn as`}
+                    aria-label={words.mapImport.wishes.isDrawnAs({ value })}
                     value={wishes.mappings.find((one) => one.value === value)?.kind ?? ''}
                     onChange={(event) => {
                       const kind = kindOfValue(event.currentTarget.value);
@@ -168,12 +172,12 @@ function MappingForm({
                       change({ ...wishes, mappings: [...others, ...own] });
                     }}
                   >
-                    <option value="">left out</option>
+                    <option value="">{words.mapImport.wishes.leftOut}</option>
                     {KIND_CARDS.filter(({ kind }) =>
                       geometryTypes.some((type) => KIND_RULES[kind].geometry.includes(type)),
-                    ).map(({ kind, words }) => (
+                    ).map(({ kind }) => (
                       <option key={kind} value={kind}>
-                        {words}
+                        {words.drawing.kinds[kind]}
                       </option>
                     ))}
                   </select>

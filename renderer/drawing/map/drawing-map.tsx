@@ -13,10 +13,12 @@ import { EmptyCourse } from '../panels/empty-course.tsx';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { DrawingStage } from './drawing-stage.ts';
 import { ZoomButtons } from '../../map/zoom-buttons.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 const M_PER_YARD = 0.9144;
 
 export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
+  const words = useWords();
   const desk = useDesk();
   const theme = usePageTheme();
   const themeNow = useRef(theme);
@@ -49,7 +51,7 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
         ref={place}
         tabIndex={0}
         role="application"
-        aria-label="Map to draw on. Arrow keys move the cross-hair, Enter places, Escape stops; ? lists all keys."
+        aria-label={words.drawing.map.name}
       />
       <div class="map-controls">
         <ZoomButtons
@@ -57,11 +59,8 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
           fit={() => stage()?.fit()}
           keys={{ nearer: '+', farther: '−', whole: '0' }}
         />
-        <div class="map-switches" role="group" aria-label="How drawing works">
-          <label
-            class="switch"
-            title="New places catch on corners and sides nearby (K). Hold Ctrl to leave it out once."
-          >
+        <div class="map-switches" role="group" aria-label={words.drawing.map.how}>
+          <label class="switch" title={words.drawing.map.catchTitle}>
             <input
               type="checkbox"
               checked={catching}
@@ -69,11 +68,11 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
                 desk.store.dispatch({ type: 'catching-set', on: event.currentTarget.checked })
               }
             />
-            Catch on neighbours
+            {words.drawing.map.catch}
           </label>
           <GridSwitch />
           <button type="button" class="link-button" onClick={showKeys}>
-            Keys
+            {words.drawing.map.keys}
           </button>
         </div>
       </div>
@@ -92,6 +91,7 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
 }
 
 function GridSwitch() {
+  const words = useWords();
   const desk = useDesk();
   const on = useDrawing(({ gridM }) => gridM !== null);
   const units = useApp((state) => state.settings.units);
@@ -105,7 +105,7 @@ function GridSwitch() {
           desk.store.dispatch({ type: 'grid-set', gridM });
         }}
       />
-      Grid
+      {words.drawing.map.grid}
     </label>
   );
 }

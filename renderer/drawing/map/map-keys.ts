@@ -210,7 +210,10 @@ export function listenForKeys(stage: DrawingStage): () => void {
     const at = placeOfCorner(history.document, next);
     if (at !== null) stage.keepInSight(at);
     desk.say(
-      `Corner ${corners.findIndex((one) => sameCorner(one, next)) + 1} of ${corners.length} is chosen.`,
+      desk.words().drawing.map.corner({
+        number: corners.findIndex((one) => sameCorner(one, next)) + 1,
+        total: corners.length,
+      }),
     );
   };
 

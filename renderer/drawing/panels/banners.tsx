@@ -2,12 +2,12 @@
 
 import { useState } from 'preact/hooks';
 import type { VNode } from 'preact';
-import { countText } from '../../state/measures.ts';
 import { useTools } from '../../state/use-app.ts';
 import { isUnsaved } from '../selectors.ts';
 import { copyCourse } from '../files/new-course.ts';
 import type { Recovered } from '../files/recover.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function Banners() {
   const file = useDrawing((state) => state.file);
@@ -28,7 +28,7 @@ export function Banners() {
 }
 
 function Banner({
-  words,
+  words: phrase,
   tone,
   children,
 }: {
@@ -38,25 +38,33 @@ function Banner({
 }) {
   return (
     <section class={`banner banner-${tone}`} role={tone === 'warn' ? 'alert' : 'status'}>
-      <p>{words}</p>
+      <p>{phrase}</p>
       {children !== undefined && <div class="banner-acts">{children}</div>}
     </section>
   );
 }
 
-function LookingOnly({ why, words }: { readonly why: 'demo' | 'held' | 'trouble'; readonly words: string }) {
+function LookingOnly({
+  why,
+  words: phrase,
+}: {
+  readonly why: 'demo' | 'held' | 'trouble';
+  readonly words: string;
+}) {
+  const words = useWords();
   const desk = useDesk();
-  if (why === 'demo') return <CopyToEdit words={words} />;
+  if (why === 'demo') return <CopyToEdit words={phrase} />;
   return (
-    <Banner tone="warn" words={words}>
+    <Banner tone="warn" words={phrase}>
       <button type="button" class="small-button" onClick={() => void desk.files.claimAgain()}>
-        Try again
+        {words.courseFile.tryAgain}
       </button>
     </Banner>
   );
 }
 
-function CopyToEdit({ words }: { readonly words: string }) {
+function CopyToEdit({ words: phrase }: { readonly words: string }) {
+  const words = useWords();
   const tools = useTools();
   const desk = useDesk();
   const [busy, setBusy] = useState(false);
@@ -67,15 +75,15 @@ function CopyToEdit({ words }: { readonly words: string }) {
     const refused = await copyCourse(
       tools,
       document,
-      `${typeof name === 'string' ? name : 'Course'}, my copy`,
+      words.courseFile.myCopy({ name: typeof name === 'string' ? name : words.courseFile.course }),
     );
     setBusy(false);
     if (refused !== null) desk.say(refused, 'refusal');
   };
   return (
-    <Banner tone="quiet" words={words}>
+    <Banner tone="quiet" words={phrase}>
       <button type="button" class="small-button" disabled={busy} onClick={() => void copy()}>
-        {busy ? 'Copying …' : 'Make a copy to edit'}
+        {busy ? words.courseFile.copying : words.courseFile.copyToEdit}
       </button>
     </Banner>
   );
@@ -84,6 +92,7 @@ function CopyToEdit({ words }: { readonly words: string }) {
 const MOST_NAMES = 4;
 
 function LostWork({ recovered }: { readonly recovered: Recovered }) {
+  const words = useWords();
   const desk = useDesk();
   const { names, difference, document, why, lastAt } = recovered;
   const when = new Date(lastAt).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
@@ -94,32 +103,37 @@ function LostWork({ recovered }: { readonly recovered: Recovered }) {
   ] as const;
   const told = parts
     .filter(([count]) => count > 0)
-    .map(([count, what]) => `${countText(count, 'thing', 'things')} ${what}`);
+    .map(([count, what]) => words.courseFile.lost[what]({ count }));
   const last = names.slice(-MOST_NAMES).reverse();
   return (
-    <section class="banner banner-warn" role="alertdialog" aria-label="Unsaved work was found">
+    <section class="banner banner-warn" role="alertdialog" aria-label={words.courseFile.lost.name}>
       <p>
-        <strong>Work of {when} was not saved.</strong>{' '}
+        <strong>{words.courseFile.lost.title({ when })}</strong>{' '}
         {document === null
           ? why
-          : `It would bring back: ${told.length === 0 ? 'the course’s notes' : told.join(', ')}.`}
+          : words.courseFile.lost.wouldBring({
+              what: told.length === 0 ? words.courseFile.lost.notes : told.join(', '),
+            })}
         {document !== null && why !== null && ` ${why}`}
       </p>
       {last.length > 0 && (
         <p class="faint">
-          {countText(names.length, 'change', 'changes')}, the last: {last.join('; ')}
-          {names.length > last.length ? ' …' : ''}
+          {words.courseFile.lost.last({
+            changes: words.courseFile.lost.changes({ count: names.length }),
+            names: last.join('; '),
+            more: names.length > last.length ? ' …' : '',
+          })}
         </p>
       )}
       <div class="banner-acts">
         {document !== null && (
           <button type="button" class="main-button" onClick={() => void desk.files.bringBack(recovered)}>
-            Bring it back
+            {words.courseFile.lost.bringBack}
           </button>
         )}
         {recovered.lastNumber > 0 && (
           <button type="button" class="small-button" onClick={() => void desk.files.giveUp(recovered)}>
-            Give it up for good
+            {words.courseFile.lost.giveUp}
           </button>
         )}
       </div>
@@ -128,31 +142,31 @@ function LostWork({ recovered }: { readonly recovered: Recovered }) {
 }
 
 function ChangedOnDisk({ name }: { readonly name: string }) {
+  const words = useWords();
   const desk = useDesk();
   const unsaved = useDrawing(isUnsaved);
-  const words = unsaved
-    ? `${name} was changed by another program, and you have changes that are not saved. Saving by itself waits until you choose.`
-    : `${name} was changed by another program.`;
+  const phrase = unsaved ? words.courseFile.changedUnsaved({ name }) : words.courseFile.changed({ name });
   return (
-    <Banner tone="warn" words={words}>
+    <Banner tone="warn" words={phrase}>
       <>
         <button type="button" class="small-button" onClick={() => void desk.files.readAgain()}>
-          {unsaved ? 'Take the other version; mine is given up' : 'Read it again'}
+          {unsaved ? words.courseFile.takeOther : words.courseFile.readAgain}
         </button>
         <button type="button" class="small-button" onClick={() => void desk.files.saveOver()}>
-          Keep mine and save over it
+          {words.courseFile.keepMine}
         </button>
       </>
     </Banner>
   );
 }
 
-function Trouble({ words }: { readonly words: string }) {
+function Trouble({ words: phrase }: { readonly words: string }) {
+  const words = useWords();
   const desk = useDesk();
   return (
-    <Banner tone="warn" words={words}>
+    <Banner tone="warn" words={phrase}>
       <button type="button" class="small-button" onClick={() => void desk.files.save()}>
-        Try to save now
+        {words.courseFile.trySave}
       </button>
     </Banner>
   );

@@ -2,18 +2,19 @@
 
 import { featureById } from '../../../core/course/document.ts';
 import { featureWords } from '../../../core/course/edits/words.ts';
-import { countText } from '../../state/measures.ts';
 import { mendingOf } from '../checks/mend.ts';
 import type { CourseFault } from '../../../core/course/report.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { shapeOf } from '../shapes.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function ChecksPanel() {
+  const words = useWords();
   const report = useDrawing((state) => state.report);
   const hasFile = useDrawing(({ file }) => file !== null);
-  if (!hasFile) return <p class="panel-part">Open a course: it is checked as you draw.</p>;
-  if (report === null) return <p class="panel-part">Looking …</p>;
+  if (!hasFile) return <p class="panel-part">{words.drawing.checks.open}</p>;
+  if (report === null) return <p class="panel-part">{words.drawing.looking}</p>;
   const { faults, completeness } = report;
   const unready = completeness.holes.filter(({ missing }) =>
     missing.some(({ weight }) => weight === 'stops'),
@@ -21,12 +22,12 @@ export function ChecksPanel() {
   return (
     <>
       <div class="panel-part">
-        <h2>{faults.length === 0 ? 'No fault found' : countText(faults.length, 'fault', 'faults')}</h2>
-        <p class="faint">
+        <h2>
           {faults.length === 0
-            ? 'Outlines, numbers and places are looked through at every change.'
-            : 'A line leads to its place on the map.'}
-        </p>
+            ? words.drawing.checks.none
+            : words.drawing.checks.faults({ count: faults.length })}
+        </h2>
+        <p class="faint">{faults.length === 0 ? words.drawing.checks.how : words.drawing.checks.lines}</p>
         <ul class="plain-list fault-list">
           {faults.map((fault, i) => (
             <FaultLine key={`${fault.code}-${fault.feature ?? ''}-${i}`} fault={fault} />
@@ -34,10 +35,16 @@ export function ChecksPanel() {
         </ul>
       </div>
       <div class="panel-part">
-        <h3>Ready to plan</h3>
+        <h3>{words.drawing.checks.ready}</h3>
         <p>
-          {completeness.holes.length - unready.length} of {completeness.holes.length} holes can be planned
-          {unready.length === 0 ? '.' : `; not yet: ${unready.map(({ hole }) => hole).join(', ')}.`}
+          {words.drawing.checks.readyCount({
+            ready: completeness.holes.length - unready.length,
+            total: completeness.holes.length,
+            rest:
+              unready.length === 0
+                ? '.'
+                : words.drawing.checks.notYet({ holes: unready.map(({ hole }) => hole).join(', ') }),
+          })}
         </p>
         <ReadyList />
       </div>
@@ -46,12 +53,13 @@ export function ChecksPanel() {
 }
 
 function FaultLine({ fault }: { readonly fault: CourseFault }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const feature = useDrawing(({ history }) =>
     fault.feature === null ? undefined : featureById(history.document, fault.feature),
   );
-  const mend = mendingOf(fault);
+  const mend = mendingOf(fault, words);
   const where = feature === undefined ? fault.where : featureWords(feature);
   const show = (): void => {
     if (feature === undefined) return;
@@ -63,7 +71,7 @@ function FaultLine({ fault }: { readonly fault: CourseFault }) {
     <li data-fault={fault.code}>
       <button type="button" class="fault-place" disabled={feature === undefined} onClick={show}>
         {where}
-        {fault.severity === 'warning' && <span class="tag">can be lived with</span>}
+        {fault.severity === 'warning' && <span class="tag">{words.drawing.checks.bearable}</span>}
       </button>
       <p>{fault.message}</p>
       {mend !== null && (
@@ -81,6 +89,7 @@ function FaultLine({ fault }: { readonly fault: CourseFault }) {
 }
 
 function ReadyList() {
+  const words = useWords();
   const desk = useDesk();
   const holes = useDrawing(({ report }) => report?.completeness.holes ?? NONE);
   const lacking = holes.filter(({ missing }) => missing.length > 0);
@@ -97,9 +106,11 @@ function ReadyList() {
               desk.stage.current?.fitHole(hole);
             }}
           >
-            Hole {hole}
+            {words.drawing.hole.title({ hole })}
           </button>{' '}
-          {countText(missing.length, 'thing is', 'things are')} missing
+          {words.drawing.checks.missing({
+            things: words.drawing.checks.thingsMissing({ count: missing.length }),
+          })}
         </li>
       ))}
     </ul>

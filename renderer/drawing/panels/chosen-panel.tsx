@@ -1,5 +1,6 @@
 /** What is chosen: its kind, its properties, its size, what can be done with it. */
 
+import type { Words } from '../../../core/words/words.ts';
 import { type DocumentFeature, kindOf, propertiesOf } from '../../../core/course/document.ts';
 import { removeFeatures } from '../../../core/course/edits/remove-features.ts';
 import { setKind } from '../../../core/course/edits/set-kind.ts';
@@ -23,18 +24,17 @@ import { CornerFields } from './corner-fields.tsx';
 import { ShapeActs } from './shape-acts.tsx';
 import { TeeColourField } from './tee-colour-field.tsx';
 import { ValueField } from './value-field.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function ChosenPanel() {
+  const words = useWords();
   const features = useDrawing(chosenFeatures);
   const [only] = features;
   if (only === undefined) {
     return (
       <div class="panel-part">
-        <h2>Nothing is chosen</h2>
-        <p>
-          Click on something on the map or in the list of all that is drawn. Shift adds more to what is
-          chosen.
-        </p>
+        <h2>{words.drawing.chosen.nothing}</h2>
+        <p>{words.drawing.chosen.how}</p>
       </div>
     );
   }
@@ -48,6 +48,7 @@ export function ChosenPanel() {
 }
 
 function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const units = useApp((state) => state.settings.units);
@@ -56,10 +57,10 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
   return (
     <div class="panel-part">
       <h2 class="sentence">{featureWords(feature)}</h2>
-      <p class="faint">{sizeText(feature, units)}</p>
+      <p class="faint">{sizeText(feature, units, words)}</p>
       <KindField features={[feature]} kind={kind ?? null} />
       {kind !== undefined &&
-        fieldsOf(kind, units).map((field) => (
+        fieldsOf(kind, units, words).map((field) => (
           <ValueField
             key={`${feature.id}-${field.key}`}
             name={field.words}
@@ -68,7 +69,9 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
             disabled={!editable}
             {...(field.unit === undefined ? {} : { unit: field.unit })}
             {...(field.choices === undefined ? {} : { choices: field.choices })}
-            {...(field.standard === undefined ? {} : { placeholder: `${field.standard} taken` })}
+            {...(field.standard === undefined
+              ? {}
+              : { placeholder: words.drawing.chosen.taken({ value: field.standard }) })}
             take={(text) =>
               desk.attempt((document) =>
                 setProperties(document, [feature.id], { [field.key]: typedValue(field, text, units) }),
@@ -83,6 +86,7 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
 }
 
 function SeveralChosen({ features }: { readonly features: readonly DocumentFeature[] }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const kinds = new Set(features.map(kindOf));
@@ -92,11 +96,11 @@ function SeveralChosen({ features }: { readonly features: readonly DocumentFeatu
       <h2>{featuresWords(features)}</h2>
       <KindField features={features} kind={kinds.size === 1 ? (kind ?? null) : null} />
       <ValueField
-        name="Hole of all"
+        name={words.drawing.chosen.holeOfAll}
         value=""
         numeric
         disabled={!editable}
-        placeholder="as they are"
+        placeholder={words.drawing.chosen.asTheyAre}
         take={(text) => {
           const ids = features.map(({ id }) => id);
           desk.attempt((document) => setProperties(document, ids, { ref: text.trim() }));
@@ -115,6 +119,7 @@ function KindField({
   readonly features: readonly DocumentFeature[];
   readonly kind: FeatureKind | null;
 }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const types = features.map((feature) => geometryOf(feature)?.type);
@@ -123,7 +128,7 @@ function KindField({
   );
   return (
     <div class="value-field">
-      <label for="chosen-kind">Kind</label>
+      <label for="chosen-kind">{words.drawing.chosen.kind}</label>
       <select
         id="chosen-kind"
         value={kind ?? ''}
@@ -136,10 +141,14 @@ function KindField({
             select.value = kind ?? '';
         }}
       >
-        {kind === null && <option value="">{features.length > 1 ? 'several' : 'not known'}</option>}
+        {kind === null && (
+          <option value="">
+            {features.length > 1 ? words.drawing.chosen.several : words.drawing.chosen.notKnown}
+          </option>
+        )}
         {fitting.map((card) => (
           <option key={card.kind} value={card.kind}>
-            {card.words}
+            {words.drawing.kinds[card.kind]}
           </option>
         ))}
       </select>
@@ -148,6 +157,7 @@ function KindField({
 }
 
 function Removing({ features }: { readonly features: readonly DocumentFeature[] }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   return (
@@ -161,29 +171,41 @@ function Removing({ features }: { readonly features: readonly DocumentFeature[] 
           if (desk.attempt((document) => removeFeatures(document, ids))) desk.stage.current?.element.focus();
         }}
       >
-        Remove {features.length === 1 ? 'it' : `all ${features.length}`}
+        {words.drawing.chosen.remove({
+          which:
+            features.length === 1
+              ? words.drawing.chosen.it
+              : words.drawing.chosen.all({ count: features.length }),
+        })}
       </button>
     </div>
   );
 }
 
-function sizeText(feature: DocumentFeature, units: Units): string {
+function sizeText(feature: DocumentFeature, units: Units, words: Words): string {
   const geometry = geometryOf(feature);
-  if (geometry === undefined) return 'Its shape cannot be read.';
+  if (geometry === undefined) return words.drawing.chosen.unreadable;
   const way = (points: readonly (readonly [number, number, ...unknown[]])[]): number =>
     polylineLengthM(points.map(([lon, lat]): LonLat => [lon, lat]));
   switch (geometry.type) {
     case 'Point':
-      return 'One place';
+      return words.drawing.chosen.onePlace;
     case 'LineString':
-      return `${lengthText(way(geometry.coordinates), units)} long, ${geometry.coordinates.length} points`;
+      return words.drawing.chosen.lineSize({
+        length: lengthText(way(geometry.coordinates), units),
+        points: geometry.coordinates.length,
+      });
     case 'Polygon':
     case 'MultiPolygon': {
       const polygons = polygonsOfGeometry(geometry);
       const area = polygons.reduce((sum, rings) => sum + areaM2(rings), 0);
       const round = polygons.reduce((sum, [outer]) => sum + (outer === undefined ? 0 : way(outer)), 0);
       const corners = polygons.flat().reduce((sum, ring) => sum + ring.length - 1, 0);
-      return `${areaText(area, units)}, ${lengthText(round, units)} round it, ${corners} corners`;
+      return words.drawing.chosen.areaSize({
+        area: areaText(area, units, words),
+        round: lengthText(round, units),
+        corners,
+      });
     }
   }
 }

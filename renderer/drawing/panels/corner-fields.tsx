@@ -7,8 +7,10 @@ import { mayEdit } from '../drawing-state.ts';
 import { placeOfCorner } from '../map/map-keys.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { ValueField } from './value-field.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function CornerFields({ feature }: { readonly feature: DocumentFeature }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const chosen = useDrawing((state) => state.corner);
@@ -25,7 +27,7 @@ export function CornerFields({ feature }: { readonly feature: DocumentFeature })
   const take = (which: 'lon' | 'lat', text: string): boolean => {
     const degrees = Number(text.trim().replace(',', '.'));
     if (text.trim() === '' || !Number.isFinite(degrees)) {
-      desk.say('Write degrees with a decimal point, such as 52.370216.', 'refusal');
+      desk.say(words.drawing.chosen.writeDegrees, 'refusal');
       return false;
     }
     return desk.attempt((now) =>
@@ -34,9 +36,11 @@ export function CornerFields({ feature }: { readonly feature: DocumentFeature })
   };
   return (
     <fieldset class="corner-fields">
-      <legend>{isPoint ? 'Place' : `Corner ${corner.vertex + 1}`}</legend>
+      <legend>
+        {isPoint ? words.drawing.chosen.place : words.drawing.chosen.corner({ number: corner.vertex + 1 })}
+      </legend>
       <ValueField
-        name="Latitude"
+        name={words.drawing.chosen.latitude}
         value={lat.toFixed(8)}
         numeric
         unit="°"
@@ -44,7 +48,7 @@ export function CornerFields({ feature }: { readonly feature: DocumentFeature })
         take={(text) => take('lat', text)}
       />
       <ValueField
-        name="Longitude"
+        name={words.drawing.chosen.longitude}
         value={lon.toFixed(8)}
         numeric
         unit="°"

@@ -10,8 +10,10 @@ import { KeptCopies } from './kept-copies.tsx';
 import { NewCourseForm } from './new-course-form.tsx';
 import { SandField } from './sand-field.tsx';
 import { ValueField } from './value-field.tsx';
+import { useWords } from '../../state/use-words.ts';
 
 export function CoursePanel() {
+  const words = useWords();
   const token = useDrawing(({ file }) => file?.entry.token ?? null);
   return (
     <>
@@ -25,7 +27,7 @@ export function CoursePanel() {
         </>
       )}
       <details class="panel-part" open={token === null}>
-        <summary>Begin another course</summary>
+        <summary>{words.courseFile.beginAnother}</summary>
         <NewCourseForm />
       </details>
     </>
@@ -33,6 +35,7 @@ export function CoursePanel() {
 }
 
 function CourseWords() {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const header = useDrawing(({ history }) => history.document.holewright);
@@ -41,23 +44,21 @@ function CourseWords() {
   const shown = (key: string): string => (typeof header[key] === 'string' ? header[key] : '');
   return (
     <div class="panel-part">
-      <h2>The course</h2>
+      <h2>{words.drawing.course.title}</h2>
       <ValueField
-        name="Name"
+        name={words.drawing.name}
         value={shown('courseName')}
         disabled={!editable}
         take={(courseName) => desk.attempt((document) => setCourse(document, { courseName }))}
       />
       <ValueField
-        name="Notes"
+        name={words.drawing.course.notes}
         value={shown('notes')}
         disabled={!editable}
         take={(notes) => desk.attempt((document) => setCourse(document, { notes }))}
       />
       <SandField sand={shown('sand')} disabled={!editable} />
-      <p class="faint">
-        {name}: {count} things drawn
-      </p>
+      <p class="faint">{words.drawing.course.count({ name, count })}</p>
     </div>
   );
 }

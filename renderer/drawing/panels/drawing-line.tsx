@@ -1,7 +1,7 @@
 /** Along the lower edge of the map: what to do next, what was done, and how long and large the sketch is. */
 
+import type { Words } from '../../../core/words/words.ts';
 import { geometryOf, kindOf } from '../../../core/course/document.ts';
-import { KIND_WORDS } from '../../../core/course/feature-kind.ts';
 import { measureDrawing } from '../../../core/course/edits/measure.ts';
 import { lengthText } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
@@ -11,9 +11,11 @@ import { cardOf } from '../kinds.ts';
 import { holeForNew, sketchedAs } from '../sketching.ts';
 import { chosenFeatures } from '../selectors.ts';
 import { useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function DrawingLine() {
-  const hint = useDrawing(hintFor);
+  const words = useWords();
+  const hint = useDrawing((state) => hintFor(state, words));
   const said = useDrawing((state) => state.said);
   return (
     <div class="drawing-line">
@@ -26,54 +28,47 @@ export function DrawingLine() {
   );
 }
 
-function hintFor(state: DrawingState): string {
+function hintFor(state: DrawingState, words: Words): string {
   const { mode, sketch } = state;
   switch (mode.do) {
     case 'point':
       return mode.words;
     case 'cut':
-      return sketch.length === 0
-        ? 'Click a line right across the area, from outside to outside.'
-        : 'Click on; Enter or a double click cuts.';
+      return sketch.length === 0 ? words.drawing.hint.cut : words.drawing.hint.cutOn;
     case 'hollow':
-      return sketch.length < 3
-        ? 'Click round what is to be left out.'
-        : 'Enter, or a click on the first corner, cuts it out.';
+      return sketch.length < 3 ? words.drawing.hint.hollow : words.drawing.hint.hollowOn;
     case 'draw': {
-      const { drawnAs, words } = cardOf(mode.kind);
+      const { drawnAs } = cardOf(mode.kind);
+      const phrase = words.drawing.kinds[mode.kind];
       const hole = holeForNew(state, mode.kind);
-      const what = hole === null ? words : `${words}, hole ${hole}`;
-      if (drawnAs === 'point') return `${what}: click where it is.`;
+      const what = hole === null ? phrase : words.drawing.hint.onHole({ what: phrase, hole });
+      if (drawnAs === 'point') return words.drawing.hint.point({ what });
       if (drawnAs === 'arrow')
         return sketch.length === 0
-          ? `${what}: click on the green where you saw it fall.`
-          : `${what}: click downhill of it, then type how much it falls.`;
+          ? words.drawing.hint.arrow({ what })
+          : words.drawing.hint.arrowOn({ what });
       if (drawnAs === 'line') {
-        const from = mode.kind === 'hole' ? 'from the rearmost tee to the middle of the green' : 'along it';
+        const from = mode.kind === 'hole' ? words.drawing.hint.fromTee : words.drawing.hint.along;
         return sketch.length < 2
-          ? `${what}: click ${from}.`
-          : `${what}: click on; Enter or a double click ends it.`;
+          ? words.drawing.hint.line({ what, from })
+          : words.drawing.hint.lineOn({ what });
       }
-      return sketch.length < 3
-        ? `${what}: click round its edge.`
-        : `${what}: click on; Enter or a click on the first corner closes it.`;
+      return sketch.length < 3 ? words.drawing.hint.area({ what }) : words.drawing.hint.areaOn({ what });
     }
     case 'choose': {
       const chosen = chosenFeatures(state);
       if (chosen.length === 0) return '';
-      if (chosen.length > 1)
-        return `${chosen.length} things are chosen: drag to move them, Delete removes them.`;
+      if (chosen.length > 1) return words.drawing.hint.several({ count: chosen.length });
       const kind = kindOf(chosen[0]!);
-      const what = kind === undefined ? 'It' : KIND_WORDS[kind];
-      if (geometryOf(chosen[0]!)?.type === 'Point') return `${what}: drag it, or move it with the arrows.`;
-      return state.corner === null
-        ? `${what}: drag corners or all of it; a click on a side’s dot makes a new corner.`
-        : `${what}: arrows move the chosen corner, Delete removes it.`;
+      const what = kind === undefined ? words.drawing.hint.chosenIt : words.drawing.kinds[kind];
+      if (geometryOf(chosen[0]!)?.type === 'Point') return words.drawing.hint.place({ what });
+      return state.corner === null ? words.drawing.hint.shape({ what }) : words.drawing.hint.corner({ what });
     }
   }
 }
 
 function SketchMeasures() {
+  const words = useWords();
   const sketch = useDrawing((state) => state.sketch);
   const cursor = useDrawing((state) => state.cursor);
   const mode = useDrawing((state) => state.mode);
@@ -88,15 +83,16 @@ function SketchMeasures() {
   return (
     <p class="sketch-measures">
       <span>
-        side <strong>{lengthText(lastSideM, units)}</strong>
+        {words.drawing.measures.side} <strong>{lengthText(lastSideM, units)}</strong>
         {lastBearing !== null && ` ${bearingText(lastBearing)}`}
       </span>
       <span>
-        {drawnAs === 'area' ? 'round it' : 'in all'} <strong>{lengthText(lengthM, units)}</strong>
+        {drawnAs === 'area' ? words.drawing.measures.round : words.drawing.measures.inAll}{' '}
+        <strong>{lengthText(lengthM, units)}</strong>
       </span>
       {drawnAs === 'area' && (
         <span>
-          area <strong>{areaText(areaM2, units)}</strong>
+          {words.drawing.measures.area} <strong>{areaText(areaM2, units, words)}</strong>
         </span>
       )}
     </p>

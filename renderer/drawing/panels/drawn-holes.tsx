@@ -3,12 +3,13 @@
 import { type EditableDocument, geometryOf, propertiesOf } from '../../../core/course/document.ts';
 import { polylineLengthM } from '../../../core/course/ellipsoid.ts';
 import type { LonLat } from '../../../core/course/model.ts';
-import { countText, lengthText, type Units } from '../../state/measures.ts';
+import { lengthText, type Units } from '../../state/measures.ts';
 import { remember } from '../../state/remember.ts';
 import { useApp } from '../../state/use-app.ts';
 import { holesShown, lineOfHole, settledDocument } from '../selectors.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface HoleLine {
   readonly number: number;
@@ -39,6 +40,7 @@ function textOf(value: unknown): string {
 }
 
 export function DrawnHoles() {
+  const words = useWords();
   const desk = useDesk();
   const current = useDrawing(({ hole }) => hole);
   const lines = useDrawing(({ history, hole, file }) => {
@@ -56,9 +58,7 @@ export function DrawnHoles() {
   const total = lines.reduce((sum, { lengthM }) => sum + (lengthM ?? 0), 0);
   return (
     <div class="drawn-holes">
-      {lines.length === 0 && (
-        <p class="empty-words">No hole yet. Open a course above, or begin one under “Course”.</p>
-      )}
+      {lines.length === 0 && <p class="empty-words">{words.drawing.noHoleYet}</p>}
       <ul class="plain-list">
         {lines.map((line) => (
           <li key={line.number}>
@@ -81,9 +81,9 @@ export function DrawnHoles() {
               desk.stage.current?.element.focus({ preventScroll: true });
             }}
           >
-            Add a hole
+            {words.drawing.addHole}
           </button>
-          <span class="faint">{lengthText(total, units)} in all</span>
+          <span class="faint">{words.drawing.inAll({ length: lengthText(total, units) })}</span>
         </div>
       )}
     </div>
@@ -102,6 +102,7 @@ function HoleRow({
   readonly units: Units;
   readonly show: (hole: number) => void;
 }) {
+  const words = useWords();
   const missing = useDrawing(
     ({ report }) => report?.completeness.holes.find(({ hole }) => hole === line.number)?.missing.length ?? 0,
   );
@@ -112,8 +113,8 @@ function HoleRow({
         ?.missing.some(({ weight }) => weight === 'stops') === true,
   );
   const facts = [
-    line.par === '' ? 'par ?' : `par ${line.par}`,
-    ...(line.strokeIndex === '' ? [] : [`SI ${line.strokeIndex}`]),
+    line.par === '' ? words.drawing.parUnknown : words.drawing.par({ par: line.par }),
+    ...(line.strokeIndex === '' ? [] : [words.drawing.strokeIndex({ index: line.strokeIndex })]),
   ].join(' · ');
   return (
     <button
@@ -124,13 +125,15 @@ function HoleRow({
       onClick={() => show(line.number)}
     >
       <span class="hole-number">
-        <span class="unseen">Hole </span>
+        <span class="unseen">{words.drawing.holeWord} </span>
         {line.number}
       </span>
       <span>{facts}</span>
-      <span class="drawn-length">{line.lengthM === null ? 'no line' : lengthText(line.lengthM, units)}</span>
+      <span class="drawn-length">
+        {line.lengthM === null ? words.drawing.noLine : lengthText(line.lengthM, units)}
+      </span>
       <span class={stops ? 'missing-count stops' : 'missing-count'}>
-        {missing === 0 ? '' : stops ? 'not ready' : countText(missing, 'note', 'notes')}
+        {missing === 0 ? '' : stops ? words.drawing.notReady : words.drawing.notes({ count: missing })}
       </span>
     </button>
   );

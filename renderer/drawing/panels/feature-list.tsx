@@ -1,5 +1,6 @@
 /** Everything that is drawn, kind by kind: to be found, chosen, shown and hidden. */
 
+import type { Words } from '../../../core/words/words.ts';
 import { useState } from 'preact/hooks';
 import {
   type DocumentFeature,
@@ -14,6 +15,7 @@ import { KIND_CARDS } from '../kinds.ts';
 import { settledDocument } from '../selectors.ts';
 import { shapeOf } from '../shapes.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 interface Group {
   readonly kind: FeatureKind | null;
@@ -24,55 +26,54 @@ interface Group {
 /** More would only be scrolled past. */
 const MOST_SHOWN = 100;
 
-const groupsOf = remember((document: EditableDocument, search: string): readonly Group[] => {
+const groupsOf = remember((document: EditableDocument, search: string, words: Words): readonly Group[] => {
   const wanted = search.trim().toLowerCase();
   const byKind = new Map<FeatureKind | null, DocumentFeature[]>();
   for (const feature of document.features) {
-    if (wanted !== '' && !wordsFor(feature).toLowerCase().includes(wanted)) continue;
+    if (wanted !== '' && !wordsFor(feature, words).toLowerCase().includes(wanted)) continue;
     const kind = kindOf(feature) ?? null;
     const list = byKind.get(kind);
     if (list === undefined) byKind.set(kind, [feature]);
     else list.push(feature);
   }
   const order = [
-    ...KIND_CARDS.map(({ kind, words }) => ({ kind, words })),
-    { kind: null, words: 'Of no known kind' },
+    ...KIND_CARDS.map(({ kind }) => ({ kind, words: words.drawing.kinds[kind] })),
+    { kind: null, words: words.drawing.list.unknown },
   ];
   return order
-    .map(({ kind, words }) => ({ kind, words, features: byKind.get(kind) ?? [] }))
+    .map(({ kind, words: phrase }) => ({ kind, words: phrase, features: byKind.get(kind) ?? [] }))
     .filter(({ features }) => features.length > 0);
 });
 
 /** `fairway of hole 3 "Upper"`: kind, hole and name, for the list and its search. */
-function wordsFor(feature: DocumentFeature): string {
-  const words = featureWords(feature);
+function wordsFor(feature: DocumentFeature, words: Words): string {
+  const phrase = featureWords(feature, words);
   const { name } = propertiesOf(feature);
-  return typeof name === 'string' && name !== '' && !words.includes(name) ? `${words}, ${name}` : words;
+  return typeof name === 'string' && name !== '' && !phrase.includes(name) ? `${phrase}, ${name}` : phrase;
 }
 
 export function FeatureList() {
+  const words = useWords();
   const desk = useDesk();
   const [search, setSearch] = useState('');
   const document = useDrawing(({ history }) => settledDocument(history));
-  const groups = groupsOf(document, search);
+  const groups = groupsOf(document, search, words);
   return (
     <div class="feature-list">
       <label class="unseen" for="feature-search">
-        Find by kind, hole or name
+        {words.drawing.list.find}
       </label>
       <input
         id="feature-search"
         class="search-field"
         type="search"
-        placeholder="Find: bunker, hole 7 …"
+        placeholder={words.drawing.list.placeholder}
         value={search}
         onInput={(event) => setSearch(event.currentTarget.value)}
       />
       {groups.length === 0 && (
         <p class="empty-words">
-          {search === ''
-            ? 'Nothing is drawn yet. Take up a kind above and click on the map.'
-            : 'Nothing is called that.'}
+          {search === '' ? words.drawing.list.nothing : words.drawing.list.noneCalled}
         </p>
       )}
       {groups.map((group) => (
@@ -94,7 +95,7 @@ export function FeatureList() {
 }
 
 function GroupView({
-  group: { kind, words, features },
+  group: { kind, words: phrase, features },
   isOpen,
   choose,
 }: {
@@ -102,6 +103,7 @@ function GroupView({
   readonly isOpen: boolean;
   readonly choose: (feature: DocumentFeature, adds: boolean) => void;
 }) {
+  const words = useWords();
   const desk = useDesk();
   const hidden = useDrawing(({ hiddenKinds }) => kind !== null && hiddenKinds.has(kind));
   const hiddenFeatures = useDrawing((state) => state.hiddenFeatures);
@@ -115,15 +117,15 @@ function GroupView({
           <input
             type="checkbox"
             checked={!hidden}
-            aria-label={`Show on the map: ${words}`}
-            title={`Show on the map: ${words}`}
+            aria-label={words.drawing.list.show({ what: phrase })}
+            title={words.drawing.list.show({ what: phrase })}
             onChange={(event) =>
               desk.store.dispatch({ type: 'kind-shown', kind, on: event.currentTarget.checked })
             }
           />
         )}
         <button type="button" class="group-name" aria-expanded={shown} onClick={() => setOpened(!opened)}>
-          {words} <span class="faint">{features.length}</span>
+          {phrase} <span class="faint">{features.length}</span>
         </button>
       </div>
       {shown && (
@@ -133,7 +135,7 @@ function GroupView({
               <input
                 type="checkbox"
                 checked={!hiddenFeatures.has(feature.id)}
-                aria-label={`Show on the map: ${wordsFor(feature)}`}
+                aria-label={words.drawing.list.show({ what: wordsFor(feature, words) })}
                 onChange={(event) =>
                   desk.store.dispatch({
                     type: 'feature-shown',
@@ -148,12 +150,12 @@ function GroupView({
                 aria-current={selection.includes(feature.id) ? 'true' : undefined}
                 onClick={(event) => choose(feature, event.shiftKey)}
               >
-                {wordsFor(feature)}
+                {wordsFor(feature, words)}
               </button>
             </li>
           ))}
           {features.length > MOST_SHOWN && (
-            <li class="empty-words">{features.length - MOST_SHOWN} more: narrow the search.</li>
+            <li class="empty-words">{words.drawing.list.more({ count: features.length - MOST_SHOWN })}</li>
           )}
         </ul>
       )}

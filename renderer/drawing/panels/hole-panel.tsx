@@ -25,6 +25,7 @@ import { ValueField } from './value-field.tsx';
 import { useWords } from '../../state/use-words.ts';
 
 export function HolePanel() {
+  const words = useWords();
   const hole = useDrawing((state) => (state.file === null ? null : state.hole));
   const line = useDrawing(({ history, hole: number }) =>
     number === null ? undefined : lineOfHole(history.document, number),
@@ -35,34 +36,27 @@ export function HolePanel() {
   if (hole === null) {
     return (
       <div class="panel-part">
-        <h2>No hole yet</h2>
-        <p>Open a course in the bar above, or begin one under “Course”.</p>
+        <h2>{words.drawing.hole.noneYet}</h2>
+        <p>{words.drawing.hole.open}</p>
       </div>
     );
   }
   return (
     <>
       <div class="panel-part">
-        <h2>Hole {hole}</h2>
-        {line === undefined ? (
-          <p>
-            Draw its line of play first: from the rearmost tee, over each bend, to the middle of the green.
-            Then green, tee and fairway.
-          </p>
-        ) : (
-          <HoleCard hole={hole} line={line} />
-        )}
+        <h2>{words.drawing.hole.title({ hole })}</h2>
+        {line === undefined ? <p>{words.drawing.hole.drawFirst}</p> : <HoleCard hole={hole} line={line} />}
       </div>
       {line !== undefined && <Tees hole={hole} />}
       <div class="panel-part">
-        <h3>Still missing</h3>
+        <h3>{words.drawing.hole.missing}</h3>
         {completeness === null && line === undefined ? (
-          <MissingList missing={[]} hole={hole} empty="The line of play, to begin with." />
+          <MissingList missing={[]} hole={hole} empty={words.drawing.hole.lineFirst} />
         ) : (
           <MissingList
             missing={completeness?.missing ?? []}
             hole={hole}
-            empty={completeness === null ? 'Looking …' : 'Nothing: the hole is complete.'}
+            empty={completeness === null ? words.drawing.looking : words.drawing.hole.complete}
           />
         )}
       </div>
@@ -72,6 +66,7 @@ export function HolePanel() {
 }
 
 function HoleCard({ hole, line }: { readonly hole: number; readonly line: DocumentFeature }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const numbers = useDrawing(({ history, hole: number }) => holesShown(history.document, number));
@@ -98,10 +93,15 @@ function HoleCard({ hole, line }: { readonly hole: number; readonly line: Docume
   };
   return (
     <>
-      <ValueField name="Name" value={shown('name')} disabled={!editable} take={write('name', false)} />
+      <ValueField
+        name={words.drawing.name}
+        value={shown('name')}
+        disabled={!editable}
+        take={write('name', false)}
+      />
       <div class="field-row">
         <ValueField
-          name="Par"
+          name={words.drawing.hole.par}
           value={shown('par')}
           numeric
           disabled={!editable}
@@ -109,7 +109,7 @@ function HoleCard({ hole, line }: { readonly hole: number; readonly line: Docume
           take={write('par', true)}
         />
         <ValueField
-          name="Stroke index"
+          name={words.drawing.hole.strokeIndex}
           value={shown('handicap')}
           numeric
           disabled={!editable}
@@ -118,7 +118,7 @@ function HoleCard({ hole, line }: { readonly hole: number; readonly line: Docume
       </div>
       <div class="field-row">
         <ValueField
-          name="Number"
+          name={words.drawing.hole.number}
           value={String(hole)}
           numeric
           disabled={!editable}
@@ -136,7 +136,7 @@ function HoleCard({ hole, line }: { readonly hole: number; readonly line: Docume
             disabled={!editable || numbers[0] === hole}
             onClick={() => move(-1)}
           >
-            Play earlier
+            {words.drawing.hole.earlier}
           </button>
           <button
             type="button"
@@ -144,7 +144,7 @@ function HoleCard({ hole, line }: { readonly hole: number; readonly line: Docume
             disabled={!editable || numbers.at(-1) === hole}
             onClick={() => move(1)}
           >
-            Play later
+            {words.drawing.hole.later}
           </button>
         </div>
       </div>
@@ -167,19 +167,19 @@ function Tees({ hole }: { readonly hole: number }) {
   const tees = teesOf(document, hole);
   return (
     <div class="panel-part">
-      <h3>Tees</h3>
+      <h3>{words.drawing.tees.title}</h3>
       <table class="tee-table">
         <thead>
           <tr>
-            <th scope="col">Tee</th>
+            <th scope="col">{words.drawing.tees.tee}</th>
             <th scope="col" class="number">
-              On the map
+              {words.drawing.tees.onMap}
             </th>
             <th scope="col" class="number">
-              On the card
+              {words.drawing.tees.onCard}
             </th>
             <th scope="col" class="number">
-              Differs
+              {words.drawing.tees.differs}
             </th>
           </tr>
         </thead>
@@ -188,7 +188,7 @@ function Tees({ hole }: { readonly hole: number }) {
             <tr key={feature ?? tee}>
               <th scope="row">
                 {feature === undefined ? (
-                  <span class="faint">start of the line</span>
+                  <span class="faint">{words.drawing.tees.startOfLine}</span>
                 ) : (
                   <button
                     type="button"
@@ -220,7 +220,7 @@ function Tees({ hole }: { readonly hole: number }) {
           desk.stage.current?.element.focus({ preventScroll: true });
         }}
       >
-        Add a tee marker
+        {words.drawing.tees.add}
       </button>
     </div>
   );
@@ -239,11 +239,12 @@ function TeeDot({ document, marker }: { readonly document: EditableDocument; rea
 }
 
 function CourseMissing() {
+  const words = useWords();
   const missing = useDrawing(({ report }) => report?.completeness.course ?? NOTHING);
   if (missing.length === 0) return null;
   return (
     <div class="panel-part">
-      <h3>For the whole course</h3>
+      <h3>{words.drawing.hole.wholeCourse}</h3>
       <MissingList missing={missing} hole={null} empty="" />
     </div>
   );

@@ -7,6 +7,7 @@ import { useTools } from '../../state/use-app.ts';
 import { becomes, differenceOf } from '../files/recover.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 type Listed =
   | 'not asked'
@@ -15,6 +16,7 @@ type Listed =
   | { readonly trouble: string };
 
 export function KeptCopies({ token }: { readonly token: string }) {
+  const words = useWords();
   const { host } = useTools();
   const [listed, setListed] = useState<Listed>('not asked');
   const look = async (): Promise<void> => {
@@ -29,8 +31,8 @@ export function KeptCopies({ token }: { readonly token: string }) {
         if (event.currentTarget.open) void look();
       }}
     >
-      <summary>Earlier versions</summary>
-      {(listed === 'asking' || listed === 'not asked') && <p class="faint">Looking …</p>}
+      <summary>{words.courseFile.copies.title}</summary>
+      {(listed === 'asking' || listed === 'not asked') && <p class="faint">{words.drawing.looking}</p>}
       {typeof listed === 'object' && 'trouble' in listed && <p class="field-trouble">{listed.trouble}</p>}
       {typeof listed === 'object' && 'copies' in listed && <Copies token={token} copies={listed.copies} />}
     </details>
@@ -38,6 +40,7 @@ export function KeptCopies({ token }: { readonly token: string }) {
 }
 
 function Copies({ token, copies }: { readonly token: string; readonly copies: readonly KeptCopy[] }) {
+  const words = useWords();
   const { host } = useTools();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
@@ -49,21 +52,22 @@ function Copies({ token, copies }: { readonly token: string; readonly copies: re
     }
     const opened = openDocumentText(answer.value.text);
     if (!opened.ok) {
-      desk.say(`That version cannot be read: ${opened.error[0]?.message ?? ''}`, 'refusal');
+      desk.say(words.courseFile.copies.unreadable({ why: opened.error[0]?.message ?? '' }), 'refusal');
       return;
     }
     const target = opened.value.document;
     const difference = differenceOf(desk.store.state().history.document, target);
     if (difference.added + difference.changed + difference.removed === 0 && !difference.header) {
-      desk.say('That version is the same as what is on the map.');
+      desk.say(words.courseFile.copies.same);
       return;
     }
-    const done = desk.attempt((document) => becomes(document, target, `Go back to ${timeText(keptAt)}`));
-    if (done)
-      desk.say(`This is the course as it was at ${timeText(keptAt)}. Undo brings the later one back.`);
+    const done = desk.attempt((document) =>
+      becomes(document, target, words.courseFile.copies.goBackStep({ when: timeText(keptAt) })),
+    );
+    if (done) desk.say(words.courseFile.copies.asItWas({ when: timeText(keptAt) }));
   };
   if (copies.length === 0) {
-    return <p class="faint">None yet: a copy is kept each time a version is saved over, a minute apart.</p>;
+    return <p class="faint">{words.courseFile.copies.none}</p>;
   }
   return (
     <ul class="plain-list">
@@ -71,7 +75,7 @@ function Copies({ token, copies }: { readonly token: string; readonly copies: re
         <li key={copy.keptAt} class="copy-line">
           <span>{timeText(copy.keptAt)}</span>
           <button type="button" class="small-button" disabled={!editable} onClick={() => void goBack(copy)}>
-            Go back to it
+            {words.courseFile.copies.goBack}
           </button>
         </li>
       ))}

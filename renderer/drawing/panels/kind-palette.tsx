@@ -8,11 +8,13 @@ import { usePageTheme } from '../../state/use-page-theme.ts';
 import { CHOOSING, mayEdit, type Mode } from '../drawing-state.ts';
 import { KIND_CARDS, type KindCard } from '../kinds.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** Longer words take a whole line. */
 const WIDEST_WORDS = 14;
 
 export function KindPalette() {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const drawn = useDrawing(({ mode }) => (mode.do === 'draw' ? mode.kind : null));
@@ -22,31 +24,36 @@ export function KindPalette() {
     desk.stage.current?.element.focus({ preventScroll: true });
   };
   return (
-    <div class="kind-palette" role="group" aria-label="What a click on the map does">
+    <div class="kind-palette" role="group" aria-label={words.drawing.palette.name}>
       <button
         type="button"
         class="kind-button kind-choose"
         aria-pressed={choosing}
-        title="Choose and change what is drawn (S, or Escape)"
+        title={words.drawing.palette.chooseTitle}
         onClick={() => set(CHOOSING)}
       >
         <svg class="kind-swatch" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
           <path d="M4 2l9 7-4 .6L11.5 14l-2 1-2.3-4.4L4 13.5z" class="swatch-line" />
         </svg>
-        Choose and change
+        {words.drawing.palette.choose}
       </button>
       {KIND_CARDS.map((card) => (
         <button
           key={card.kind}
           type="button"
-          class={card.words.length > WIDEST_WORDS ? 'kind-button kind-wide' : 'kind-button'}
+          class={
+            words.drawing.kinds[card.kind].length > WIDEST_WORDS ? 'kind-button kind-wide' : 'kind-button'
+          }
           aria-pressed={drawn === card.kind}
           disabled={!editable}
-          title={`Draw: ${card.words} (${card.key.toUpperCase()})`}
+          title={words.drawing.palette.draw({
+            what: words.drawing.kinds[card.kind],
+            key: card.key.toUpperCase(),
+          })}
           onClick={() => set(drawn === card.kind ? CHOOSING : { do: 'draw', kind: card.kind })}
         >
           <Swatch card={card} />
-          {card.words}
+          {words.drawing.kinds[card.kind]}
         </button>
       ))}
     </div>

@@ -8,6 +8,7 @@ import { useApp } from '../../state/use-app.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { typedValue } from '../fields.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function MissingList({
   missing,
@@ -18,13 +19,14 @@ export function MissingList({
   readonly hole: number | null;
   readonly empty: string;
 }) {
+  const words = useWords();
   if (missing.length === 0) return <p class="faint">{empty}</p>;
   return (
     <ul class="plain-list missing-list">
       {missing.map((one, i) => (
         <li key={`${one.code}-${hole ?? 'course'}-${i}`}>
           <p>
-            {one.weight === 'stops' && <strong class="stops">Cannot be planned: </strong>}
+            {one.weight === 'stops' && <strong class="stops">{words.drawing.cannotBePlanned} </strong>}
             {one.message}
           </p>
           <Mending missing={one} />
@@ -35,6 +37,7 @@ export function MissingList({
 }
 
 function Mending({ missing: { fix, features } }: { readonly missing: Missing }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const units = useApp((state) => state.settings.units);
@@ -109,7 +112,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
           </label>
           {fix.choices === undefined && (
             <button type="submit" class="small-button" disabled={!editable}>
-              Write
+              {words.drawing.write}
             </button>
           )}
         </form>

@@ -4,15 +4,17 @@ import { useState } from 'preact/hooks';
 import { useTools } from '../../state/use-app.ts';
 import { beginCourse, readPlace } from '../files/new-course.ts';
 import { useDesk } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 export function NewCourseForm() {
+  const words = useWords();
   const tools = useTools();
   const desk = useDesk();
   const [name, setName] = useState('');
   const [place, setPlace] = useState('');
   const [trouble, setTrouble] = useState<string | null>(null);
   const begin = async (): Promise<void> => {
-    const read = readPlace(place);
+    const read = readPlace(place, words);
     const refused = read.ok ? await beginCourse(tools, name, read.value) : read.error;
     setTrouble(refused);
     if (refused !== null) return;
@@ -29,7 +31,7 @@ export function NewCourseForm() {
       }}
     >
       <label>
-        Name of the course
+        {words.courseFile.nameOfCourse}
         <input
           type="text"
           value={name}
@@ -38,7 +40,7 @@ export function NewCourseForm() {
         />
       </label>
       <label>
-        Where it lies: latitude, longitude
+        {words.courseFile.where}
         <input
           type="text"
           value={place}
@@ -48,7 +50,7 @@ export function NewCourseForm() {
         />
       </label>
       <p class="faint" id="new-course-place">
-        Any point near the middle. It may be left out where a map file is brought in afterwards.
+        {words.courseFile.whereNote}
       </p>
       {trouble !== null && (
         <p class="field-trouble" role="alert">
@@ -56,7 +58,7 @@ export function NewCourseForm() {
         </p>
       )}
       <button type="submit" class="main-button">
-        Begin the course
+        {words.courseFile.beginIt}
       </button>
     </form>
   );

@@ -16,11 +16,13 @@ import type { EditableDocument } from '../../../core/course/document.ts';
 import type { DrawingDesk } from '../desk.ts';
 import { mayEdit, type Mode } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** Copies lie this far beside what they are made of, so that they are seen, metres. */
 const COPY_SHIFT = { eastM: 10, northM: -10 };
 
 export function ShapeActs({ features }: { readonly features: readonly DocumentFeature[] }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const [tolerance, setTolerance] = useState('0.5');
@@ -38,24 +40,24 @@ export function ShapeActs({ features }: { readonly features: readonly DocumentFe
   };
   return (
     <div class="panel-part">
-      <h3>Shape</h3>
+      <h3>{words.drawing.shape.title}</h3>
       <div class="act-buttons">
         {features.length === 1 && areas && only !== undefined && (
           <>
             <Act
-              words="Cut in two"
+              words={words.drawing.shape.cut}
               on={editable && types[0] === 'Polygon'}
               act={() => draw({ do: 'cut', feature: only.id })}
             />
             <Act
-              words="Leave out a piece"
+              words={words.drawing.shape.leaveOut}
               on={editable}
               act={() => draw({ do: 'hollow', feature: only.id })}
             />
             {holesIn(only).map(({ part, ring }, i) => (
               <Act
                 key={`${part}-${ring}`}
-                words={`Fill hollow ${i + 1}`}
+                words={words.drawing.shape.fill({ number: i + 1 })}
                 on={editable}
                 act={() => act((document) => fillHole(document, only.id, ring, part))}
               />
@@ -63,11 +65,19 @@ export function ShapeActs({ features }: { readonly features: readonly DocumentFe
           </>
         )}
         {features.length > 1 && areas && (
-          <Act words="Merge into one" on={editable} act={() => act((document) => merge(document, ids))} />
+          <Act
+            words={words.drawing.shape.merge}
+            on={editable}
+            act={() => act((document) => merge(document, ids))}
+          />
         )}
         {features.length === 2 && areas && <TakeOut features={features} on={editable} act={act} />}
         {shaped && (
-          <Act words="Smooth" on={editable} act={() => act((document) => smooth(document, ids, 1))} />
+          <Act
+            words={words.drawing.shape.smooth}
+            on={editable}
+            act={() => act((document) => smooth(document, ids, 1))}
+          />
         )}
       </div>
       {shaped && (
@@ -81,10 +91,10 @@ export function ShapeActs({ features }: { readonly features: readonly DocumentFe
               act((document) => simplify(document, ids, metres));
             }}
           >
-            Simplify
+            {words.drawing.shape.simplify}
           </button>
           <label>
-            off by at most{' '}
+            {words.drawing.shape.offBy}{' '}
             <input
               type="text"
               inputMode="decimal"
@@ -101,10 +111,18 @@ export function ShapeActs({ features }: { readonly features: readonly DocumentFe
   );
 }
 
-function Act({ words, on, act }: { readonly words: string; readonly on: boolean; readonly act: () => void }) {
+function Act({
+  words: phrase,
+  on,
+  act,
+}: {
+  readonly words: string;
+  readonly on: boolean;
+  readonly act: () => void;
+}) {
   return (
     <button type="button" class="small-button" disabled={!on} onClick={act}>
-      {words}
+      {phrase}
     </button>
   );
 }
@@ -119,15 +137,16 @@ function TakeOut({
   readonly on: boolean;
   readonly act: (make: (document: EditableDocument) => EditResult) => void;
 }) {
+  const words = useWords();
   const [a, b] = features;
   if (a === undefined || b === undefined) return null;
   const [smaller] = areaOf(a) <= areaOf(b) ? [a] : [b];
   const wordsFor = (feature: DocumentFeature): string =>
-    featureWords(a) !== featureWords(b)
-      ? featureWords(feature)
+    featureWords(a, words) !== featureWords(b, words)
+      ? featureWords(feature, words)
       : feature === smaller
-        ? 'the smaller'
-        : 'the larger';
+        ? words.drawing.shape.smaller
+        : words.drawing.shape.larger;
   return (
     <>
       {[
@@ -136,7 +155,7 @@ function TakeOut({
       ].map(([from, taken]) => (
         <Act
           key={from!.id}
-          words={`Take ${wordsFor(taken!)} out of ${wordsFor(from!)}`}
+          words={words.drawing.shape.takeOut({ taken: wordsFor(taken!), from: wordsFor(from!) })}
           on={on}
           act={() => act((document) => cutHole(document, from!.id, { feature: taken!.id }))}
         />
@@ -147,8 +166,9 @@ function TakeOut({
 
 /** The change is small at times, and who does not see the map hears of it. */
 function sayDone(desk: DrawingDesk): void {
+  const words = desk.words();
   const name = desk.store.state().history.past.at(-1)?.name;
-  if (name !== undefined) desk.say(`${name}: done.`);
+  if (name !== undefined) desk.say(words.drawing.done({ step: name }));
 }
 
 function areaOf(feature: DocumentFeature): number {
@@ -166,6 +186,7 @@ function holesIn(feature: DocumentFeature): { readonly part: number; readonly ri
 }
 
 function CopyLine({ features, on }: { readonly features: readonly DocumentFeature[]; readonly on: boolean }) {
+  const words = useWords();
   const desk = useDesk();
   const worked = useDrawing(({ hole }) => hole);
   const own = features[0] === undefined ? undefined : holeOf(features[0]);
@@ -184,10 +205,10 @@ function CopyLine({ features, on }: { readonly features: readonly DocumentFeatur
             sayDone(desk);
         }}
       >
-        Copy
+        {words.drawing.shape.copy}
       </button>
       <label>
-        to hole{' '}
+        {words.drawing.shape.toHole}{' '}
         <input
           type="text"
           inputMode="numeric"

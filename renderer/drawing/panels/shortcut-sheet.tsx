@@ -3,87 +3,56 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Picture } from '../../panels/pictograms.tsx';
 import { KIND_CARDS } from '../kinds.ts';
+import { useWords } from '../../state/use-words.ts';
 
-const ANYWHERE: readonly (readonly [string, string])[] = [
-  ['Ctrl+Z', 'Undo; while drawing, the last place'],
-  ['Ctrl+Shift+Z', 'Do again'],
-  ['Ctrl+S', 'Save now'],
-  ['F6', 'Go to the map'],
-  ['?', 'This sheet'],
-];
+type Rows = readonly (readonly [string, string])[];
 
-const ON_MAP: readonly (readonly [string, string])[] = [
-  ['Arrows', 'Move the cross-hair; what is chosen: move it by 1 m'],
-  ['Shift + arrows', 'Finer: 1 pixel, 10 cm'],
-  ['Ctrl + arrows', 'Coarser: 50 pixels, 10 m'],
-  ['Enter', 'Place, or choose what is under the cross-hair'],
-  ['Shift+Enter', 'End the line or area'],
-  ['Backspace', 'Take back the last place; remove the corner or the thing'],
-  ['Escape', 'Stop; let go'],
-  [', and .', 'Previous and next corner of what is chosen'],
-  ['Insert', 'New corner behind the chosen one'],
-  ['+  −  0', 'Closer, farther, show it whole'],
-  ['S', 'Choose and change'],
-  ['K', 'Catching on neighbours on or off'],
-];
-
-const BY_MOUSE: readonly (readonly [string, string])[] = [
-  ['Click', 'Place; choose'],
-  ['Shift+click', 'Choose one more, or one less'],
-  ['Drag', 'Move the map, a corner, or what is chosen'],
-  ['Click a side’s dot', 'New corner there'],
-  ['Right click', 'Remove a corner; take back the last place'],
-  ['Double click', 'Last place, and done'],
-  ['Ctrl held', 'Nothing is caught'],
-];
+function rowsOf(entries: Readonly<Record<string, { readonly key: string; readonly does: string }>>): Rows {
+  return Object.values(entries).map(({ key, does }) => [key, does] as const);
+}
 
 export function ShortcutSheet({ close }: { readonly close: () => void }) {
+  const words = useWords();
   const sheet = useRef<HTMLDialogElement>(null);
   useEffect(() => sheet.current?.showModal(), []);
   return (
-    <dialog class="key-sheet" ref={sheet} aria-label="Keys and clicks" onClose={close}>
+    <dialog class="key-sheet" ref={sheet} aria-label={words.drawing.keys.title} onClose={close}>
       <div class="key-sheet-head">
-        <h2>Keys and clicks</h2>
+        <h2>{words.drawing.keys.title}</h2>
         <button
           type="button"
           class="icon-button"
-          aria-label="Close"
-          title="Close (Escape)"
+          aria-label={words.drawing.close}
+          title={words.drawing.closeEscape}
           onClick={() => sheet.current?.close()}
         >
           <Picture of="close" />
         </button>
       </div>
       <div class="key-columns">
-        <KeyTable title="With the map in focus" rows={ON_MAP} />
+        <KeyTable title={words.drawing.keys.mapFocus} rows={rowsOf(words.drawing.keys.onTheMap)} />
         <div>
-          <KeyTable title="By mouse" rows={BY_MOUSE} />
-          <KeyTable title="Anywhere" rows={ANYWHERE} />
+          <KeyTable title={words.drawing.keys.byMouse} rows={rowsOf(words.drawing.keys.mouse)} />
+          <KeyTable title={words.drawing.keys.anywhereTitle} rows={rowsOf(words.drawing.keys.anywhere)} />
         </div>
         <KeyTable
-          title="Draw"
-          rows={KIND_CARDS.map(({ key, words }) => [key.toUpperCase(), words] as const)}
+          title={words.drawing.keys.draw}
+          rows={KIND_CARDS.map(({ kind, key }) => [key.toUpperCase(), words.drawing.kinds[kind]] as const)}
         />
       </div>
     </dialog>
   );
 }
 
-function KeyTable({
-  title,
-  rows,
-}: {
-  readonly title: string;
-  readonly rows: readonly (readonly [string, string])[];
-}) {
+function KeyTable({ title, rows }: { readonly title: string; readonly rows: Rows }) {
   return (
     <table class="key-table">
       <caption>{title}</caption>
       <tbody>
-        {rows.map(([keys, words]) => (
+        {rows.map(([keys, phrase]) => (
           <tr key={keys}>
             <th scope="row">{keys}</th>
-            <td>{words}</td>
+            <td>{phrase}</td>
           </tr>
         ))}
       </tbody>

@@ -6,11 +6,13 @@ import { setProperties } from '../../../core/course/edits/set-properties.ts';
 import { markersOfTee, TEE_COLOUR_MEMBER, teeColourOf } from '../../../core/course/tee-colour.ts';
 import { mayEdit } from '../drawing-state.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
+import { useWords } from '../../state/use-words.ts';
 
 /** Where the colour field begins for a tee that has none. */
 const FIRST_COLOUR = '#ffffff';
 
 export function TeeColourField({ marker }: { readonly marker: DocumentFeature }) {
+  const words = useWords();
   const desk = useDesk();
   const editable = useDrawing(mayEdit);
   const colour = teeColourOf(propertiesOf(marker));
@@ -21,7 +23,7 @@ export function TeeColourField({ marker }: { readonly marker: DocumentFeature })
   };
   return (
     <div class="value-field">
-      <label for="tee-colour">Colour, on all holes</label>
+      <label for="tee-colour">{words.drawing.tees.colour}</label>
       <span>
         <input
           id="tee-colour"
@@ -31,10 +33,10 @@ export function TeeColourField({ marker }: { readonly marker: DocumentFeature })
           onChange={(event) => write(event.currentTarget.value)}
         />
         {colour === undefined ? (
-          <span class="faint">none yet</span>
+          <span class="faint">{words.drawing.tees.noColour}</span>
         ) : (
           <button type="button" class="small-button" disabled={!editable} onClick={() => write('')}>
-            None
+            {words.drawing.tees.none}
           </button>
         )}
       </span>

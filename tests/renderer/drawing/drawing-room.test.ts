@@ -1,5 +1,6 @@
 /** The course room's state: drawing, choosing, undoing. */
 
+import { english } from '../../../core/words/english/english.ts';
 import { describe, expect, it } from 'vitest';
 import { courseOf, newDocument, openDocumentText, serialise } from '../../../core/course/document.ts';
 import { setProperties } from '../../../core/course/edits/set-properties.ts';
@@ -18,6 +19,7 @@ function deskWith(document = smallDocument()): DrawingDesk {
   store.dispatch({ type: 'course-loaded', file, document });
   return {
     store,
+    words: () => english,
     attempt: (make, select) => {
       const made = make(store.state().history.document);
       if (made.ok)
