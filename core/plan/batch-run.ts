@@ -37,7 +37,7 @@ export class BatchRun extends RasterReader {
     this.isLevel = ground.slopes === null;
   }
 
-  /** Landing, bounce and roll of those that no tree stopped, and the lie of all. The arithmetic of `RunOut.follow`, for many. */
+  /** Landing, bounce and roll of those that nothing stopped, and the lie of all. The arithmetic of `RunOut.follow`, for many. */
   land(
     shots: BatchShots,
     fromX: number,

@@ -3,6 +3,9 @@
 /** Shots at a time. */
 export const BATCH_SHOTS = 128;
 
+export const BY_TREE = 1;
+export const BY_LIP = 2;
+
 export class BatchShots {
   /** Direction of flight, east and north, and as a turn from the aim, radians. */
   readonly ux = new Float64Array(BATCH_SHOTS);
@@ -11,8 +14,9 @@ export class BatchShots {
   /** Carry on level ground, and to the ground that is there, metres. */
   readonly level = new Float64Array(BATCH_SHOTS);
   readonly carry = new Float64Array(BATCH_SHOTS);
-  /** 1 for a poor strike; 1 where a tree stopped the ball. */
+  /** 1 for a poor strike. */
   readonly poor = new Uint8Array(BATCH_SHOTS);
+  /** 0 for a ball that flew, else what stopped it: `BY_TREE`, `BY_LIP`. */
   readonly stopped = new Uint8Array(BATCH_SHOTS);
   /** Where each shot came to rest or was lost, metres, inside the raster; its `Lie` code. */
   readonly endX = new Float64Array(BATCH_SHOTS);

@@ -14,7 +14,7 @@ import {
   STRETCH,
 } from '../ground/sight-lines.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
-import type { BatchShots } from './batch-shots.ts';
+import { type BatchShots, BY_TREE } from './batch-shots.ts';
 import { POOR_LAUNCH, TreeWalk } from './tree-walk.ts';
 
 /** For a distance at which nothing stops the ball. */
@@ -66,6 +66,7 @@ export class BatchTrees {
     // The walk keeps one start for all who use it.
     trees.startAt(lines.x, lines.y, lines.startElevation);
     for (let i = from, k = 0; i < to; i++, k++) {
+      if (stopped[k] !== 0) continue;
       const isPoor = poor[k] === 1;
       const depth = canopyDepth[i]!;
       let at: number;
@@ -81,7 +82,7 @@ export class BatchTrees {
       const u = poorU[i]!;
       const keptU = isPoor ? u / law.poorShare : (u - law.poorShare) / (1 - law.poorShare);
       trees.drop(ux[k]!, uy[k]!, at, level[k]!, day, isPoor, keptU, rollZ[i]!, this.hitWood, sideM);
-      stopped[k] = 1;
+      stopped[k] = BY_TREE;
       endX[k] = trees.restX;
       endY[k] = trees.restY;
     }

@@ -1,6 +1,6 @@
 /**
- * Out of a bunker a flight must clear the lip. Clubs that do not are no sensible choice; what happens to a ball that
- * strikes the lip all the same is not played out.
+ * Out of a bunker a flight must clear the lip. Clubs that mostly do not are no sensible choice; a ball that strikes it all the
+ * same falls back (`lip-strike.ts`).
  */
 
 import { BALL_RADIUS_M } from '../flight/ball-flight.ts';

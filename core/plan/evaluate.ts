@@ -8,7 +8,7 @@ import type { LawBook } from './choices.ts';
 import type { Choice, Spot } from './model.ts';
 import { PenaltyRelief, type ReliefSpot } from './relief.ts';
 import { ShotResolver } from './resolve-shot.ts';
-import { BATCH_SHOTS } from './batch-shots.ts';
+import { BATCH_SHOTS, BY_TREE } from './batch-shots.ts';
 import { ShotBatch } from './shot-batch.ts';
 import type { StrokesField } from './strokes-field.ts';
 
@@ -119,7 +119,7 @@ export class ChoiceEvaluator {
       const end = Math.min(to, first + BATCH_SHOTS);
       this.batch.play(spot.x, spot.y, law, bearing, draws, first, end);
       for (let k = 0; k < end - first; k++) {
-        visit(this.after(spot, endX[k]!, endY[k]!, endLie[k]!, ownValue), endLie[k]!, stopped[k] === 1);
+        visit(this.after(spot, endX[k]!, endY[k]!, endLie[k]!, ownValue), endLie[k]!, stopped[k] === BY_TREE);
       }
     }
   }

@@ -10,6 +10,7 @@ import type { ShotLaw } from '../flight/shot-law.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
+import { LipStrike, OVER_LIP } from './lip-strike.ts';
 import { RasterReader } from './raster-reader.ts';
 import { RunOut } from './run-out.ts';
 import { stanceTurn } from './shot-turn.ts';
@@ -44,6 +45,7 @@ export class ShotResolver extends RasterReader {
   /** Null where the hole has no trees. */
   private readonly trees: TreeWalk | null;
   private readonly runOut: RunOut;
+  private readonly lip: LipStrike;
 
   constructor(
     ground: HoleGround,
@@ -52,9 +54,10 @@ export class ShotResolver extends RasterReader {
     super(ground);
     this.trees = ground.highestCanopy > -Infinity ? new TreeWalk(ground) : null;
     this.runOut = new RunOut(ground);
+    this.lip = new LipStrike(ground);
   }
 
-  /** Where the ball came down (or was stopped by a tree), metres. */
+  /** Where the ball came down (or was stopped by a tree or a lip), metres. */
   get landX(): number {
     return this.places[0]!;
   }
@@ -75,6 +78,7 @@ export class ShotResolver extends RasterReader {
     this.fromY = y;
     if (this.elevation !== null) this.startElevation = this.elevation[this.cellAt(x, y)]!;
     this.trees?.stand(x, y, this.startElevation);
+    this.lip.stand(x, y, this.lie[this.cellAt(x, y)]!);
     this.law = null;
   }
 
@@ -136,6 +140,13 @@ export class ShotResolver extends RasterReader {
     if (this.elevation !== null) {
       const rise = this.elevation[this.cellAt(x + dx * carry, y + dy * carry)]! - this.startElevation;
       carry = Math.max(SHORTEST_CARRY_M, carryToRise(day.rise, level, rise));
+    }
+    const back = this.lip.stopOn(bearing + direction, level, day.window, poor, draws.rollZ[i]!);
+    if (back !== OVER_LIP) {
+      this.finish(x + dx * back, y + dy * back);
+      this.places[0] = this.endX;
+      this.places[1] = this.endY;
+      return;
     }
     if (this.trees !== null) {
       const depth = draws.canopyDepth[i]!;

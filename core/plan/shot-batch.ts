@@ -12,8 +12,9 @@ import { sideSlopeTurn } from '../ground-run/slope-lie.ts';
 import { Lie } from '../ground/lies.ts';
 import type { ShotDraws } from '../random/shot-draws.ts';
 import { BatchRun } from './batch-run.ts';
-import { BatchShots } from './batch-shots.ts';
+import { BatchShots, BY_LIP } from './batch-shots.ts';
 import { BatchTrees } from './batch-trees.ts';
+import { LipStrike, OVER_LIP } from './lip-strike.ts';
 import { RasterReader } from './raster-reader.ts';
 import { POOR_WIND, SHORTEST_CARRY_M } from './resolve-shot.ts';
 
@@ -27,11 +28,13 @@ export class ShotBatch extends RasterReader {
   /** Null where the hole has no trees. */
   private readonly trees: BatchTrees | null;
   private readonly run: BatchRun;
+  private readonly lip: LipStrike;
 
   constructor(ground: HoleGround) {
     super(ground);
     this.trees = ground.highestCanopy > -Infinity ? new BatchTrees(ground) : null;
     this.run = new BatchRun(ground);
+    this.lip = new LipStrike(ground);
   }
 
   /** Shots `from` .. `to - 1` of the draws, at most `BATCH_SHOTS`, from (x, y) at `bearing`, into entries 0 .. of `shots`. */
@@ -49,6 +52,7 @@ export class ShotBatch extends RasterReader {
     this.strike(law, day, bearing, draws, from, to);
     if (this.elevation !== null) this.reach(day.rise, to - from);
     else this.shots.carry.set(this.shots.level);
+    if (this.lip.isAhead) this.strikeLip(day, bearing, draws, from, to);
     this.trees?.meet(this.shots, law, day, bearing, draws, from, to);
     this.run.land(this.shots, x, y, law, day, draws, from, to);
   }
@@ -58,6 +62,7 @@ export class ShotBatch extends RasterReader {
     this.fromY = y;
     if (this.elevation !== null) this.startElevation = this.elevation[this.cellAt(x, y)]!;
     this.trees?.stand(x, y);
+    this.lip.stand(x, y, this.lie[this.cellAt(x, y)]!);
     const { slopes } = this.ground;
     const cell = this.cellAt(x, y);
     // A teeing area is level.
@@ -146,6 +151,19 @@ export class ShotBatch extends RasterReader {
       turn[k] = direction;
       poor[k] = isPoor ? 1 : 0;
       stopped[k] = 0;
+    }
+  }
+
+  /** Balls that strike the bunker's lip fall back into the sand. */
+  private strikeLip(day: AimedShot, bearing: number, draws: ShotDraws, from: number, to: number): void {
+    const { ux, uy, level, turn, poor, stopped, endX, endY } = this.shots;
+    for (let i = from, k = 0; i < to; i++, k++) {
+      const isPoor = poor[k] === 1;
+      const at = this.lip.stopOn(bearing + turn[k]!, level[k]!, day.window, isPoor, draws.rollZ[i]!);
+      if (at === OVER_LIP) continue;
+      stopped[k] = BY_LIP;
+      endX[k] = this.fromX + ux[k]! * at;
+      endY[k] = this.fromY + uy[k]! * at;
     }
   }
 

@@ -127,6 +127,35 @@ describe('without trees, shots of a batch', () => {
   });
 });
 
+describe('out of a bunker with a lip, shots of a batch', () => {
+  it('end where each alone ends; those that are too low at its edge fall back into the sand', () => {
+    const spot = { x: 0, y: -200 };
+    const holed = (lipM: number) =>
+      flatGround({ lengthM: 300, patches: [{ ...disc('bunker', 0, -200, 6), lipM }] });
+    const backIn = (lipM: number, loftDeg: number): number => {
+      const law = lawOf({ loftDeg, kind: 'iron' }, DEFAULT_CONDITIONS);
+      const ground = holed(lipM);
+      const batch = new ShotBatch(ground);
+      const single = new ShotResolver(ground);
+      const draws = new ShotDrawer(BATCH_SHOTS).redraw(key, 9);
+      batch.play(spot.x, spot.y, law, 0.1, draws, 0, BATCH_SHOTS);
+      let back = 0;
+      for (let k = 0; k < BATCH_SHOTS; k++) {
+        single.resolve(spot.x, spot.y, law, 0.1, draws, k);
+        expect(batch.shots.endX[k]).toBeCloseTo(single.endX, 9);
+        expect(batch.shots.endY[k]).toBeCloseTo(single.endY, 9);
+        if (batch.shots.endLie[k] === Lie.bunker) back += 1;
+      }
+      return back / BATCH_SHOTS;
+    };
+    // At 6 m a flight of 12 degrees is some 1.2 m high.
+    expect(backIn(0, 20)).toBeLessThan(0.05);
+    expect(backIn(4, 20)).toBeGreaterThan(0.95);
+    expect(backIn(1.2, 20)).toBeGreaterThan(backIn(1.2, 50));
+    expect(backIn(1.2, 50)).toBeLessThan(0.15);
+  });
+});
+
 describe('among trees, shots of a batch', () => {
   const hole = flatGround({
     lengthM: 300,
