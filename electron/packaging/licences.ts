@@ -3,6 +3,8 @@
  * says what is really installed. Tools that only start or build the program are left out.
  */
 
+import type { Language } from '../../core/words/language.ts';
+
 /** What the lock file (npm, version 3) says of one package. */
 export interface LockedPackage {
   readonly version?: string;
@@ -65,7 +67,7 @@ function resolveFrom(lock: Lock, from: string, name: string): string | null {
 }
 
 /** The page that people read: one row a package, those of one family under one licence together. */
-export function licencesPage(used: readonly PackageUsed[]): string {
+export function licencesPage(used: readonly PackageUsed[], language: Language = 'en'): string {
   const rows = new Map<
     string,
     { readonly name: string; readonly licence: string; readonly versions: Set<string>; count: number }
@@ -87,9 +89,10 @@ export function licencesPage(used: readonly PackageUsed[]): string {
     const many = name.endsWith('…') ? ` (${count})` : '';
     return `| ${name}${many} | ${[...versions].join(', ')} | ${licence.replace(/^\((.*)\)$/u, '$1')} |`;
   });
-  return `${INTRODUCTION}
+  const { introduction, columns } = PAGE[language];
+  return `${introduction}
 
-| package | version | licence |
+| ${columns.join(' | ')} |
 | --- | --- | --- |
 ${lines.join('\n')}
 `;
@@ -97,13 +100,30 @@ ${lines.join('\n')}
 
 const FAMILIES: ReadonlySet<string> = new Set(['@turf', '@noble', '@types']);
 
-const INTRODUCTION = `# Licences
+const PAGE: Readonly<
+  Record<Language, { readonly introduction: string; readonly columns: readonly string[] }>
+> = {
+  en: {
+    columns: ['package', 'version', 'licence'],
+    introduction: `# Licences
 
 Holewright is free software under the MIT licence. It is made with the packages of others listed here, each under its own
 licence; a packed program carries all their texts in \`LICENCES.txt\`, and in the source tree each lies in its package's
 folder. Electron brings the texts of Chromium, Node and their parts along.
 
-This page is written by \`npm run licences\` from the lock file.`;
+This page is written by \`npm run licences\` from the lock file.`,
+  },
+  de: {
+    columns: ['Paket', 'Version', 'Lizenz'],
+    introduction: `# Lizenzen
+
+Holewright ist freie Software unter der MIT-Lizenz. Es enthält die hier genannten Pakete anderer, jedes unter seiner eigenen
+Lizenz; ein gepacktes Programm führt alle Texte in \`LICENCES.txt\` mit, und im Quellordner liegt jeder beim Paket.
+Electron bringt die Texte von Chromium, Node und deren Teilen mit.
+
+Diese Seite schreibt \`npm run licences\` aus der Liste der installierten Pakete.`,
+  },
+};
 
 /** All licence texts, one after the other. `read` gives a folder's file names and a file's text. */
 export function licenceTexts(

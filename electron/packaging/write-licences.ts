@@ -7,5 +7,7 @@ import { licencesPage, type Lock, packagesUsed } from './licences.ts';
 const ROOT = join(import.meta.dirname, '..', '..');
 const lock = JSON.parse(readFileSync(join(ROOT, 'package-lock.json'), 'utf8')) as Lock;
 const used = packagesUsed(lock);
-writeFileSync(join(ROOT, 'renderer', 'help', 'licences.md'), licencesPage(used));
+const help = join(ROOT, 'renderer', 'help');
+writeFileSync(join(help, 'licences.md'), licencesPage(used));
+writeFileSync(join(help, 'german', 'licences.md'), licencesPage(used, 'de'));
 console.log(`${used.length} packages`);

@@ -1,7 +1,12 @@
 /** The help pages beside the map, to be read without leaving it. */
 
 import { useEffect, useRef } from 'preact/hooks';
+import germanChanges from '../help/german/changes.md?raw';
+import germanChecked from '../help/german/checked.md?raw';
+import germanGuide from '../help/german/guide.md?raw';
+import germanLicences from '../help/german/licences.md?raw';
 import germanLimits from '../help/german/limits.md?raw';
+import germanNumbers from '../help/german/numbers.md?raw';
 import changes from '../help/changes.md?raw';
 import checked from '../help/checked.md?raw';
 import guide from '../help/guide.md?raw';
@@ -16,10 +21,16 @@ import { Markdown } from './markdown.tsx';
 import { Picture } from './pictograms.tsx';
 import { useWords } from '../state/use-words.ts';
 
-/** A page that is not yet there in a language is shown in English. */
 const PAGES: Readonly<Record<Language, Readonly<Record<HelpPage, string>>>> = {
   en: { guide, numbers, limits, checked, changes, licences },
-  de: { guide, numbers, limits: germanLimits, checked, changes, licences },
+  de: {
+    guide: germanGuide,
+    numbers: germanNumbers,
+    limits: germanLimits,
+    checked: germanChecked,
+    changes: germanChanges,
+    licences: germanLicences,
+  },
 };
 
 const ORDER: readonly HelpPage[] = ['guide', 'numbers', 'limits', 'checked', 'changes', 'licences'];

@@ -14,8 +14,15 @@ function shapeOf(path: string): readonly string[] {
   });
 }
 
+const pages = (folder: string): readonly string[] =>
+  readdirSync(folder).filter((name) => name.endsWith('.md'));
+
 describe('a help page in German', () => {
-  it.each(readdirSync(join(HELP, 'german')))('%s says as much as its English one', (page) => {
+  it('there is for each English one', () => {
+    expect(pages(join(HELP, 'german'))).toEqual(pages(HELP));
+  });
+
+  it.each(pages(join(HELP, 'german')))('%s says as much as its English one', (page) => {
     expect(shapeOf(join('german', page))).toEqual(shapeOf(page));
   });
 });

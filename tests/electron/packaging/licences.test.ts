@@ -26,8 +26,9 @@ describe('the licences of what the program is made of', () => {
   it('are listed as the lock file has them now (`npm run licences` writes the page anew)', () => {
     // The formatter lays tables out in line; what counts is what they say.
     const plain = (text: string): string => text.replace(/[ -]+/gu, ' ').trim();
-    const shown = readFileSync(join(ROOT, 'renderer', 'help', 'licences.md'), 'utf8');
-    expect(plain(shown)).toBe(plain(licencesPage(used)));
+    const shown = (page: string): string => plain(readFileSync(join(ROOT, 'renderer', 'help', page), 'utf8'));
+    expect(shown('licences.md')).toBe(plain(licencesPage(used)));
+    expect(shown('german/licences.md')).toBe(plain(licencesPage(used, 'de')));
   });
 
   it('all let it be given away', () => {
