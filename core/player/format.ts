@@ -79,6 +79,8 @@ const ShotSchema = v.looseObject({
   altitudeM: v.optional(number(-500, 9000)),
   /** Date, or date and time (ISO 8601). */
   at: v.optional(text(40)),
+  /** Which stroke of a round it was, where it came from one: it is added once only. See core/round/fed-shots.ts. */
+  fromRound: v.optional(text(300)),
 });
 export type RecordedShot = v.InferOutput<typeof ShotSchema>;
 

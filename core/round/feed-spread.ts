@@ -14,6 +14,7 @@ import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import type { RecordedShot } from '../player/format.ts';
 import type { PlayerModel } from '../player/model.ts';
 import type { RecordedStroke, RoundDocument } from './format.ts';
+import { strokeMark } from './fed-shots.ts';
 import { dayOfRound } from './round-day.ts';
 
 const YARD_M = 0.9144;
@@ -54,7 +55,7 @@ export function shotsForSpread(
     strokes.forEach((stroke, i) => {
       const read = readStroke(stroke, player, bag, frame, i === 0, round, words);
       if (typeof read === 'string') leftOut.push({ hole, shot: i + 1, reason: read });
-      else shots.push(read);
+      else shots.push({ ...read, fromRound: strokeMark(round, hole, i + 1) });
     });
   }
   return { shots, leftOut, consented: true };

@@ -130,6 +130,8 @@ export const RoundDocumentSchema = v.looseObject({
     format: v.literal('round'),
     formatVersion: v.pipe(v.number(), v.integer(), v.minValue(1)),
   }),
+  /** Names the round wherever its shots go; older files have none. */
+  id: v.optional(text(80)),
   name: text(120),
   invented: v.optional(v.boolean()),
   /** Date, or date and time (ISO 8601). */

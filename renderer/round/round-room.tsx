@@ -9,11 +9,12 @@ import type { Room } from '../rooms/room.ts';
 import { useApp, useTools } from '../state/use-app.ts';
 import type { PageName } from './state/round-state.ts';
 import { AfterPage } from './after/after-page.tsx';
+import { roundFileDesk } from './after/use-round-file.ts';
 import { CardsPage } from './cards/cards-page.tsx';
 import { DayPage } from './day/day-page.tsx';
 import { OverPage } from './over/over-page.tsx';
 import { PlayingPage } from './playing/playing-page.tsx';
-import { useOutlook, useRound, useRoundDispatch, useRoundHoles } from './state/use-round.ts';
+import { roundStoreOf, useOutlook, useRound, useRoundDispatch, useRoundHoles } from './state/use-round.ts';
 import { SharePage } from './share/share-page.tsx';
 import { TryPage } from './trying/try-page.tsx';
 import { chanceWords } from './target/odds-panel.tsx';
@@ -42,9 +43,15 @@ function RoundView() {
   const page = useRound((state) => state.page);
   const hasCourse = useApp((state) => state.course !== null);
   const hasPlayer = useApp((state) => state.player !== null);
+  const tools = useTools();
+  // Typing is one step of undo until another field is entered.
+  const leaveField = (): void => {
+    roundStoreOf(tools).dispatch({ type: 'wish-field-left' });
+    roundFileDesk(tools).store.dispatch({ type: 'field-left' });
+  };
   const { View } = PAGES.find(({ name }) => name === page) ?? PAGES[0]!;
   return (
-    <main class="round">
+    <main class="round" onFocusIn={leaveField}>
       <RoundPages />
       <div class="round-content" data-page={page}>
         {hasCourse && hasPlayer ? <View /> : <EmptyRound />}

@@ -116,7 +116,7 @@ describe('shots that are fed in from a windy round', () => {
         english,
       );
       expect(Object.keys(given.shots[0]!).sort()).toEqual(
-        ['carryM', 'club', 'directionDeg', 'lie', 'swing', 'totalM'].sort(),
+        ['carryM', 'club', 'directionDeg', 'fromRound', 'lie', 'swing', 'totalM'].sort(),
       );
     }
   });

@@ -25,7 +25,8 @@ export const prepare = {
     feet: ({ feet }: { readonly feet: string }) => `${feet} feet`,
     unlikely: 'not a likely speed: pace again',
     use: 'Use it today',
-    planned: ({ feet }: { readonly feet: string }) => `Planned with today: ${feet} feet.`,
+    planned: ({ feet }: { readonly feet: string }) =>
+      `Planned with today: ${feet} feet. It is part of the plan’s day: undo it in the Plan room.`,
   },
   sheet: {
     times: ({ teeOff, finish }: { readonly teeOff: string; readonly finish: string }) =>

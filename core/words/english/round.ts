@@ -99,6 +99,29 @@ export const round = {
     text: 'CSV text',
     copy: 'Select and copy the text',
   },
+  /** What a step of undo changed. */
+  wishSteps: {
+    targetKind: 'kind of target',
+    score: 'score to play for',
+    aim: 'handicap to play to',
+    courseRating: 'course rating',
+    slopeRating: 'slope rating',
+    formSd: 'form of the day',
+    peerHandicap: 'handicap of the other player',
+    peerGroup: 'men or women to compare with',
+    game: 'game',
+    points: 'points to play for',
+    kind: 'paper of the cards',
+    style: 'style of the cards',
+    hasGreens: 'greens on the cards',
+    hole: 'hole on the cards',
+    teeOff: 'tee time',
+    durationMin: 'length of the round',
+    food: 'food',
+    allergies: 'allergies',
+    hasRain: 'rain gear',
+    hasSun: 'sun protection',
+  },
   feed: {
     name: 'Shots for the spread',
     title: 'Shots for your spread',
@@ -119,12 +142,17 @@ export const round = {
     }) => `Hole ${hole}, shot ${shot}: ${reason}.`,
     otherPlayer: ({ owner, open }: { readonly owner: string; readonly open: string }) =>
       `The round is ${owner}’s, but ${open} is open. Open the right player first.`,
-    joined: 'They have joined the measured shots.',
+    joined: ({ held, count }: { readonly held: number; readonly count: number }) =>
+      held === count
+        ? 'They have joined the measured shots, each once.'
+        : `${held} of ${count} have joined the measured shots, each once.`,
     useStep: 'use the shots',
+    takeOut: 'Take them out again',
+    takeOutStep: 'take the shots out',
     add: ({ count, player }: { readonly count: number; readonly player: string }) =>
       `Add ${counted(count, { one: 'shot', other: 'shots' })} to ${player}`,
     copyOf: ({ name }: { readonly name: string }) => `a copy of ${name}`,
-    notAdded: 'The shots were not added',
+    notWritten: 'The player’s shots stay as they were',
     unreadable: 'The player file cannot be read.',
     withRounds: ({ name }: { readonly name: string }) => `${name} with rounds`,
     openElsewhere:

@@ -27,7 +27,8 @@ export const prepare: typeof english = {
     feet: ({ feet }) => `${feet} Fuß`,
     unlikely: 'unwahrscheinlich: noch einmal abschreiten',
     use: 'Heute verwenden',
-    planned: ({ feet }) => `Heute geplant mit: ${feet} Fuß.`,
+    planned: ({ feet }) =>
+      `Heute geplant mit: ${feet} Fuß. Das gehört zum Tag des Plans: dort, im Raum Plan, wird es rückgängig gemacht.`,
   },
   sheet: {
     times: ({ teeOff, finish }) => `Abschlag ${teeOff}, voraussichtliches Ende ${finish}`,

@@ -98,6 +98,28 @@ export const round: typeof english = {
     text: 'CSV-Text',
     copy: 'Text auswählen und kopieren',
   },
+  wishSteps: {
+    targetKind: 'Art des Ziels',
+    score: 'angestrebter Score',
+    aim: 'angestrebtes Handicap',
+    courseRating: 'Course Rating',
+    slopeRating: 'Slope Rating',
+    formSd: 'Tagesform',
+    peerHandicap: 'Handicap des anderen',
+    peerGroup: 'Vergleich mit Herren oder Damen',
+    game: 'Spielform',
+    points: 'angestrebte Punkte',
+    kind: 'Papier der Karten',
+    style: 'Stil der Karten',
+    hasGreens: 'Grüns auf den Karten',
+    hole: 'Loch auf den Karten',
+    teeOff: 'Startzeit',
+    durationMin: 'Dauer der Runde',
+    food: 'Verpflegung',
+    allergies: 'Allergien',
+    hasRain: 'Regenzeug',
+    hasSun: 'Sonnenschutz',
+  },
   feed: {
     name: 'Schläge für die Streuung',
     title: 'Schläge für die eigene Streuung',
@@ -109,12 +131,17 @@ export const round: typeof english = {
     because: ({ hole, shot, reason }) => `Loch ${hole}, Schlag ${shot}: ${reason}.`,
     otherPlayer: ({ owner, open }) =>
       `Die Runde gehört zu ${owner}, geöffnet ist ${open}. Zuerst den richtigen Spieler öffnen.`,
-    joined: 'Die Schläge gehören nun zu den gemessenen.',
+    joined: ({ held, count }) =>
+      held === count
+        ? 'Die Schläge gehören nun zu den gemessenen, jeder einmal.'
+        : `${held} von ${count} gehören nun zu den gemessenen, jeder einmal.`,
     useStep: 'Schläge verwendet',
+    takeOut: 'Wieder herausnehmen',
+    takeOutStep: 'Schläge herausgenommen',
     add: ({ count, player }) =>
       `${counted(count, { one: 'Schlag', other: 'Schläge' })} zu ${player} hinzufügen`,
     copyOf: ({ name }) => `einer Kopie von ${name}`,
-    notAdded: 'Die Schläge wurden nicht hinzugefügt',
+    notWritten: 'Die Schläge des Spielers bleiben, wie sie waren',
     unreadable: 'Die Spielerdatei ist nicht lesbar.',
     withRounds: ({ name }) => `${name} mit Runden`,
     openElsewhere:

@@ -89,8 +89,8 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
   const work = useReview(round);
   const { review } = work;
   const isFixed = open.readOnlyWhy !== null;
-  const change = (label: string, next: RoundDocument): void =>
-    store.dispatch({ type: 'changed', label, document: next });
+  const change = (label: string, next: RoundDocument, field?: string): void =>
+    store.dispatch({ type: 'changed', label, document: next, ...(field === undefined ? {} : { field }) });
   if (course === null) return null;
   const isSame = course.name === round.course.name;
   const isOtherPlan = round.player.sha256 !== revision;

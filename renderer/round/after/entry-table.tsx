@@ -20,7 +20,8 @@ interface Props {
   readonly isFixed: boolean;
   readonly marked: number | null;
   readonly mark: (hole: number) => void;
-  readonly change: (label: string, round: RoundDocument) => void;
+  /** `field` names what is being typed into. */
+  readonly change: (label: string, round: RoundDocument, field?: string) => void;
 }
 
 /** Where a tee shot ends, each with a letter of its own to choose it by: no two words begin alike. */
@@ -115,7 +116,7 @@ interface RowProps {
   readonly isMarked: boolean;
   readonly mark: () => void;
   readonly toNext: () => void;
-  readonly change: (label: string, round: RoundDocument) => void;
+  readonly change: Props['change'];
 }
 
 function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change }: RowProps) {
@@ -125,8 +126,8 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
   const chosen = planned?.options.find(({ id }) => id === planned.chosen);
   const name = words.round.entry.holeName({ number: hole.number });
   const steps = words.round.entry;
-  const put = (step: string, part: Partial<PlayedHoleRecord>): void => {
-    if (played !== undefined) change(step, withHole(round, withoutUndefined(played, part)));
+  const put = (step: string, part: Undefinable<PlayedHoleRecord>, field?: string): void => {
+    if (played !== undefined) change(step, withHole(round, withoutUndefined(played, part)), field);
   };
   const setScore = (score: number | null): void => {
     if (score === null) {
@@ -145,6 +146,7 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
     change(
       words.round.entry.scoreStep({ hole: name }),
       withHole(round, played === undefined ? first : { ...played, score }),
+      `score ${hole.number}`,
     );
   };
   const onEnter = (event: KeyboardEvent): void => {
@@ -177,7 +179,9 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
           least={0}
           most={20}
           isOff={isOff}
-          change={(putts) => put(steps.puttsStep({ hole: name }), { putts: putts ?? undefined })}
+          change={(putts) =>
+            put(steps.puttsStep({ hole: name }), { putts: putts ?? undefined }, `putts ${hole.number}`)
+          }
         />
       </td>
       <td>
@@ -226,7 +230,11 @@ function EntryRow({ hole, round, clubs, isFixed, isMarked, mark, toNext, change 
           isOff={isOff}
           stays
           change={(penalties) =>
-            put(steps.penaltiesStep({ hole: name }), { penalties: penalties ?? undefined })
+            put(
+              steps.penaltiesStep({ hole: name }),
+              { penalties: penalties ?? undefined },
+              `penalties ${hole.number}`,
+            )
           }
         />
       </td>

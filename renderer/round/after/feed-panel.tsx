@@ -2,10 +2,12 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import { makeLocalFrame } from '../../../core/course/local-frame.ts';
+import { parsePlayerDocumentText } from '../../../core/player/parse.ts';
+import { countAmong } from '../../../core/round/fed-shots.ts';
 import { shotsForSpread } from '../../../core/round/feed-spread.ts';
 import type { RoundDocument } from '../../../core/round/format.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
-import { feedShots } from '../effects/feed-shots.ts';
+import { feedShots, takeShotsOut } from '../effects/feed-shots.ts';
 import { roundStoreOf, useOutlook, useRoundHoles } from '../state/use-round.ts';
 import { NextPlan } from './next-plan.tsx';
 import { useWords } from '../../state/use-words.ts';
@@ -22,6 +24,7 @@ export function FeedPanel({ round, isFixed, change }: Props) {
   const course = useApp((app) => app.course?.value ?? null);
   const player = useApp((app) => app.player?.value ?? null);
   const entry = useApp((app) => app.player?.entry ?? null);
+  const playerText = useApp((app) => app.player?.text ?? null);
   const holes = useRoundHoles();
   const outlook = useOutlook();
   const [isBusy, setBusy] = useState(false);
@@ -39,8 +42,17 @@ export function FeedPanel({ round, isFixed, change }: Props) {
       words,
     );
   }, [round, player, course, words]);
+  const kept = useMemo(() => {
+    const parsed = playerText === null ? null : parsePlayerDocumentText(playerText);
+    return parsed?.ok === true ? (parsed.value.document.shots ?? []) : [];
+  }, [playerText]);
   if (given === null || entry === null || player === null) return null;
-  const fed = typeof round['fed'] === 'object' && round['fed'] !== null;
+  const { held, current } = countAmong(kept, given.shots);
+  const toAdd = given.shots.length - current;
+  const run = (work: Promise<unknown>): void => {
+    setBusy(true);
+    void work.finally(() => setBusy(false));
+  };
   const isOther = player.name !== round.player.name;
   return (
     <section class="table-box" aria-label={words.round.feed.name}>
@@ -49,7 +61,7 @@ export function FeedPanel({ round, isFixed, change }: Props) {
         <input
           type="checkbox"
           checked={round.feedsSpread === true}
-          disabled={isFixed || fed}
+          disabled={isFixed || held > 0}
           onChange={(event) =>
             change(words.round.feed.consentStep, { ...round, feedsSpread: event.currentTarget.checked })
           }
@@ -76,24 +88,28 @@ export function FeedPanel({ round, isFixed, change }: Props) {
               {words.round.feed.otherPlayer({ owner: round.player.name, open: player.name })}
             </p>
           )}
-          {fed ? (
-            <p>{words.round.feed.joined}</p>
-          ) : (
+          {held > 0 && (
+            <p>
+              {words.round.feed.joined({ held, count: given.shots.length })}{' '}
+              <button
+                type="button"
+                class="small-button"
+                disabled={isBusy || isOther || entry.readOnly}
+                onClick={() => run(takeShotsOut(tools, given.shots))}
+              >
+                {words.round.feed.takeOut}
+              </button>
+            </p>
+          )}
+          {(toAdd > 0 || held === 0) && (
             <button
               type="button"
               class="main-button"
-              disabled={given.shots.length === 0 || isBusy || isOther || isFixed}
-              onClick={() => {
-                setBusy(true);
-                void feedShots(tools, roundStoreOf(tools), given.shots, holes, outlook).then((done) => {
-                  setBusy(false);
-                  if (done)
-                    change(words.round.feed.useStep, { ...round, fed: { shots: given.shots.length } });
-                });
-              }}
+              disabled={toAdd === 0 || isBusy || isOther || isFixed}
+              onClick={() => run(feedShots(tools, roundStoreOf(tools), given.shots, holes, outlook))}
             >
               {words.round.feed.add({
-                count: given.shots.length,
+                count: toAdd,
                 player: entry.readOnly ? words.round.feed.copyOf({ name: player.name }) : player.name,
               })}
             </button>

@@ -14,6 +14,7 @@ export function roundToEnter(
   wishes: Wishes,
   outlook: Outlook | null,
   playedAt: string,
+  id: string = randomId(),
 ): RoundDocument {
   const { course, player } = app;
   if (course === null) throw new Error('A round was begun without a course.');
@@ -32,6 +33,7 @@ export function roundToEnter(
   });
   const { handicap, name } = player?.value ?? { handicap: undefined, name: 'nobody in particular' };
   return newRound({
+    id,
     name: `${course.value.name}, ${playedAt}`.slice(0, 120),
     playedAt,
     course: { name: course.value.name, sha256: course.revision },
@@ -44,6 +46,13 @@ export function roundToEnter(
     target: recordedTarget(wishes, course.value, player?.value ?? null),
     plan: { seed: app.seed, holes: planned },
   });
+}
+
+/** Sixteen random bytes as hexadecimal digits. */
+function randomId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(16))]
+    .map((byte) => byte.toString(16).padStart(2, '0'))
+    .join('');
 }
 
 function recordedTarget(

@@ -32,6 +32,10 @@ export interface OpenRound {
 /** One step of undo: the round before it (or after it, once undone), and its name. */
 export interface Step {
   readonly label: string;
+  /** Its place among the steps of the whole room. */
+  readonly at: number;
+  /** The field that is being typed into; null for what is whole at once, and once the field is left. */
+  readonly field: string | null;
   readonly document: RoundDocument;
 }
 
@@ -49,7 +53,16 @@ export type RoundFileAction =
   | { readonly type: 'closed' }
   | { readonly type: 'refused'; readonly name: string; readonly faults: readonly Fault[] }
   | { readonly type: 'busy'; readonly isBusy: boolean }
-  | { readonly type: 'changed'; readonly label: string; readonly document: RoundDocument }
+  | {
+      readonly type: 'changed';
+      readonly label: string;
+      readonly document: RoundDocument;
+      /** Names the field where this is typing: one step until the field is left. */
+      readonly field?: string;
+      readonly at?: number;
+    }
+  | { readonly type: 'field-left' }
+  | { readonly type: 'future-forgotten' }
   | { readonly type: 'undone' }
   | { readonly type: 'redone' }
   | { readonly type: 'told'; readonly change: Partial<OpenRound> };
@@ -74,28 +87,41 @@ export function reduceRoundFiles(state: RoundFiles, action: RoundFileAction): Ro
         open: {
           ...open,
           document: action.document,
-          past: withStep(open.past, { label: action.label, document: open.document }),
+          past: withStep(open.past, {
+            label: action.label,
+            at: action.at ?? 0,
+            field: action.field ?? null,
+            document: open.document,
+          }),
           future: [],
         },
       };
     case 'undone': {
       const step = open?.past.at(-1);
       if (open === null || step === undefined) return state;
-      const future = [...open.future, { label: step.label, document: open.document }];
+      const future = [...open.future, { ...step, field: null, document: open.document }];
       return { ...state, open: { ...open, document: step.document, past: open.past.slice(0, -1), future } };
     }
     case 'redone': {
       const step = open?.future.at(-1);
       if (open === null || step === undefined) return state;
-      const past = withStep(open.past, { label: step.label, document: open.document });
+      const past = [...open.past, { ...step, document: open.document }];
       return { ...state, open: { ...open, document: step.document, past, future: open.future.slice(0, -1) } };
     }
+    case 'field-left': {
+      const step = open?.past.at(-1);
+      if (open === null || step === undefined || step.field === null) return state;
+      return { ...state, open: { ...open, past: [...open.past.slice(0, -1), { ...step, field: null }] } };
+    }
+    case 'future-forgotten':
+      return open === null || open.future.length === 0 ? state : { ...state, open: { ...open, future: [] } };
     case 'told':
       return open === null ? state : { ...state, open: { ...open, ...action.change } };
   }
 }
 
-/** Typing in one field is one step: a second change of the same name keeps the state before the first. */
+/** Typing in one field is one step: a second change in it keeps the state before the first. */
 function withStep(past: readonly Step[], step: Step): readonly Step[] {
-  return past.at(-1)?.label === step.label ? past : [...past, step].slice(-MOST_STEPS);
+  const isTyping = step.field !== null && past.at(-1)?.field === step.field;
+  return isTyping ? past : [...past, step].slice(-MOST_STEPS);
 }

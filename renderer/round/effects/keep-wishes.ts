@@ -27,7 +27,7 @@ export function keepWishes({ store }: Pick<AppTools, 'store'>, round: RoundStore
     if (open === null || (files?.course === open.course && files.player === open.player)) return;
     files = open;
     known = wishesFor(open, store.state().settings.rounds ?? []);
-    round.dispatch({ type: 'wished', change: known });
+    round.dispatch({ type: 'wishes-restored', wishes: known });
     known = round.state().wishes;
     queueMicrotask(() => joinDays(store, open, known));
   };

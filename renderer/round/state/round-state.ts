@@ -113,9 +113,30 @@ export interface PlanBefore {
   }[];
 }
 
+/** A step of undo: the wishes before it (or after it, once undone). */
+export interface WishStep {
+  readonly what: WishName;
+  /** Its place among the steps of the whole room. */
+  readonly at: number;
+  /** Typing goes on in the same field: it is one step until the field is left. */
+  readonly isTyping: boolean;
+  readonly wishes: Wishes;
+}
+
+/** What a step changed; its words stand in the catalogue. */
+export type WishName = Exclude<keyof Wishes, 'paper' | 'day'> | keyof PaperWishes | keyof DayWishes;
+
+/** What is typed, letter by letter; the rest is chosen and whole at once. */
+const TYPED: ReadonlySet<WishName> = new Set<WishName>([
+  ...(['score', 'aim', 'courseRating', 'slopeRating', 'formSd', 'peerHandicap', 'points'] as const),
+  ...(['teeOff', 'durationMin', 'food', 'allergies'] as const),
+]);
+
 export interface RoundState {
   readonly page: PageName;
   readonly wishes: Wishes;
+  readonly wishesPast: readonly WishStep[];
+  readonly wishesFuture: readonly WishStep[];
   /** Keyed by hole number. */
   readonly ledgers: Readonly<Record<number, KeptLedger>>;
   readonly ledgerWork: Readonly<Record<number, LedgerWork>>;
@@ -130,6 +151,8 @@ export interface RoundState {
 export const FIRST_ROUND: RoundState = {
   page: 'target',
   wishes: FIRST_WISHES,
+  wishesPast: [],
+  wishesFuture: [],
   ledgers: {},
   ledgerWork: {},
   ledgersStopped: false,
@@ -141,9 +164,15 @@ export const FIRST_ROUND: RoundState = {
 
 export type RoundAction =
   | { readonly type: 'page-shown'; readonly page: PageName }
-  | { readonly type: 'wished'; readonly change: Partial<Wishes> }
-  | { readonly type: 'paper-wished'; readonly change: Partial<PaperWishes> }
-  | { readonly type: 'day-wished'; readonly change: Partial<DayWishes> }
+  | { readonly type: 'wished'; readonly change: Partial<Wishes>; readonly at?: number }
+  | { readonly type: 'paper-wished'; readonly change: Partial<PaperWishes>; readonly at?: number }
+  | { readonly type: 'day-wished'; readonly change: Partial<DayWishes>; readonly at?: number }
+  /** Those of other files: nothing before can be undone into them. */
+  | { readonly type: 'wishes-restored'; readonly wishes: Wishes }
+  | { readonly type: 'wish-undone' }
+  | { readonly type: 'wish-redone' }
+  | { readonly type: 'wish-field-left' }
+  | { readonly type: 'wish-future-forgotten' }
   | {
       readonly type: 'ledger-progressed';
       readonly hole: number;
@@ -168,14 +197,40 @@ export function reduceRound(state: RoundState, action: RoundAction): RoundState 
     case 'page-shown':
       return { ...state, page: action.page };
     case 'wished':
-      return { ...state, wishes: { ...state.wishes, ...action.change } };
+      return wished(state, { ...state.wishes, ...action.change }, action);
     case 'paper-wished':
+      return wished(state, { ...state.wishes, paper: { ...state.wishes.paper, ...action.change } }, action);
+    case 'day-wished':
+      return wished(state, { ...state.wishes, day: { ...state.wishes.day, ...action.change } }, action);
+    case 'wishes-restored':
+      return { ...state, wishes: action.wishes, wishesPast: [], wishesFuture: [] };
+    case 'wish-undone': {
+      const step = state.wishesPast.at(-1);
+      if (step === undefined) return state;
       return {
         ...state,
-        wishes: { ...state.wishes, paper: { ...state.wishes.paper, ...action.change } },
+        wishes: step.wishes,
+        wishesPast: state.wishesPast.slice(0, -1),
+        wishesFuture: [...state.wishesFuture, { ...step, isTyping: false, wishes: state.wishes }],
       };
-    case 'day-wished':
-      return { ...state, wishes: { ...state.wishes, day: { ...state.wishes.day, ...action.change } } };
+    }
+    case 'wish-redone': {
+      const step = state.wishesFuture.at(-1);
+      if (step === undefined) return state;
+      return {
+        ...state,
+        wishes: step.wishes,
+        wishesPast: [...state.wishesPast, { ...step, wishes: state.wishes }],
+        wishesFuture: state.wishesFuture.slice(0, -1),
+      };
+    }
+    case 'wish-field-left': {
+      const step = state.wishesPast.at(-1);
+      if (step?.isTyping !== true) return state;
+      return { ...state, wishesPast: [...state.wishesPast.slice(0, -1), { ...step, isTyping: false }] };
+    }
+    case 'wish-future-forgotten':
+      return state.wishesFuture.length === 0 ? state : { ...state, wishesFuture: [] };
     case 'ledger-progressed': {
       const { hole, key, share } = action;
       return { ...state, ledgerWork: { ...state.ledgerWork, [hole]: { key, share } } };
@@ -203,6 +258,28 @@ export function reduceRound(state: RoundState, action: RoundAction): RoundState 
       return { ...state, cards: { ...state.cards, [hole]: { key, card } } };
     }
   }
+}
+
+const MOST_WISH_STEPS = 200;
+
+function wished(
+  state: RoundState,
+  wishes: Wishes,
+  { change, at = 0 }: { readonly change: object; readonly at?: number },
+): RoundState {
+  const what = Object.keys(change)[0] as WishName | undefined;
+  if (what === undefined) return state;
+  const isTyping = TYPED.has(what);
+  const last = state.wishesPast.at(-1);
+  const goesOn = isTyping && last?.isTyping === true && last.what === what;
+  return {
+    ...state,
+    wishes,
+    wishesPast: goesOn
+      ? state.wishesPast
+      : [...state.wishesPast, { what, at, isTyping, wishes: state.wishes }].slice(-MOST_WISH_STEPS),
+    wishesFuture: [],
+  };
 }
 
 function without(work: RoundState['ledgerWork'], hole: number): RoundState['ledgerWork'] {

@@ -146,7 +146,10 @@ describe('typing a round', () => {
     const { store, keeper } = keeperOn(host);
     await keeper.begin(ROUND, ROUND.name);
     for (const score of [1, 12])
-      store.dispatch({ type: 'changed', label: 'score of hole 1', document: played(ROUND, 1, score) });
+      store.dispatch({
+        ...{ type: 'changed', label: 'score of hole 1', field: 'score 1' },
+        document: played(ROUND, 1, score),
+      });
     store.dispatch({
       type: 'changed',
       label: 'score of hole 2',
@@ -159,6 +162,28 @@ describe('typing a round', () => {
     store.dispatch({ type: 'redone' });
     store.dispatch({ type: 'redone' });
     expect(open(store).document.played.map(({ score }) => score)).toEqual([12, 4]);
+  });
+
+  it('in one field is another step once the field was left, and choices of one name are steps each', async () => {
+    const { host } = memoryHost();
+    const { store, keeper } = keeperOn(host);
+    await keeper.begin(ROUND, ROUND.name);
+    const type = (score: number): void =>
+      store.dispatch({
+        ...{ type: 'changed', label: 'score of hole 1', field: 'score 1' },
+        document: played(ROUND, 1, score),
+      });
+    type(4);
+    store.dispatch({ type: 'field-left' });
+    type(5);
+    for (const score of [6, 7])
+      store.dispatch({ type: 'changed', label: 'places of hole 1', document: played(ROUND, 1, score) });
+    const seen: (number | undefined)[] = [];
+    for (let i = 0; i < 4; i++) {
+      store.dispatch({ type: 'undone' });
+      seen.push(open(store).document.played[0]?.score);
+    }
+    expect(seen).toEqual([6, 5, 4, undefined]);
   });
 
   it('a damaged file is refused in words and nothing is opened', async () => {
