@@ -10,7 +10,7 @@ import { carryToStop } from './finish.ts';
 import type { Choice, Option, Spot } from './model.ts';
 import { isPastHole } from './past-hole.ts';
 import { shotTurn } from './shot-turn.ts';
-import { isForTrees } from './tree-swings.ts';
+import { isIdleSwing } from './tree-swings.ts';
 
 const DEGREE = Math.PI / 180;
 /** Shortest part swing that is planned, metres of carry. */
@@ -103,7 +103,7 @@ export function sensibleChoices(
       return;
     }
     if (isPastHole(law.carryMean, distance)) return;
-    if (isForTrees(spread.swing) && !inTrees && lie !== Lie.rough && lie !== Lie.longRough) return;
+    if (isIdleSwing(spread.swing, ground, spot, lie, toPin)) return;
     const aims = fanOfAims(fan, toPin - turn).map(
       (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),
     );

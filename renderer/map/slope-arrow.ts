@@ -13,13 +13,21 @@ const LONGEST_ARROW_PX = 44;
 const ARROW_HEAD_PX = 5;
 /** Below so many pixels in a metre the arrows of a whole green would lie on each other. */
 const LEAST_SCALE = 2.5;
+const NAMED_SCALE = 6;
 
 export function slopeArrows(marks: readonly SlopeMark[], frame: LocalFrame, palette: Palette): Painter {
   const colours = { ink: palette.labelInk, halo: palette.labelHalo };
   return (brush) => {
     if (brush.scale < LEAST_SCALE) return;
     for (const { at, slopeShare, downhill } of marks)
-      paintSlopeArrow(brush, frame.toSpot(at), 100 * slopeShare, downhill, colours, true);
+      paintSlopeArrow(
+        brush,
+        frame.toSpot(at),
+        100 * slopeShare,
+        downhill,
+        colours,
+        brush.scale >= NAMED_SCALE,
+      );
   };
 }
 

@@ -18,7 +18,7 @@ import { box, flatGround, fourClubs, ROUGH_LIES, statedPlayer, ordinaryBook } fr
 const clubs = fourClubs();
 const iron = clubs.find((spread) => spread.club.name === 'Iron')!;
 const player = statedPlayer({
-  spreads: [...clubs, deriveSwing(iron, 'punch')],
+  spreads: [...clubs, deriveSwing(iron, 'punch'), deriveSwing(iron, 'curved-left')],
   lies: {
     ...ROUGH_LIES,
     longRough: {
@@ -60,6 +60,18 @@ describe('sensible choices', () => {
     expect(named(choicesFrom(-250, Lie.rough))).toContain('Iron punch');
     expect(named(choicesFrom(-250, Lie.woods))).toContain('Iron punch');
     expect(named(choicesFrom(-250, Lie.fairway))).not.toContain('Iron punch');
+  });
+
+  it('bend a shot in woods, and round a tree that stands in the way', () => {
+    const canopy = { topM: 12, baseM: 2, densityPerM: 0.12 };
+    const treeAt = (x: number, y: number) =>
+      flatGround({ lengthM: 250, trees: [{ x, y, radiusM: 4, canopy }] });
+    const bent = 'Iron curved-left';
+    expect(named(choicesFrom(-250, Lie.woods))).toContain(bent);
+    expect(named(choicesFrom(-250, Lie.rough))).not.toContain(bent);
+    expect(named(choicesFrom(-250, Lie.fairway, treeAt(0, -210)))).toContain(bent);
+    expect(named(choicesFrom(-250, Lie.fairway, treeAt(20, -210)))).not.toContain(bent);
+    expect(named(choicesFrom(-250, Lie.fairway, treeAt(0, -100)))).not.toContain(bent);
     expect(choicesFrom(-250, Lie.bunker)).toEqual([]);
   });
 
