@@ -24,6 +24,7 @@ export function NewPlayer() {
   const [busy, setBusy] = useState(false);
   const nameId = useId();
   const handicapId = useId();
+  const hintId = useId();
   const make = async (): Promise<void> => {
     const typed = readHandicap(handicap);
     if (typed === null) {
@@ -71,9 +72,13 @@ export function NewPlayer() {
             inputMode="decimal"
             value={handicap}
             aria-invalid={fault !== null}
+            aria-describedby={hintId}
             onInput={(event) => setHandicap(event.currentTarget.value)}
           />
         </span>
+        <p id={hintId} class="faint small-print">
+          {words.player.make.noHandicap}
+        </p>
         {fault !== null && (
           <p class="field-fault" role="alert">
             {fault}

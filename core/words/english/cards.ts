@@ -199,7 +199,7 @@ export const cards = {
   someMade: ({ made, total }: { readonly made: number; readonly total: number }) =>
     `${made} of ${total} cards are made; the others come as their holes are worked out. What you print now lacks them.`,
   allMade: ({ count }: { readonly count: number }) =>
-    `All ${count} cards are made. Print at full size (100 %): the scale on each card is true only then.`,
+    `${count === 1 ? 'The card is' : `All ${count} cards are`} made. Print at full size (100 %): the scale on each card is true only then.`,
   fileName: ({ course }: { readonly course: string }) => `Cards, ${course}`,
   pdfTitle: ({ course }: { readonly course: string }) => `Strategy cards, ${course}`,
   booklet:

@@ -107,7 +107,7 @@ export const drawing = {
       readonly ready: number;
       readonly total: number;
       readonly rest: string;
-    }) => `${ready} of ${total} holes can be planned ${rest}`,
+    }) => `${ready} of ${counted(total, { one: 'hole', other: 'holes' })} can be planned${rest}`,
     bearable: 'can be lived with',
     thingsMissing: ({ count }: { readonly count: number }) =>
       counted(count, { one: 'thing is', other: 'things are' }),

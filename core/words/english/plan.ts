@@ -28,7 +28,8 @@ export const plan = {
   courseFacts: ({ holes, par }: { readonly holes: number; readonly par: number }) =>
     `${counted(holes, { one: 'hole', other: 'holes' })}, par ${par}`,
   choosePlayer: 'Choose a player to plan the holes.',
-  allWorkedOut: ({ total }: { readonly total: number }) => `All ${total} holes are worked out.`,
+  allWorkedOut: ({ total }: { readonly total: number }) =>
+    total === 1 ? 'The hole is worked out.' : `All ${total} holes are worked out.`,
   someWorkedOut: ({
     ready,
     total,

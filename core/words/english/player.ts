@@ -162,6 +162,7 @@ export const player = {
       `From ${spots} spots on ${holes} holes: the tees, and where the ball typically lies after.`,
   },
   make: {
+    noHandicap: 'None yet? Take 54, the highest there is; it can be changed at any time.',
     handicapFault: 'Type the handicap as a number from −10 to 54; a plus handicap as +2.',
     newPlayer: 'New player',
     explain:

@@ -155,7 +155,7 @@ export const cards: typeof english = {
   someMade: ({ made, total }) =>
     `${made} von ${total} Karten sind fertig; die anderen kommen, sobald ihre Löcher berechnet sind. Im Druck fehlen sie jetzt noch.`,
   allMade: ({ count }) =>
-    `Alle ${count} Karten sind fertig. In voller Größe drucken (100 %): Nur dann stimmt der Maßstab auf jeder Karte.`,
+    `${count === 1 ? 'Die Karte ist' : `Alle ${count} Karten sind`} fertig. In voller Größe drucken (100 %): Nur dann stimmt der Maßstab auf jeder Karte.`,
   fileName: ({ course }) => `Karten, ${course}`,
   pdfTitle: ({ course }) => `Strategiekarten, ${course}`,
   booklet:

@@ -86,7 +86,8 @@ export const drawing: typeof english = {
     lines: 'Eine Zeile führt zu ihrer Stelle auf der Karte.',
     ready: 'Bereit zum Planen',
     notYet: ({ holes }) => `; noch nicht: ${holes}.`,
-    readyCount: ({ ready, total, rest }) => `${ready} von ${total} Löchern lassen sich planen${rest}`,
+    readyCount: ({ ready, total, rest }) =>
+      `${ready} von ${counted(total, { one: 'Loch', other: 'Löchern' })} planbar${rest}`,
     bearable: 'hinnehmbar',
     thingsMissing: ({ count }) => counted(count, { one: 'Sache fehlt', other: 'Sachen fehlen' }),
     missing: ({ things }) => things,

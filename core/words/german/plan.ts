@@ -26,7 +26,8 @@ export const plan: typeof english = {
   whereYouPutIt: 'selbst gesetzt',
   courseFacts: ({ holes, par }) => `${counted(holes, { one: 'Loch', other: 'Löcher' })}, Par ${par}`,
   choosePlayer: 'Für die Planung einen Spieler wählen.',
-  allWorkedOut: ({ total }) => `Alle ${total} Löcher sind berechnet.`,
+  allWorkedOut: ({ total }) =>
+    total === 1 ? 'Das Loch ist berechnet.' : `Alle ${total} Löcher sind berechnet.`,
   someWorkedOut: ({ ready, total, failed }) =>
     `${ready} von ${total} Löchern sind berechnet; ${failed} nicht planbar.`,
   holesReady: ({ ready, total }) => `${ready} von ${total} Löchern fertig`,

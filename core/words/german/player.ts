@@ -159,6 +159,7 @@ export const player: typeof english = {
       `Von ${spots} Stellen auf ${holes} Löchern: den Abschlägen und dort, wo der Ball danach meist liegt.`,
   },
   make: {
+    noHandicap: 'Noch keines? 54 nehmen, das höchste; es lässt sich jederzeit ändern.',
     handicapFault: 'Das Handicap als Zahl von −10 bis 54 eintippen; ein Plus-Handicap als +2.',
     newPlayer: 'Neuer Spieler',
     explain:
