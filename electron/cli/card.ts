@@ -29,15 +29,15 @@ import { cardPdf } from './card-pdf.ts';
 import { readCourse, readPlayer } from './inputs.ts';
 import { percent } from './plan-report.ts';
 import { solveRound } from './round-pool.ts';
-import type { RoundTask } from './round-task.ts';
+import { cardsToPrint, cardTasks } from './card-round.ts';
 import { LANGUAGES } from '../../core/words/language.ts';
 import { type Words, wordsIn } from '../../core/words/words.ts';
-import { budgetWords } from '../../core/round/budget.ts';
 
 const USAGE = `usage: npm run --silent card -- --course FILE --player FILE --to FILE.pdf [--paper a4|letter|a6] [--style plain|ink-saving|large-print]
        [--hole all|N,N,...] [--target N] [--tee NAME] [--hole-position NAME] [--no-greens] [--language en|de] [--wind-from DEGREES]
        [--tee-off HH:MM --duration MINUTES] [--food LIST] [--allergies LIST] [--temperature C] [--seed S]
 ${DAY_USAGE}
+With --target the whole round is worked out, so that the holes of --hole get their share of it.
 The plan goes by the day; --wind-from and --temperature alone change its words, not its plan.`;
 
 export async function card(args: readonly string[]): Promise<void> {
@@ -95,29 +95,13 @@ export async function card(args: readonly string[]): Promise<void> {
   const tee = optionalText(values, 'tee');
   const holePosition = optionalText(values, 'hole-position');
   const { units } = player.value;
-  const tasks = numbers.map(
-    (hole): RoundTask => ({
-      ...{ hole, seed: optionalText(values, 'seed') ?? 'holewright', plays: 200, peer: null },
-      ...{ card: { units, language: words.language }, conditions },
-      ...(tee === undefined ? {} : { tee }),
-      ...(holePosition === undefined ? {} : { holePosition }),
-    }),
-  );
+  const tasks = cardTasks(course.value, numbers, target !== null, {
+    ...{ tee, holePosition, seed: optionalText(values, 'seed') ?? 'holewright' },
+    ...{ card: { units, language: words.language }, conditions },
+  });
   const holes = await solveRound(course, player, tasks);
   const figures = target === null ? null : roundFigures(holes, target);
-  const cards = holes.flatMap((hole, i): CardHole[] => {
-    if (hole.card === null) return [];
-    const budget = figures?.budget.holes[i];
-    return [
-      {
-        ...hole.card,
-        budget:
-          budget === undefined
-            ? null
-            : { strokes: budget.budget, words: budgetWords(budget.budget, hole.par, words) },
-      },
-    ];
-  });
+  const cards = cardsToPrint(holes, numbers, figures?.budget ?? null, words);
   const windSpeed = wind.speedMps > 0 ? `${speedText(wind.speedMps, units, words)} ` : '';
   const winds = new Map(
     cards.map((one) => [
