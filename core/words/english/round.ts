@@ -373,11 +373,48 @@ export const round = {
     title: 'Playing to the target',
     needsAll: ({ ready, total }: { readonly ready: number; readonly total: number }) =>
       `${ready} of ${total} holes are worked out; this needs all of them.`,
-    opponentComes: 'The opponent’s scores come with the ledger on the first page; it is being counted.',
+    opponentComes: ({ counted, total }: { readonly counted: number; readonly total: number }) =>
+      `The opponent’s scores are being counted, with the ledger on the first page: ${counted} of ${total} holes. What to play follows by itself.`,
+    opponentStopped: ({ counted, total }: { readonly counted: number; readonly total: number }) =>
+      `Counting the opponent’s scores was stopped: ${counted} of ${total} holes are counted.`,
+    needsHandicap:
+      'There is nobody to play against yet: type the opponent’s handicap above, or give the player one in the Player room; then the opponent is a preset player of that handicap.',
+    toPlayer: 'To the Player room',
+    matchHandicaps: ({
+      index,
+      own,
+      theirIndex,
+      theirs,
+      difference,
+    }: {
+      readonly index: string;
+      readonly own: number;
+      readonly theirIndex: string;
+      readonly theirs: number;
+      readonly difference: number;
+    }) =>
+      `Your index ${index} makes a course handicap of ${own}; theirs of ${theirIndex} makes ${theirs}. ${
+        difference === 0
+          ? 'Nobody receives strokes.'
+          : `${difference > 0 ? 'You receive' : 'They receive'} ${counted(Math.abs(difference), { one: 'stroke', other: 'strokes' })}, on the lowest stroke indexes.`
+      }`,
+    pointsHandicaps: ({
+      index,
+      own,
+      playing,
+    }: {
+      readonly index: string;
+      readonly own: number;
+      readonly playing: number;
+    }) =>
+      `Your index ${index} makes a course handicap of ${own}; points count with a playing handicap of ${playing}.`,
+    averageDay: ({ chance, lowest }: { readonly chance: string; readonly lowest: string }) =>
+      `On a day of average form: ${chance} with the best choices, ${lowest} with the lowest mean. The choices and chances below are for such a day.`,
+    onAverageDay: ({ chance }: { readonly chance: string }) => `${chance} on a day of average form`,
     working: 'Working out what to play from each tee …',
     oddsName: 'Odds by the best choices',
     withBest: ({ chance, difference }: { readonly chance: string; readonly difference: string }) =>
-      `with the best choice on each tee, as the round goes; ${chance} with the lowest mean on each${difference}`,
+      `on any day, your form being better or worse than average: with the best choice on each tee, as the round goes; ${chance} with the lowest mean on each${difference}`,
     halved: 'A halved match counts half.',
     same: ': the same, to a tenth of a per cent.',
     fewer: ({ points }: { readonly points: string }) => `, ${points} points fewer.`,
@@ -385,7 +422,7 @@ export const round = {
     noDepartures:
       'However the round stands, the choice with the lowest mean is as good as anything for this aim, within a third of a per cent.',
     where: 'Where it differs from the lowest mean',
-    odds: 'Odds',
+    odds: 'Odds, average day',
     costs: 'Costs, strokes',
     comesUp: 'Comes up in',
     ofRounds: ({ chance }: { readonly chance: string }) => `${chance} of rounds`,

@@ -303,12 +303,28 @@ export const round: typeof english = {
   playing: {
     title: 'Aufs Ziel spielen',
     needsAll: ({ ready, total }) => `${ready} von ${total} Löchern sind berechnet; hierfür braucht es alle.`,
-    opponentComes:
-      'Die Scores des Gegners kommen mit der Aufstellung auf der ersten Seite; sie wird gerade gezählt.',
+    opponentComes: ({ counted, total }) =>
+      `Die Scores des Gegners werden mit der Aufstellung auf der ersten Seite gezählt: ${counted} von ${total} Löchern. Was zu spielen ist, folgt von selbst.`,
+    opponentStopped: ({ counted, total }) =>
+      `Das Zählen der Scores des Gegners wurde angehalten: ${counted} von ${total} Löchern sind gezählt.`,
+    needsHandicap:
+      'Noch ist kein Gegner da: oben sein Handicap eingeben oder dem Spieler im Raum Spieler eines geben; der Gegner ist dann ein Spieler nach Vorgabe mit diesem Handicap.',
+    toPlayer: 'Zum Raum Spieler',
+    matchHandicaps: ({ index, own, theirIndex, theirs, difference }) =>
+      `Der eigene Index ${index} ergibt ein Course Handicap von ${own}, der des Gegners von ${theirIndex} eines von ${theirs}. ${
+        difference === 0
+          ? 'Niemand erhält Vorgabeschläge.'
+          : `${difference > 0 ? 'Man selbst erhält' : 'Der Gegner erhält'} ${counted(Math.abs(difference), { one: 'Schlag', other: 'Schläge' })}, auf den Löchern mit den niedrigsten Stroke-Indizes.`
+      }`,
+    pointsHandicaps: ({ index, own, playing }) =>
+      `Der eigene Index ${index} ergibt ein Course Handicap von ${own}; die Punkte zählen mit einem Playing Handicap von ${playing}.`,
+    averageDay: ({ chance, lowest }) =>
+      `An einem Tag mit durchschnittlicher Form: ${chance} mit der besten Wahl, ${lowest} mit dem niedrigsten Mittel. Wahl und Chancen unten gelten für einen solchen Tag.`,
+    onAverageDay: ({ chance }) => `${chance} an einem Tag mit durchschnittlicher Form`,
     working: 'Berechnet wird, was von jedem Abschlag zu spielen ist …',
     oddsName: 'Chancen mit der besten Wahl',
     withBest: ({ chance, difference }) =>
-      `mit der besten Wahl an jedem Abschlag, je nach Stand der Runde; ${chance} jeweils mit dem niedrigsten Mittel${difference}`,
+      `an irgendeinem Tag, die Form besser oder schlechter als im Durchschnitt: mit der besten Wahl an jedem Abschlag, je nach Stand der Runde; ${chance} jeweils mit dem niedrigsten Mittel${difference}`,
     halved: 'Ein geteiltes Match zählt halb.',
     same: ': dasselbe, auf ein Zehntelprozent.',
     fewer: ({ points }) => `, ${points} Punkte weniger.`,
@@ -316,7 +332,7 @@ export const round: typeof english = {
     noDepartures:
       'Wie immer die Runde steht, für dieses Ziel ist die Wahl mit dem niedrigsten Mittel so gut wie jede andere, auf ein Drittelprozent genau.',
     where: 'Wo es vom niedrigsten Mittel abweicht',
-    odds: 'Chancen',
+    odds: 'Chancen, Durchschnittstag',
     costs: 'Kosten, Schläge',
     comesUp: 'Kommt vor in',
     ofRounds: ({ chance }) => `${chance} der Runden`,

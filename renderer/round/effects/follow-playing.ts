@@ -1,5 +1,7 @@
 /** Asks a worker, whenever target or plans change, what to play from each tee to reach the target. */
 
+import type { Course } from '../../../core/course/model.ts';
+import type { PlayerModel } from '../../../core/player/model.ts';
 import type { Aim } from '../../../core/round/aim.ts';
 import { ALLOWANCE, matchStrokes, playingHandicap, strokesReceived } from '../../../core/round/handicap.ts';
 import type { ScoreDistribution } from '../../../core/round/distribution.ts';
@@ -9,15 +11,19 @@ import { latestWins } from '../../workers/latest-wins.ts';
 import { afterChanges, reasonText } from '../../state/effects/follow.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { AppTools } from '../../state/use-app.ts';
-import { parOf, ratingOf, roundHoles, targetOf, tryableChoices } from '../state/planned-holes.ts';
-import type { RoundState } from '../state/round-state.ts';
+import { handicapOf, parOf, ratingOf, roundHoles, targetOf, tryableChoices } from '../state/planned-holes.ts';
+import { peerLevel, type RoundState, type Wishes } from '../state/round-state.ts';
+import { ledgerKey } from './follow-ledgers.ts';
 import type { RoundStore } from '../state/use-round.ts';
 import { wordsOf } from '../../state/use-words.ts';
 
 /** What is played for, or why it cannot be told yet. */
 export type AimNow =
   | { readonly aim: Aim; readonly key: string }
-  | { readonly aim: null; readonly missing: 'holes' | 'opponent' };
+  | { readonly aim: null; readonly missing: Missing };
+
+/** `handicap`: nobody to play against, for neither the opponent's handicap nor the player's own is known. */
+export type Missing = 'holes' | 'opponent' | 'handicap';
 
 /** Over all holes of the course. */
 export function aimNow(app: AppState, state: RoundState): AimNow {
@@ -34,11 +40,7 @@ export function aimNow(app: AppState, state: RoundState): AimNow {
       return { aim: { kind: 'score', target }, key: `${base}/${target}` };
     }
     case 'stableford': {
-      const handicap = playingHandicap(
-        player?.handicap ?? 18,
-        ratingOf(wishes, course),
-        ALLOWANCE.stableford,
-      );
+      const handicap = playingHandicap(handicapOf(player), ratingOf(wishes, course), ALLOWANCE.stableford);
       const received = strokesReceived(
         handicap,
         all.map(({ strokeIndex }) => strokeIndex),
@@ -47,18 +49,10 @@ export function aimNow(app: AppState, state: RoundState): AimNow {
       return { aim: { kind: 'stableford', target, received }, key: `${base}/${target}/${handicap}` };
     }
     case 'match': {
-      const opponent = ready.flatMap(({ hole }): ScoreDistribution[] => {
-        const scores = state.ledgers[hole]?.answer.peerScores ?? null;
-        return scores === null ? [] : [scores];
-      });
+      if (peerLevel(wishes, player?.handicap) === null) return { aim: null, missing: 'handicap' };
+      const opponent = opponentOf(app, state);
       if (opponent.length < ready.length) return { aim: null, missing: 'opponent' };
-      const rating = ratingOf(wishes, course);
-      const own = playingHandicap(player?.handicap ?? 18, rating, ALLOWANCE.matchPlay);
-      const theirs = playingHandicap(
-        wishes.peerHandicap ?? player?.handicap ?? 18,
-        rating,
-        ALLOWANCE.matchPlay,
-      );
+      const { own, theirs } = matchHandicaps(wishes, course, player);
       const received = matchStrokes(
         own,
         theirs,
@@ -70,6 +64,29 @@ export function aimNow(app: AppState, state: RoundState): AimNow {
   }
 }
 
+/** The opponent's scores on the holes that are counted for the opponent of now; those of an earlier one are not theirs. */
+export function opponentOf(app: AppState, state: RoundState): readonly ScoreDistribution[] {
+  const handicap = app.player?.value.handicap;
+  return roundHoles(app).ready.flatMap((hole): ScoreDistribution[] => {
+    const known = state.ledgers[hole.hole];
+    const scores = known?.key === ledgerKey(hole, state, handicap) ? known.answer.peerScores : null;
+    return scores === null ? [] : [scores];
+  });
+}
+
+/** Playing handicaps of both in a match. */
+export function matchHandicaps(
+  wishes: Wishes,
+  course: Course,
+  player: PlayerModel | null,
+): { readonly own: number; readonly theirs: number } {
+  const rating = ratingOf(wishes, course);
+  return {
+    own: playingHandicap(handicapOf(player), rating, ALLOWANCE.matchPlay),
+    theirs: playingHandicap(wishes.peerHandicap ?? handicapOf(player), rating, ALLOWANCE.matchPlay),
+  };
+}
+
 /** The worker's answer for what is played for now; null while it is not there. Identical for equal states. */
 export function playingNow(app: AppState, state: RoundState): PlayingAnswer | null {
   const now = aimNow(app, state);
@@ -77,7 +94,7 @@ export function playingNow(app: AppState, state: RoundState): PlayingAnswer | nu
 }
 
 /** Why there can be no answer yet; null where there can. */
-export function missingFor(app: AppState, state: RoundState): 'holes' | 'opponent' | null {
+export function missingFor(app: AppState, state: RoundState): Missing | null {
   const now = aimNow(app, state);
   return now.aim === null ? now.missing : null;
 }

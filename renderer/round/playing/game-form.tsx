@@ -3,6 +3,8 @@
 import { Choice } from '../../panels/choice.tsx';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
+import { RatingFields } from '../target/rating-fields.tsx';
+import { StrokesNote } from './strokes-note.tsx';
 import type { Game } from '../state/round-state.ts';
 import { useOutlook, useRound, useRoundDispatch } from '../state/use-round.ts';
 import { useWords } from '../../state/use-words.ts';
@@ -38,6 +40,7 @@ export function GameForm() {
             most={6 * holes}
             change={(points) => dispatch({ type: 'wished', change: { points } })}
           />
+          <RatingFields />
           <span class="faint">{words.round.playing.pointsNote}</span>
         </div>
       )}
@@ -52,9 +55,11 @@ export function GameForm() {
             step={0.1}
             change={(peerHandicap) => dispatch({ type: 'wished', change: { peerHandicap } })}
           />
+          <RatingFields />
           <span class="faint">{words.round.playing.opponentNote}</span>
         </div>
       )}
+      {wishes.game !== 'score' && <StrokesNote />}
     </section>
   );
 }

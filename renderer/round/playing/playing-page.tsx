@@ -7,6 +7,7 @@ import { useRound, useRoundHoles } from '../state/use-round.ts';
 import { tenthText } from '../target/odds-panel.tsx';
 import { DeparturesTable } from './departures-table.tsx';
 import { GameForm } from './game-form.tsx';
+import { MissingNote } from './missing-note.tsx';
 import { HelpPanel } from './help-panel.tsx';
 import { StandingForm } from './standing-form.tsx';
 import { useWords } from '../../state/use-words.ts';
@@ -23,11 +24,7 @@ export function PlayingPage() {
       <h2>{words.round.playing.title}</h2>
       <GameForm />
       {missing !== null ? (
-        <p class="faint" role="status">
-          {missing === 'holes'
-            ? words.round.playing.needsAll({ ready: holes.ready.length, total: holes.all.length })
-            : words.round.playing.opponentComes}
-        </p>
+        <MissingNote missing={missing} />
       ) : answer === null ? (
         <p class="faint" role="status">
           {words.round.playing.working}
@@ -48,6 +45,12 @@ export function PlayingPage() {
                 {state.wishes.game === 'match' ? ` ${words.round.playing.halved}` : ''}
               </p>
             </div>
+            <p data-odds="average-day">
+              {words.round.playing.averageDay({
+                chance: tenthText(answer.plan.chance, words),
+                lowest: tenthText(answer.plan.chanceByLowestMean, words),
+              })}
+            </p>
             {answer.plan.aim.kind !== 'score' && (
               <p class="faint">
                 {strokesWords(

@@ -74,7 +74,7 @@ export function StandingForm({ answer, holes }: Props) {
       ) : (
         <p>
           <strong>{optionWords(hole.plan, indexed(hole, standing.option), words)}</strong>,{' '}
-          {tenthText(standing.chance, words)}
+          {words.round.playing.onAverageDay({ chance: tenthText(standing.chance, words) })}
           {standing.option === at.lowestMean
             ? words.round.playing.lowestToo
             : ` ${words.round.playing.instead} ${words.round.playing.insteadOf({

@@ -62,7 +62,7 @@ export function parOf(holes: readonly { readonly par: number }[]): number {
 export function firstScore(course: Course, player: PlayerModel | null): number {
   const par = parOf(course.holes);
   if (course.holes.length !== 18) return par + course.holes.length + 1;
-  return 10 * Math.ceil((par + (player?.handicap ?? 18) + 1) / 10);
+  return 10 * Math.ceil((par + handicapOf(player) + 1) / 10);
 }
 
 /** The target wished for, with what is not said taken from course and player. */
@@ -76,10 +76,17 @@ export function targetOf(wishes: Wishes, course: Course, player: PlayerModel | n
     case 'net-par':
       return { kind: 'net-par', playingHandicap: strokesFor(wishes, course, player) };
     case 'handicap': {
-      const aim = wishes.aim ?? player?.handicap ?? 18;
+      const aim = wishes.aim ?? handicapOf(player);
       return { kind: 'handicap', aim, tees: ratingOf(wishes, course) };
     }
   }
+}
+
+/** Counted for a player without a handicap; the pages say so. */
+const ASSUMED_HANDICAP = 18;
+
+export function handicapOf(player: PlayerModel | null): number {
+  return player?.handicap ?? ASSUMED_HANDICAP;
 }
 
 /** Rating of the tees played; without one the course counts as rated at its par. */
@@ -95,7 +102,7 @@ export function ratingOf(wishes: Wishes, course: Course): TeeRating {
 
 /** Playing handicap in stroke play. */
 export function strokesFor(wishes: Wishes, course: Course, player: PlayerModel | null): number {
-  return playingHandicap(player?.handicap ?? 18, ratingOf(wishes, course), ALLOWANCE.strokePlay);
+  return playingHandicap(handicapOf(player), ratingOf(wishes, course), ALLOWANCE.strokePlay);
 }
 
 export interface Outlook extends RoundOutlook {

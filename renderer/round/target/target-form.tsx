@@ -5,7 +5,8 @@ import { FORM_SD_STROKES } from '../../../core/round/score-distribution.ts';
 import { Choice } from '../../panels/choice.tsx';
 import { useApp } from '../../state/use-app.ts';
 import { NumberField } from '../number-field.tsx';
-import { firstScore, parOf, ratingOf, strokesFor } from '../state/planned-holes.ts';
+import { firstScore, ratingOf, strokesFor } from '../state/planned-holes.ts';
+import { RatingFields } from './rating-fields.tsx';
 import type { TargetKind } from '../state/round-state.ts';
 import { useRound, useRoundDispatch } from '../state/use-round.ts';
 import { useWords } from '../../state/use-words.ts';
@@ -20,7 +21,6 @@ export function TargetForm() {
   const dispatch = useRoundDispatch();
   if (course === null) return null;
   const wish = (change: Partial<typeof wishes>): void => dispatch({ type: 'wished', change });
-  const par = parOf(course.holes);
   const isRated = wishes.targetKind === 'net-par' || wishes.targetKind === 'handicap';
   return (
     <section class="round-form" aria-label={words.round.target.title}>
@@ -53,27 +53,7 @@ export function TargetForm() {
             change={(aim) => wish({ aim })}
           />
         )}
-        {isRated && (
-          <>
-            <NumberField
-              name={words.round.target.rating}
-              value={wishes.courseRating}
-              usual={String(par)}
-              least={20}
-              most={90}
-              step={0.1}
-              change={(courseRating) => wish({ courseRating })}
-            />
-            <NumberField
-              name={words.round.target.slope}
-              value={wishes.slopeRating}
-              usual="113"
-              least={55}
-              most={155}
-              change={(slopeRating) => wish({ slopeRating })}
-            />
-          </>
-        )}
+        {isRated && <RatingFields />}
       </div>
       {isRated && (
         <p class="faint">
