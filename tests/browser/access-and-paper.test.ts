@@ -45,6 +45,10 @@ describe('accessibility and paper', () => {
     await page.locator('.course-table').waitFor();
     await page.locator('.tour-card').waitFor();
     expect(await violationsInBothThemes(page)).toEqual([]);
+    // Escape leaves it from anywhere.
+    await page.locator('[data-hole="1"]').focus();
+    await page.keyboard.press('Escape');
+    await page.locator('.tour-card').waitFor({ state: 'detached' });
   });
 
   it('can be walked through by Tab, with the focus always to be seen', async () => {
