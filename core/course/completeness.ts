@@ -16,6 +16,7 @@ import { canopyMissing, type Canopied, guessedCanopies } from './missing-canopy.
 import type { Fix, Missing } from './missing.ts';
 import type { Course, Hole } from './model.ts';
 import { middleOf } from './polygon.ts';
+import { inEnglish, told } from '../words/told.ts';
 
 export interface HoleCompleteness {
   readonly hole: number;
@@ -68,7 +69,7 @@ export function applyFix(document: EditableDocument, fix: Fix): EditResult {
       return addFeature(document, fix.feature);
     case 'draw':
     case 'ask':
-      throw new Error(`"${fix.label}" is for the person to do`);
+      throw new Error(`"${inEnglish(fix.label)}" is for the person to do`);
   }
 }
 
@@ -76,9 +77,9 @@ function noLine(hole: number): Missing {
   return {
     code: 'no-line',
     weight: 'stops',
-    message: `Hole ${hole} has no line of play: it cannot be planned.`,
+    message: told(({ courseNotes }) => courseNotes.noLine, { hole }),
     features: [],
-    fix: { how: 'draw', label: 'Draw the line from tee to green', kind: 'hole', hole },
+    fix: { how: 'draw', label: told(({ courseNotes }) => courseNotes.drawLine), kind: 'hole', hole },
   };
 }
 
@@ -92,9 +93,14 @@ function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing
     missing.push({
       code: 'no-green',
       weight: 'stops',
-      message: `Hole ${number} has no green: it cannot be planned.`,
+      message: told(({ courseNotes }) => courseNotes.noGreen, { hole: number }),
       features: [],
-      fix: { how: 'draw', label: 'Draw the green', kind: 'green', hole: number },
+      fix: {
+        how: 'draw',
+        label: told(({ courseNotes }) => courseNotes.drawGreen),
+        kind: 'green',
+        hole: number,
+      },
     });
   }
   if (hole.parAssumed) {
@@ -102,9 +108,14 @@ function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing
     missing.push({
       code: 'no-par',
       weight: 'assumed',
-      message: `Hole ${number} has no par: ${par} is taken from its length.`,
+      message: told(({ courseNotes }) => courseNotes.noPar, { hole: number, par }),
       features: [line],
-      fix: { how: 'write', label: `Write par ${par}`, features: [line], values: { par } },
+      fix: {
+        how: 'write',
+        label: told(({ courseNotes }) => courseNotes.writePar, { par }),
+        features: [line],
+        values: { par },
+      },
     });
   }
   if (hole.strokeIndex === undefined) {
@@ -115,11 +126,11 @@ function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing
     missing.push({
       code: 'no-stroke-index',
       weight: 'assumed',
-      message: `Hole ${number} has no stroke index: handicap strokes are not counted on it.`,
+      message: told(({ courseNotes }) => courseNotes.noIndex, { hole: number }),
       features: [line],
       fix: {
         how: 'ask',
-        label: 'Enter the stroke index of the card',
+        label: told(({ courseNotes }) => courseNotes.enterIndex),
         features: [line],
         property: 'handicap',
         choices: free,
@@ -130,20 +141,20 @@ function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing
     missing.push({
       code: 'no-tee-area',
       weight: 'assumed',
-      message: `Hole ${number} has no tee area: the ground at the tee is taken for what is drawn there, else rough.`,
+      message: told(({ courseNotes }) => courseNotes.noTee, { hole: number }),
       features: [],
-      fix: { how: 'draw', label: 'Draw the tee', kind: 'tee', hole: number },
+      fix: { how: 'draw', label: told(({ courseNotes }) => courseNotes.drawTee), kind: 'tee', hole: number },
     });
   }
   if (hole.tees.every(({ featureIndex }) => featureIndex === undefined)) {
     missing.push({
       code: 'no-tee-marker',
       weight: 'assumed',
-      message: `Hole ${number} has no tee marker: play starts where its line starts.`,
+      message: told(({ courseNotes }) => courseNotes.noMarker, { hole: number }),
       features: [line],
       fix: {
         how: 'add',
-        label: 'Put a tee marker at the start of the line',
+        label: told(({ courseNotes }) => courseNotes.putMarker),
         feature: markerAt('tee-marker', number, 'Tee', hole.line[0]!),
       },
     });
@@ -152,11 +163,20 @@ function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing
     missing.push({
       code: 'no-hole-position',
       weight: 'assumed',
-      message: `Hole ${number} has no hole position: the ${green === undefined ? 'end of its line' : 'middle of its green'} is taken.`,
+      message: told(({ courseNotes }) => courseNotes.noPosition, {
+        hole: number,
+        taken:
+          green === undefined
+            ? told(({ courseNotes }) => courseNotes.endOfLine)
+            : told(({ courseNotes }) => courseNotes.middleOfGreen),
+      }),
       features: green === undefined ? [line] : [idAt(green.featureIndex)],
       fix: {
         how: 'add',
-        label: green === undefined ? 'Put one at the end of the line' : 'Put one in the middle of the green',
+        label:
+          green === undefined
+            ? told(({ courseNotes }) => courseNotes.putAtEnd)
+            : told(({ courseNotes }) => courseNotes.putInMiddle),
         feature: markerAt(
           'hole-position',
           number,
@@ -184,19 +204,18 @@ function ofCourse(course: Course, holes: number): Missing[] {
     missing.push({
       code: 'no-holes',
       weight: 'stops',
-      message: 'The course has no hole yet. Draw a line from tee to green, or import a map.',
+      message: told(({ courseNotes }) => courseNotes.noHoles),
       features: [],
-      fix: { how: 'draw', label: 'Draw the line of hole 1', kind: 'hole', hole: 1 },
+      fix: { how: 'draw', label: told(({ courseNotes }) => courseNotes.drawFirst), kind: 'hole', hole: 1 },
     });
   }
   if (course.levels.length === 0) {
     missing.push({
       code: 'no-heights',
       weight: 'assumed',
-      message:
-        'The course has no ground heights: it is planned as level. Import an elevation model, or draw ground levels.',
+      message: told(({ courseNotes }) => courseNotes.noHeights),
       features: [],
-      fix: { how: 'draw', label: 'Draw a ground level', kind: 'ground-level' },
+      fix: { how: 'draw', label: told(({ courseNotes }) => courseNotes.drawLevel), kind: 'ground-level' },
     });
   }
   return missing;
@@ -206,16 +225,25 @@ function cardMissing(lengths: readonly TeeLength[]): Missing[] {
   return lengths.flatMap(({ tee, feature, lengthM, cardLengthM, differenceM }): Missing[] => {
     if (feature === undefined || cardLengthM === undefined || differenceM === undefined) return [];
     if (Math.abs(differenceM) <= Math.max(CARD_TOLERANCE_M, CARD_TOLERANCE_SHARE * cardLengthM)) return [];
-    const words = `${Math.abs(differenceM).toFixed(0)} m ${differenceM > 0 ? 'longer' : 'shorter'}`;
+    const metres = Math.abs(differenceM).toFixed(0);
+    const than =
+      differenceM > 0
+        ? told(({ courseNotes }) => courseNotes.longer, { metres })
+        : told(({ courseNotes }) => courseNotes.shorter, { metres });
     return [
       {
         code: 'card-length-differs',
         weight: 'assumed',
-        message: `From tee "${tee}" the line is ${lengthM.toFixed(0)} m long, ${words} than the ${cardLengthM.toFixed(0)} m of the card. Move the marker or the line, or correct the card length.`,
+        message: told(({ courseNotes }) => courseNotes.cardDiffers, {
+          tee,
+          length: lengthM.toFixed(0),
+          than,
+          card: cardLengthM.toFixed(0),
+        }),
         features: [feature],
         fix: {
           how: 'ask',
-          label: 'Correct the card length',
+          label: told(({ courseNotes }) => courseNotes.correctCard),
           features: [feature],
           property: 'card_length_m',
         },

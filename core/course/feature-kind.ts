@@ -3,6 +3,7 @@
  * our own `holewright_kind` for the rest. `holewright_kind` wins where both stand.
  */
 
+import { told, type Told } from '../words/told.ts';
 import type { Area, AreaKind } from './model.ts';
 
 export type FeatureKind =
@@ -88,8 +89,18 @@ export function whereFeature(
   return parts.length === 0 ? `feature ${index}` : `feature ${index} (${parts.join(', ')})`;
 }
 
-export function whereArea(area: Area): string {
-  return whereFeature(area.featureIndex, area.kind, area.hole, area.name);
+export function whereArea(area: Area): Told {
+  const parts = [
+    told(({ features }) => features.kinds[area.kind]),
+    ...(area.hole === undefined
+      ? []
+      : [told(({ features }) => features.hole, { hole: shorten(String(area.hole)) })]),
+    ...(area.name === undefined
+      ? []
+      : [told(({ features }) => features.quoted, { name: shorten(area.name) })]),
+  ];
+  const what = parts.reduce((first, second) => told(({ features }) => features.joined, { first, second }));
+  return told(({ features }) => features.whereWhat, { index: area.featureIndex, what });
 }
 
 function shorten(text: string): string {

@@ -3,6 +3,7 @@
  * selected is no part of it, so selecting never clears what can be redone.
  */
 
+import type { Told } from '../words/told.ts';
 import { applyPatches, type Patch } from 'immer';
 import type { EditableDocument } from './document.ts';
 import type { Edit } from './edits/edit.ts';
@@ -10,6 +11,7 @@ import type { Edit } from './edits/edit.ts';
 export interface HistoryEntry {
   /** `Move fairway of hole 3`. */
   readonly name: string;
+  readonly told?: Told;
   readonly patches: readonly Patch[];
   readonly inverse: readonly Patch[];
   /** The state that the entry led to; no other state of the history has this number. */
@@ -54,10 +56,13 @@ export function record(history: History, edit: Edit): History {
 
 function append(history: History, edit: Edit): History {
   if (edit.patches.length === 0) return history;
-  const { name, patches, inverse } = edit;
+  const { name, told, patches, inverse } = edit;
   return {
     document: edit.document,
-    past: [...history.past, { name, patches, inverse, revision: history.nextRevision }],
+    past: [
+      ...history.past,
+      { name, ...(told === undefined ? {} : { told }), patches, inverse, revision: history.nextRevision },
+    ],
     future: [],
     drag: null,
     nextRevision: history.nextRevision + 1,

@@ -2,10 +2,11 @@
 
 import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from './defaults.ts';
 import { type EditableDocument, type FeatureId, geometryOf } from './document.ts';
-import { countWords } from './edits/words.ts';
+import { countTold } from './edits/words.ts';
 import type { Missing } from './missing.ts';
 import type { AssumedMeasure, Course } from './model.ts';
 import { distanceToLineM } from './nearness.ts';
+import { told, type Told } from '../words/told.ts';
 
 /** Woods and trees within this of a hole's line matter to it, metres. Common practice, no source. */
 const CANOPY_REACH_M = 100;
@@ -50,26 +51,43 @@ export function canopyMissing(canopies: readonly Canopied[]): Missing[] {
   return [...groups.values()].map((group): Missing => {
     const { kind, assumed } = group[0]!;
     const standard = kind === 'woods' ? WOODS_CANOPY : TREE_CANOPY;
-    const offers: Readonly<Record<AssumedMeasure, readonly [string, number, string]>> = {
-      'canopy-top': ['height', standard.topM, `${standard.topM} m high`],
-      'canopy-base': ['canopy_base_m', standard.baseM, `branches from ${standard.baseM} m`],
+    const offers: Readonly<Record<AssumedMeasure, readonly [string, number, Told]>> = {
+      'canopy-top': [
+        'height',
+        standard.topM,
+        told(({ courseNotes }) => courseNotes.high, { metres: standard.topM }),
+      ],
+      'canopy-base': [
+        'canopy_base_m',
+        standard.baseM,
+        told(({ courseNotes }) => courseNotes.branches, { metres: standard.baseM }),
+      ],
       'canopy-density': [
         'canopy_density_per_m',
         standard.densityPerM,
-        `density ${standard.densityPerM} per m`,
+        told(({ courseNotes }) => courseNotes.density, { density: standard.densityPerM }),
       ],
-      'crown-radius': ['diameter_crown', 2 * TREE_CROWN_RADIUS_M, `crown ${2 * TREE_CROWN_RADIUS_M} m wide`],
+      'crown-radius': [
+        'diameter_crown',
+        2 * TREE_CROWN_RADIUS_M,
+        told(({ courseNotes }) => courseNotes.crown, { metres: 2 * TREE_CROWN_RADIUS_M }),
+      ],
     };
     const features = group.map(({ id }) => id);
-    const taken = assumed.map((measure) => offers[measure][2]).join(', ');
+    const taken = assumed
+      .map((measure) => offers[measure][2])
+      .reduce((first, second) => told(({ features }) => features.joined, { first, second }));
     return {
       code: 'no-canopy-height',
       weight: 'assumed',
-      message: `${countWords(group.length, kind)} without a height: taken as ${taken}. Measure and correct, or write these values.`,
+      message: told(({ courseNotes }) => courseNotes.noCanopy, {
+        what: countTold(group.length, kind),
+        taken,
+      }),
       features,
       fix: {
         how: 'write',
-        label: `Write ${taken}`,
+        label: told(({ courseNotes }) => courseNotes.writeCanopy, { taken }),
         features,
         values: Object.fromEntries(assumed.map((measure) => [offers[measure][0], offers[measure][1]])),
       },

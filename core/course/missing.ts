@@ -2,6 +2,7 @@
 
 import type { FeatureId } from './document.ts';
 import type { NewFeature } from './edits/add-feature.ts';
+import type { Told } from '../words/told.ts';
 import type { FeatureKind } from './feature-kind.ts';
 
 export type MissingCode =
@@ -22,7 +23,7 @@ export interface Missing {
   /** `stops` keeps the hole from being planned; `assumed` is planned with what the message says. */
   readonly weight: 'stops' | 'assumed';
   /** What is missing and what is taken instead. */
-  readonly message: string;
+  readonly message: Told;
   /** The features that it is about. */
   readonly features: readonly FeatureId[];
   readonly fix: Fix | null;
@@ -30,10 +31,10 @@ export interface Missing {
 
 /** What would mend it. `write` and `add` are done by `applyFix`; `draw` and `ask` need the person. */
 export type Fix =
-  | { readonly how: 'draw'; readonly label: string; readonly kind: FeatureKind; readonly hole?: number }
+  | { readonly how: 'draw'; readonly label: Told; readonly kind: FeatureKind; readonly hole?: number }
   | {
       readonly how: 'ask';
-      readonly label: string;
+      readonly label: Told;
       readonly features: readonly FeatureId[];
       readonly property: string;
       /** Values that make sense and are free. */
@@ -41,8 +42,8 @@ export type Fix =
     }
   | {
       readonly how: 'write';
-      readonly label: string;
+      readonly label: Told;
       readonly features: readonly FeatureId[];
       readonly values: Readonly<Record<string, unknown>>;
     }
-  | { readonly how: 'add'; readonly label: string; readonly feature: NewFeature };
+  | { readonly how: 'add'; readonly label: Told; readonly feature: NewFeature };

@@ -3,6 +3,7 @@
  * hole (completeness.ts), each thing once. Window and command tell the same.
  */
 
+import { inEnglish, told, type Told } from '../words/told.ts';
 import type { Fault } from '../result.ts';
 import { checkCourse } from './check.ts';
 import { completenessOf, type CourseCompleteness } from './completeness.ts';
@@ -14,6 +15,7 @@ export interface CourseFault {
   readonly code: string;
   readonly where: string;
   readonly message: string;
+  readonly told?: NonNullable<Fault['told']>;
   /** The feature that it is about, where there is one. */
   readonly feature: FeatureId | null;
 }
@@ -40,11 +42,12 @@ export function reportOn(document: EditableDocument): CourseReport {
     completeness,
     faults: faults
       .filter(({ code }) => !TOLD_AS_MISSING.has(code))
-      .map(({ severity, code, where, message, featureIndex }) => ({
+      .map(({ severity, code, where, message, told: of, featureIndex }) => ({
         severity,
         code,
         where,
         message,
+        ...(of === undefined ? {} : { told: of }),
         feature: featureIndex === undefined ? null : (document.features[featureIndex]?.id ?? null),
       })),
   };
@@ -53,8 +56,20 @@ export function reportOn(document: EditableDocument): CourseReport {
 /** The report as one list, errors first: what keeps a hole from being planned is an error, what is assumed a warning. */
 export function faultsIn({ faults, completeness }: CourseReport): readonly CourseFault[] {
   const missing = [
-    ...completeness.holes.flatMap(({ hole, missing }) => missing.map((one) => asFault(one, `hole ${hole}`))),
-    ...completeness.course.map((one) => asFault(one, 'course')),
+    ...completeness.holes.flatMap(({ hole, missing }) =>
+      missing.map((one) =>
+        asFault(
+          one,
+          told(({ features }) => features.hole, { hole: String(hole) }),
+        ),
+      ),
+    ),
+    ...completeness.course.map((one) =>
+      asFault(
+        one,
+        told(({ features }) => features.course),
+      ),
+    ),
   ];
   const all = [...faults, ...missing];
   return [
@@ -63,7 +78,14 @@ export function faultsIn({ faults, completeness }: CourseReport): readonly Cours
   ];
 }
 
-function asFault({ code, weight, message, features }: Missing, where: string): CourseFault {
+function asFault({ code, weight, message, features }: Missing, where: Told): CourseFault {
   const severity = weight === 'stops' ? 'error' : 'warning';
-  return { severity, code, where, message, feature: features[0] ?? null };
+  return {
+    severity,
+    code,
+    where: inEnglish(where),
+    message: inEnglish(message),
+    told: { where, message },
+    feature: features[0] ?? null,
+  };
 }

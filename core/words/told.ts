@@ -49,6 +49,14 @@ export function tell({ entry, values }: Told, words: Words): string {
   return (found as (values: Readonly<Record<string, string | number>>) => string)(Object.fromEntries(texts));
 }
 
+/** What a thing is called in the language of the window, where the catalogue has it. */
+export function nameIn(
+  { name, told: of }: { readonly name: string; readonly told?: Told },
+  words: Words,
+): string {
+  return of === undefined ? name : tell(of, words);
+}
+
 /** In English, as commands and files have it. */
 export function inEnglish(message: Told): string {
   return tell(message, english);

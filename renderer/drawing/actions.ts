@@ -24,8 +24,8 @@ export type EditAction =
   | { readonly type: 'dragged'; readonly edit: Edit; readonly corner?: VertexAddress }
   | { readonly type: 'drag-ended' }
   | { readonly type: 'drag-dropped' }
-  | { readonly type: 'undone'; readonly what?: string }
-  | { readonly type: 'redone'; readonly what?: string }
+  | { readonly type: 'undone'; readonly said?: string }
+  | { readonly type: 'redone'; readonly said?: string }
   | { readonly type: 'mode-set'; readonly mode: Mode }
   | { readonly type: 'place-added'; readonly at: LonLat }
   | { readonly type: 'place-taken-back' }

@@ -1,5 +1,7 @@
 /** The course room's own store and what it can do; one for each window, kept while other rooms are shown. */
 
+import type { HistoryEntry } from '../../core/course/history.ts';
+import { nameIn, tell } from '../../core/words/told.ts';
 import { wordsOf } from '../state/use-words.ts';
 import type { Words } from '../../core/words/words.ts';
 import type { EditableDocument } from '../../core/course/document.ts';
@@ -42,6 +44,8 @@ export function deskOf(tools: AppTools): DrawingDesk {
 }
 
 function setUp(tools: AppTools): DrawingDesk {
+  const stepSaid = (what: string, entry: HistoryEntry | undefined): string =>
+    entry === undefined ? what : `${what}: ${nameIn(entry, wordsOf(tools.store.state()))}.`;
   const store = makeStore(emptyDrawing(), reduceDrawing);
   const desk: DrawingDesk = {
     store,
@@ -52,10 +56,18 @@ function setUp(tools: AppTools): DrawingDesk {
     words: () => wordsOf(tools.store.state()),
     undo: () => {
       if (store.state().sketch.length > 0) store.dispatch({ type: 'place-taken-back' });
-      else if (mayEdit(store.state())) store.dispatch({ type: 'undone', what: desk.words().drawing.undone });
+      else if (mayEdit(store.state()))
+        store.dispatch({
+          type: 'undone',
+          said: stepSaid(desk.words().drawing.undone, store.state().history.past.at(-1)),
+        });
     },
     redo: () => {
-      if (mayEdit(store.state())) store.dispatch({ type: 'redone', what: desk.words().drawing.redone });
+      if (mayEdit(store.state()))
+        store.dispatch({
+          type: 'redone',
+          said: stepSaid(desk.words().drawing.redone, store.state().history.future[0]),
+        });
     },
   };
   tools.undo.bring('course', undoOf(desk));
@@ -79,7 +91,13 @@ function attempt(
   if (state.history.drag !== null) store.dispatch({ type: 'drag-ended' });
   const made = make(store.state().history.document);
   if (!made.ok) {
-    store.dispatch({ type: 'said', said: { tone: 'refusal', words: made.error.message } });
+    store.dispatch({
+      type: 'said',
+      said: {
+        tone: 'refusal',
+        words: made.error.told === undefined ? made.error.message : tell(made.error.told, words),
+      },
+    });
     return false;
   }
   store.dispatch({ type: 'edited', edit: made.value, ...(select === undefined ? {} : { select: true }) });
@@ -87,12 +105,14 @@ function attempt(
 }
 
 function undoOf({ store, words, undo, redo }: DrawingDesk): UndoSource {
+  const nameOf = (entry: HistoryEntry | undefined): string | null =>
+    entry === undefined ? null : nameIn(entry, words());
   return {
     undoLabel: () => {
       const { sketch, history } = store.state();
-      return sketch.length > 0 ? words().drawing.lastPlaceStep : (history.past.at(-1)?.name ?? null);
+      return sketch.length > 0 ? words().drawing.lastPlaceStep : nameOf(history.past.at(-1));
     },
-    redoLabel: () => store.state().history.future[0]?.name ?? null,
+    redoLabel: () => nameOf(store.state().history.future[0]),
     undo,
     redo,
     subscribe: store.subscribe,

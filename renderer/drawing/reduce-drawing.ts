@@ -103,9 +103,17 @@ function reduceEdits(state: DrawingState, action: EditAction): DrawingState {
     case 'drag-dropped':
       return withHistory(state, abandonDrag(history));
     case 'undone':
-      return stepped(state, undo(history), action.what ?? english.drawing.undone, history.past.at(-1)?.name);
+      return stepped(
+        state,
+        undo(history),
+        action.said ?? `${english.drawing.undone}: ${history.past.at(-1)?.name}.`,
+      );
     case 'redone':
-      return stepped(state, redo(history), action.what ?? english.drawing.redone, history.future[0]?.name);
+      return stepped(
+        state,
+        redo(history),
+        action.said ?? `${english.drawing.redone}: ${history.future[0]?.name}.`,
+      );
     case 'mode-set':
       return {
         ...state,
@@ -126,15 +134,9 @@ function reduceEdits(state: DrawingState, action: EditAction): DrawingState {
 }
 
 /** Undo takes back a place of what is being drawn before it takes back what was drawn earlier. */
-function stepped(
-  state: DrawingState,
-  history: History,
-  what: string,
-  name: string | undefined,
-): DrawingState {
+function stepped(state: DrawingState, history: History, words: string): DrawingState {
   if (history === state.history) return state;
-  const phrase = name === undefined ? what : `${what}: ${name}.`;
-  return { ...withHistory({ ...state, sketch: [] }, history), said: { tone: 'news', words: phrase } };
+  return { ...withHistory({ ...state, sketch: [] }, history), said: { tone: 'news', words } };
 }
 
 /** What is chosen and is no longer there is let go of. */

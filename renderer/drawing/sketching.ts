@@ -1,5 +1,6 @@
 /** Drawing: places one after the other, then the thing they make. */
 
+import { nameIn } from '../../core/words/told.ts';
 import type { Words } from '../../core/words/words.ts';
 import {
   type EditableDocument,
@@ -111,9 +112,9 @@ export function finishSketch(desk: DrawingDesk): void {
   }
   const { said } = desk.store.state();
   desk.store.dispatch({ type: 'sketch-dropped' });
-  const name = desk.store.state().history.past.at(-1)?.name;
+  const last = desk.store.state().history.past.at(-1);
   if (said?.tone === 'refusal') desk.store.dispatch({ type: 'said', said });
-  else if (name !== undefined) desk.say(desk.words().drawing.done({ step: name }));
+  else if (last !== undefined) desk.say(desk.words().drawing.done({ step: nameIn(last, desk.words()) }));
 }
 
 /** Escape: first the places, then the drawing. */

@@ -1,5 +1,6 @@
 /** What a course still lacks, what would mend it, and whether mending it does. */
 
+import { inEnglish } from '../../core/words/told.ts';
 import { describe, expect, it } from 'vitest';
 import { applyFix, completenessOf } from '../../core/course/completeness.ts';
 import { type EditableDocument, newDocument, propertiesOf } from '../../core/course/document.ts';
@@ -104,7 +105,7 @@ describe('woods and trees without a height', () => {
       holes[0]!.missing.filter(({ code }) => code === 'no-canopy-height').map(({ features }) => features),
     ).toEqual([['near'], ['based'], ['tree']]);
     expect(find(course, 'no-canopy-height').features).toEqual(['far']);
-    expect(find(holes[0]!.missing, 'no-canopy-height').message).toContain('12 m high, branches from 2 m');
+    expect(inEnglish(find(holes[0]!.missing, 'no-canopy-height').message)).toContain('12 m high, branches from 2 m');
   });
 
   it('get the defaults written, and nothing that was measured is lost', () => {
@@ -166,8 +167,8 @@ describe('lengths against the card', () => {
     expect(lengths[2]).not.toHaveProperty('cardLengthM');
     const differing = missing.filter(({ code }) => code === 'card-length-differs');
     expect(differing).toHaveLength(1);
-    expect(differing[0]!.message).toContain('"Forward"');
-    expect(differing[0]!.message).toContain('56 m shorter');
+    expect(inEnglish(differing[0]!.message)).toContain('"Forward"');
+    expect(inEnglish(differing[0]!.message)).toContain('56 m shorter');
     const mended = must(
       setProperties(document, differing[0]!.features, { card_length_m: Math.round(lengths[1]!.lengthM) }),
     );

@@ -74,5 +74,6 @@ const TECHNICAL: readonly string[] = [
     'path line',
   ],
   ...['https://tiles.example/{z}/{x}/{y}.png', '`address ${background.source}`', 'Point', 'Polygon'],
+  ...['`score ${hole.number}`', '`putts ${hole.number}`', '`penalties ${hole.number}`'],
   ...['`wind dial ${presses.current}`', '`ledger ${task.resultKey}`'],
 ];

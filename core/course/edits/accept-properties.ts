@@ -1,12 +1,14 @@
 /** Whether a value may be written into a property: what reading would refuse is refused at the desk. */
 
+import { kindTold } from './words.ts';
 import * as v from 'valibot';
 import { type Result, succeed } from '../../result.ts';
 import type { DocumentFeature } from '../document.ts';
-import { KIND_WORDS, type FeatureKind } from '../feature-kind.ts';
+import { type FeatureKind } from '../feature-kind.ts';
 import { KIND_RULES, PROPERTY_WORDS, PropertiesSchema, type PropertyKey } from '../schema.ts';
 import { CARD_LENGTH_MEMBER, CardLengthSchema } from '../card-length.ts';
 import { type Refusal, refuseEdit } from './edit.ts';
+import { told } from '../../words/told.ts';
 
 /** Narrower than what a file may hold, for values that are typed in: rules/par.ts and rules/stroke-index.ts. */
 const NARROWER: Readonly<
@@ -27,7 +29,7 @@ export function acceptProperties(
     if (words === undefined) continue;
     return refuseEdit(
       'value-not-accepted',
-      `${key} cannot be ${inWords(value)}: write ${words}.`,
+      told(({ courseEdits }) => courseEdits.cannotBe, { key, value: inWords(value), wanted: words }),
       feature.id,
     );
   }
@@ -36,7 +38,11 @@ export function acceptProperties(
     if (value !== undefined && value !== null && value !== '') continue;
     return refuseEdit(
       'value-missing',
-      `A ${KIND_WORDS[kind!]} needs ${key}: write ${PROPERTY_WORDS[key]}.`,
+      told(({ courseEdits }) => courseEdits.needs, {
+        kind: kindTold(kind!),
+        key,
+        wanted: PROPERTY_WORDS[key],
+      }),
       feature.id,
     );
   }

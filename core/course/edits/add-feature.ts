@@ -1,13 +1,14 @@
 /** Adds a feature that was drawn. */
 
 import { type DocumentFeature, type EditableDocument, freeIds } from '../document.ts';
-import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import { type FeatureKind } from '../feature-kind.ts';
 import { type Geometry, KIND_RULES } from '../schema.ts';
 import { acceptProperties } from './accept-properties.ts';
 import { type EditResult, makeEdit, refuseEdit } from './edit.ts';
 import { tagsOfKind } from './kind-tags.ts';
-import { checkGeometry, crossesItself, GEOMETRY_WORDS, tidyGeometry } from './shape.ts';
-import { featureWords } from './words.ts';
+import { checkGeometry, crossesItself, tidyGeometry } from './shape.ts';
+import { featureTold, kindTold, shapesTold, shapeTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 export interface NewFeature {
   readonly kind: FeatureKind;
@@ -21,12 +22,16 @@ export interface NewFeature {
 
 /** The new feature is the last of the document and the only one touched. Refuses an outline that crosses itself. */
 export function addFeature(document: EditableDocument, drawn: NewFeature): EditResult {
-  const what = `The ${KIND_WORDS[drawn.kind]}`;
+  const what = told(({ features }) => features.sentence, { what: kindTold(drawn.kind) });
   const allowed = KIND_RULES[drawn.kind].geometry;
   if (!allowed.includes(drawn.geometry.type)) {
     return refuseEdit(
       'wrong-geometry',
-      `${what} must be ${allowed.map((type) => GEOMETRY_WORDS[type]).join(' or ')}, not ${GEOMETRY_WORDS[drawn.geometry.type]}.`,
+      told(({ courseEdits }) => courseEdits.mustBe, {
+        what,
+        allowed: shapesTold(allowed),
+        drawn: shapeTold(drawn.geometry.type),
+      }),
     );
   }
   // checked before the rings are put in order: a ring of two points has no order
@@ -38,7 +43,7 @@ export function addFeature(document: EditableDocument, drawn: NewFeature): EditR
   if (crossesItself(geometry)) {
     return refuseEdit(
       'crosses-itself',
-      `${what} crosses its own outline. Draw the corners in order round the area.`,
+      told(({ courseEdits }) => courseEdits.crossesDrawn, { what }),
     );
   }
   const properties = {
@@ -50,5 +55,9 @@ export function addFeature(document: EditableDocument, drawn: NewFeature): EditR
   const feature = { type: 'Feature', id: id!, properties, geometry } satisfies DocumentFeature;
   const accepted = acceptProperties(feature, drawn.kind, properties);
   if (!accepted.ok) return accepted;
-  return makeEdit(document, `Add ${featureWords(feature)}`, { added: [{ feature }] });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.add, { what: featureTold(feature) }),
+    { added: [{ feature }] },
+  );
 }

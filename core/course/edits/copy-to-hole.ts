@@ -12,7 +12,8 @@ import { mapPositions, positionsOf } from '../positions.ts';
 import { type EditResult, makeEdit, pickFeatures, refuseEdit } from './edit.ts';
 import { carryAlong, shifted, type Shift } from './rigid-move.ts';
 import { checkGeometry } from './shape.ts';
-import { featuresWords, sentenceWords } from './words.ts';
+import { featuresTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /**
  * The copies belong to `hole` and lie `shift` (metres) away from what they were made of; with no shift they lie on
@@ -29,18 +30,18 @@ export function copyToHole(
   if (!Number.isInteger(hole) || hole < 1 || hole > 9999) {
     return refuseEdit(
       'value-not-accepted',
-      `A hole cannot be number ${hole}: write a whole number such as 7.`,
+      told(({ courseEdits }) => courseEdits.badNumber, { hole }),
     );
   }
   const newIds = freeIds(document, picked.value.length);
   const added: { feature: DocumentFeature }[] = [];
   for (const [index, feature] of picked.value.entries()) {
     const properties = propertiesOf(feature);
-    const what = sentenceWords(feature);
+    const what = sentenceTold(feature);
     if (properties['golf'] === 'hole') {
       return refuseEdit(
         'wrong-kind',
-        `${what} cannot be copied: a hole has one line. Draw the other hole's line.`,
+        told(({ courseEdits }) => courseEdits.oneLine, { what }),
         feature.id,
       );
     }
@@ -48,7 +49,7 @@ export function copyToHole(
     if (geometry === undefined) {
       return refuseEdit(
         'wrong-geometry',
-        `${what} has no shape that can be copied. Draw it again.`,
+        told(({ courseEdits }) => courseEdits.noCopy, { what }),
         feature.id,
       );
     }
@@ -61,7 +62,7 @@ export function copyToHole(
         if (!(error instanceof RangeError)) throw error;
         return refuseEdit(
           'not-a-place',
-          `${what} would be moved off the map. Choose a smaller shift.`,
+          told(({ courseEdits }) => courseEdits.offMap, { what }),
           feature.id,
         );
       }
@@ -77,5 +78,9 @@ export function copyToHole(
       },
     });
   }
-  return makeEdit(document, `Copy ${featuresWords(picked.value)} to hole ${hole}`, { added });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.copy, { what: featuresTold(picked.value), hole }),
+    { added },
+  );
 }

@@ -14,7 +14,8 @@ import {
   polygonsOfGeometry,
   requireGeometry,
 } from './shape.ts';
-import { featureWords, sentenceWords } from './words.ts';
+import { featureTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** What is taken out: another feature's area, which stays as it is, or an outline that was drawn (degrees). */
 export type Cutter = { readonly feature: FeatureId } | { readonly outline: readonly LonLat[] };
@@ -28,9 +29,13 @@ export function cutHole(document: EditableDocument, id: FeatureId, cutter: Cutte
   if (target === undefined) return noSuchFeature(id);
   const required = requireGeometry(target, ['Polygon', 'MultiPolygon']);
   if (!required.ok) return required;
-  const what = sentenceWords(target);
+  const what = sentenceTold(target);
   if (crossesItself(required.value)) {
-    return refuseEdit('crosses-itself', `${what} crosses its own outline. Move its corners apart first.`, id);
+    return refuseEdit(
+      'crosses-itself',
+      told(({ courseEdits }) => courseEdits.crosses, { what }),
+      id,
+    );
   }
   let taken: readonly Rings[];
   if ('feature' in cutter) {
@@ -42,7 +47,7 @@ export function cutHole(document: EditableDocument, id: FeatureId, cutter: Cutte
   } else {
     const drawn = checkGeometry(
       { type: 'Polygon', coordinates: [cutter.outline.map(([lon, lat]) => [lon, lat])] },
-      'The hole',
+      told(({ courseEdits }) => courseEdits.theHole),
     );
     if (!drawn.ok) return drawn;
     taken = [orderRings([cutter.outline]).rings];
@@ -50,31 +55,43 @@ export function cutHole(document: EditableDocument, id: FeatureId, cutter: Cutte
   if (taken.some((rings) => findCrossing(rings) !== undefined)) {
     return refuseEdit(
       'crosses-itself',
-      'The outline to be cut out crosses itself. Draw its corners in order.',
+      told(({ courseEdits }) => courseEdits.cutCrosses),
       id,
     );
   }
   const before = polygonsOfGeometry(required.value);
   const left = differenceOf(before, taken);
   if (left === undefined) {
-    return refuseEdit('crosses-itself', 'These outlines cannot be cut. Simplify them, then cut again.', id);
+    return refuseEdit(
+      'crosses-itself',
+      told(({ courseEdits }) => courseEdits.cannotCut),
+      id,
+    );
   }
   if (left.length === 0) {
     return refuseEdit(
       'nothing-left',
-      `Nothing would be left of the ${featureWords(target)}. Remove it instead.`,
+      told(({ courseEdits }) => courseEdits.nothingLeft, { what: featureTold(target) }),
       id,
     );
   }
   if (totalArea(before) - totalArea(left) < LEAST_CUT_M2) {
-    return refuseEdit('does-not-overlap', `${what} is not covered there. Draw the hole inside it.`, id);
+    return refuseEdit(
+      'does-not-overlap',
+      told(({ courseEdits }) => courseEdits.notCovered, { what }),
+      id,
+    );
   }
   const geometry = geometryOfPolygons(left);
   const checked = checkGeometry(geometry, what, id);
   if (!checked.ok) return checked;
-  return makeEdit(document, `Cut a hole into ${featureWords(target)}`, {
-    changed: [{ ...target, geometry }],
-  });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.cutHole, { what: featureTold(target) }),
+    {
+      changed: [{ ...target, geometry }],
+    },
+  );
 }
 
 function totalArea(polygons: readonly Rings[]): number {

@@ -19,7 +19,8 @@ import { type EditResult, makeEdit, noSuchFeature, refuseEdit } from './edit.ts'
 import { interiorPoint } from './interior-point.ts';
 import { type Side, splitAtMeetings, lineCrossesItself } from './noding.ts';
 import { crossesItself, geometryOfPolygons, polygonsOfGeometry, requireGeometry } from './shape.ts';
-import { featureWords, sentenceWords } from './words.ts';
+import { featureTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** An end this near to the outline was meant to lie on it, metres. */
 const REACH_M = 0.05;
@@ -33,21 +34,38 @@ export function cutInTwo(document: EditableDocument, id: FeatureId, line: readon
   if (feature === undefined) return noSuchFeature(id);
   const required = requireGeometry(feature, ['Polygon']);
   if (!required.ok) return required;
-  const what = sentenceWords(feature);
+  const what = sentenceTold(feature);
   const [rings] = polygonsOfGeometry(required.value);
   if (rings === undefined || crossesItself(required.value)) {
-    return refuseEdit('crosses-itself', `${what} crosses its own outline. Move its corners apart first.`, id);
+    return refuseEdit(
+      'crosses-itself',
+      told(({ courseEdits }) => courseEdits.crosses, { what }),
+      id,
+    );
   }
-  if (!line.every(isPlace)) return refuseEdit('not-a-place', 'The line leaves the map. Draw it again.', id);
+  if (!line.every(isPlace))
+    return refuseEdit(
+      'not-a-place',
+      told(({ courseEdits }) => courseEdits.lineOffMap),
+      id,
+    );
   const cut = roundRing(line);
   if (cut.length < 2)
-    return refuseEdit('line-does-not-cross', `Draw a line across the ${featureWords(feature)}.`, id);
+    return refuseEdit(
+      'line-does-not-cross',
+      told(({ courseEdits }) => courseEdits.drawAcross, { what: featureTold(feature) }),
+      id,
+    );
   if (lineCrossesItself(cut)) {
-    return refuseEdit('line-crosses-itself', 'The line crosses itself. Draw it straight across.', id);
+    return refuseEdit(
+      'line-crosses-itself',
+      told(({ courseEdits }) => courseEdits.lineCrosses),
+      id,
+    );
   }
   const parts = partsOf(rings, reachOut(cut, rings));
   if (parts.length < 2) {
-    const message = `The line does not go right through the ${featureWords(feature)}. Begin and end it outside.`;
+    const message = told(({ courseEdits }) => courseEdits.notThrough, { what: featureTold(feature) });
     return refuseEdit('line-does-not-cross', message, id);
   }
   const [largest, ...others] = parts.toSorted((a, b) => areaM2(b) - areaM2(a));
@@ -59,7 +77,10 @@ export function cutInTwo(document: EditableDocument, id: FeatureId, line: readon
   });
   return makeEdit(
     document,
-    `Cut ${featureWords(feature)} in ${parts.length === 2 ? 'two' : String(parts.length)}`,
+    told(({ courseEdits }) => courseEdits.names.cut, {
+      what: featureTold(feature),
+      parts: parts.length === 2 ? told(({ courseEdits }) => courseEdits.two) : String(parts.length),
+    }),
     {
       changed: [partOf(largest!, id)],
       added: others.map((own, index) => ({ feature: partOf(own, ids[index]!), after: id })),

@@ -7,6 +7,7 @@ import { applyPatches, enablePatches, type Patch } from 'immer';
 import { refuse, type Result, succeed } from '../../result.ts';
 import type { DocumentFeature, EditableDocument, FeatureId } from '../document.ts';
 import { MOST_FEATURES } from '../parse.ts';
+import { inEnglish, told, type Told } from '../../words/told.ts';
 
 // Switches immer's patch support on; holds no state of ours.
 enablePatches();
@@ -41,12 +42,16 @@ export interface Refusal {
   readonly reason: RefusalReason;
   /** What stands in the way and what to do, for the person. */
   readonly message: string;
+  /** The same to be told in the language of the window. */
+  readonly told?: Told;
   readonly feature?: FeatureId;
 }
 
 export interface Edit {
   /** What was done, as the undo list shows it: `Move fairway of hole 3`. */
   readonly name: string;
+  /** The same to be told in the language of the window. */
+  readonly told?: Told;
   readonly before: EditableDocument;
   readonly document: EditableDocument;
   readonly patches: readonly Patch[];
@@ -57,8 +62,16 @@ export interface Edit {
 
 export type EditResult = Result<Edit, Refusal>;
 
-export function refuseEdit(reason: RefusalReason, message: string, feature?: FeatureId) {
-  return refuse<Refusal>({ reason, message, ...(feature === undefined ? {} : { feature }) });
+export function refuseEdit(reason: RefusalReason, message: Told | string, feature?: FeatureId) {
+  return refuse<Refusal>({
+    reason,
+    ...(typeof message === 'string' ? { message } : { message: inEnglish(message), told: message }),
+    ...(feature === undefined ? {} : { feature }),
+  });
+}
+
+function named(name: Told | string): Pick<Edit, 'name' | 'told'> {
+  return typeof name === 'string' ? { name } : { name: inEnglish(name), told: name };
 }
 
 export interface FeatureChanges {
@@ -75,7 +88,11 @@ export interface FeatureChanges {
 const MOST_SHIFTS = 16;
 
 /** The edit that makes these changes. Refuses ids that are not there, and documents that would hold too much. */
-export function makeEdit(document: EditableDocument, name: string, changes: FeatureChanges): EditResult {
+export function makeEdit(
+  document: EditableDocument,
+  name: Told | string,
+  changes: FeatureChanges,
+): EditResult {
   const { changed = [], removed = [], added = [], header } = changes;
   const { features } = document;
   const indexOf = new Map(features.map(({ id }, index) => [id, index]));
@@ -85,7 +102,7 @@ export function makeEdit(document: EditableDocument, name: string, changes: Feat
   if (features.length - removed.length + added.length > MOST_FEATURES) {
     return refuseEdit(
       'too-many-features',
-      `The course would hold more than ${MOST_FEATURES} features. Add fewer at once, or remove some first.`,
+      told(({ courseEdits }) => courseEdits.tooMany, { most: MOST_FEATURES }),
     );
   }
 
@@ -128,7 +145,7 @@ export function makeEdit(document: EditableDocument, name: string, changes: Feat
   const next = applyPatches(document, patches);
   const touchedIds = new Set([...changed.map(({ id }) => id), ...added.map(({ feature }) => feature.id)]);
   const touched = next.features.map(({ id }) => id).filter((id) => touchedIds.has(id));
-  return succeed({ name, before: document, document: next, patches, inverse, touched });
+  return succeed({ ...named(name), before: document, document: next, patches, inverse, touched });
 }
 
 function arrange(
@@ -150,7 +167,7 @@ function arrange(
 }
 
 /** Several edits, each made from the one before, as one with a name of its own. Throws where they do not follow on. */
-export function joinEdits(name: string, edits: readonly [Edit, ...Edit[]]): Edit {
+export function joinEdits(name: Told | string, edits: readonly [Edit, ...Edit[]]): Edit {
   edits.forEach((edit, index) => {
     if (index > 0 && edit.before !== edits[index - 1]!.document) {
       throw new Error(`"${edit.name}" was not made from the document that "${edits[index - 1]!.name}" left`);
@@ -159,7 +176,7 @@ export function joinEdits(name: string, edits: readonly [Edit, ...Edit[]]): Edit
   const document = edits.at(-1)!.document;
   const touched = new Set(edits.flatMap((edit) => edit.touched));
   return {
-    name,
+    ...named(name),
     before: edits[0].before,
     document,
     patches: edits.flatMap(({ patches }) => patches),
@@ -174,7 +191,10 @@ export function pickFeatures(
   ids: readonly FeatureId[],
 ): Result<readonly DocumentFeature[], Refusal> {
   if (ids.length === 0)
-    return refuseEdit('nothing-chosen', 'Nothing is chosen. Choose one or more features on the map first.');
+    return refuseEdit(
+      'nothing-chosen',
+      told(({ courseEdits }) => courseEdits.nothingChosen),
+    );
   const byId = new Map(document.features.map((feature) => [feature.id, feature]));
   const picked: DocumentFeature[] = [];
   for (const id of new Set(ids)) {
@@ -188,7 +208,7 @@ export function pickFeatures(
 export function noSuchFeature(id: FeatureId) {
   return refuseEdit(
     'no-such-feature',
-    `The course has no feature ${JSON.stringify(id)} any more. Choose it again on the map.`,
+    told(({ courseEdits }) => courseEdits.noFeature, { id: JSON.stringify(id) }),
     id,
   );
 }

@@ -6,7 +6,8 @@ import { roundLonLat } from '../positions.ts';
 import { type EditResult, makeEdit, refuseEdit } from './edit.ts';
 import { checkGeometry, type VertexAddress } from './shape.ts';
 import { findVertex, withPath } from './vertex.ts';
-import { featureWords, sentenceWords } from './words.ts';
+import { featureTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** Behind the addressed corner; behind the last point of a line it lengthens the line. */
 export function insertVertex(document: EditableDocument, behind: VertexAddress, at: LonLat): EditResult {
@@ -16,14 +17,18 @@ export function insertVertex(document: EditableDocument, behind: VertexAddress, 
   if (geometry.type === 'Point') {
     return refuseEdit(
       'wrong-geometry',
-      `${sentenceWords(feature)} is a point and has no corners.`,
+      told(({ courseEdits }) => courseEdits.isPoint, { what: sentenceTold(feature) }),
       feature.id,
     );
   }
   const next = withPath(geometry, behind, path.points.toSpliced(vertex + 1, 0, roundLonLat(at)));
-  const checked = checkGeometry(next, sentenceWords(feature), feature.id);
+  const checked = checkGeometry(next, sentenceTold(feature), feature.id);
   if (!checked.ok) return checked;
-  return makeEdit(document, `Add a corner to ${featureWords(feature)}`, {
-    changed: [{ ...feature, geometry: next }],
-  });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.addCorner, { what: featureTold(feature) }),
+    {
+      changed: [{ ...feature, geometry: next }],
+    },
+  );
 }

@@ -1,7 +1,6 @@
 /** Makes one area of several that overlap or share a side. */
 
 import { type EditableDocument, type FeatureId, kindOf } from '../document.ts';
-import { KIND_WORDS } from '../feature-kind.ts';
 import type { Rings } from '../model.ts';
 import { isInside } from '../polygon.ts';
 import { unionOf } from './area-algebra.ts';
@@ -14,7 +13,8 @@ import {
   polygonsOfGeometry,
   requireGeometry,
 } from './shape.ts';
-import { featuresWords, sentenceWords } from './words.ts';
+import { featuresTold, sentenceTold, kindTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /**
  * The first feature keeps its id and properties and becomes the whole; the others are removed. Refuses areas of
@@ -25,7 +25,10 @@ export function merge(document: EditableDocument, ids: readonly FeatureId[]): Ed
   if (!picked.ok) return picked;
   const [first, ...others] = picked.value;
   if (first === undefined || others.length === 0) {
-    return refuseEdit('nothing-chosen', 'Choose at least two areas to be made one.');
+    return refuseEdit(
+      'nothing-chosen',
+      told(({ courseEdits }) => courseEdits.chooseTwo),
+    );
   }
   const kind = kindOf(first);
   const polygons: (readonly Rings[])[] = [];
@@ -35,16 +38,16 @@ export function merge(document: EditableDocument, ids: readonly FeatureId[]): Ed
     const other = kindOf(feature);
     if (other !== kind) {
       const words = [kind, other].map((each) =>
-        each === undefined ? 'feature without a kind' : KIND_WORDS[each],
+        each === undefined ? told(({ courseEdits }) => courseEdits.noKind) : kindTold(each),
       );
       return refuseEdit(
         'different-kinds',
-        `A ${words[0]!} and a ${words[1]!} cannot be one area. Give both the same kind first.`,
+        told(({ courseEdits }) => courseEdits.differ, { first: words[0]!, second: words[1]! }),
         feature.id,
       );
     }
     if (crossesItself(required.value)) {
-      const message = `${sentenceWords(feature)} crosses its own outline. Move its corners apart first.`;
+      const message = told(({ courseEdits }) => courseEdits.crosses, { what: sentenceTold(feature) });
       return refuseEdit('crosses-itself', message, feature.id);
     }
     polygons.push(polygonsOfGeometry(required.value));
@@ -53,22 +56,26 @@ export function merge(document: EditableDocument, ids: readonly FeatureId[]): Ed
   if (joined === undefined) {
     return refuseEdit(
       'crosses-itself',
-      'These outlines cannot be put together. Simplify them, then merge again.',
+      told(({ courseEdits }) => courseEdits.cannotMerge),
     );
   }
   if (!areConnected(polygons, joined)) {
     return refuseEdit(
       'not-touching',
-      'These areas do not touch along a side. Move corners until they overlap or share a side, then merge again.',
+      told(({ courseEdits }) => courseEdits.notTouching),
     );
   }
   const geometry = geometryOfPolygons(joined);
-  const checked = checkGeometry(geometry, sentenceWords(first), first.id);
+  const checked = checkGeometry(geometry, sentenceTold(first), first.id);
   if (!checked.ok) return checked;
-  return makeEdit(document, `Merge ${featuresWords(picked.value)}`, {
-    changed: [{ ...first, geometry }],
-    removed: others.map(({ id }) => id),
-  });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.merge, { what: featuresTold(picked.value) }),
+    {
+      changed: [{ ...first, geometry }],
+      removed: others.map(({ id }) => id),
+    },
+  );
 }
 
 /** Whether one can go from each feature to every other over the joined polygons in which their parts came to lie. */

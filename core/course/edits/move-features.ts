@@ -6,7 +6,8 @@ import { isPlace, mapPositions, samePosition } from '../positions.ts';
 import { type EditResult, makeEdit, pickFeatures, refuseEdit } from './edit.ts';
 import { carryAlong } from './rigid-move.ts';
 import { checkGeometry } from './shape.ts';
-import { featuresWords, sentenceWords } from './words.ts';
+import { featuresTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** As when the place `from` is taken hold of and let go at `to` (degrees). Shapes and sizes stay as they are. */
 export function moveFeatures(
@@ -19,20 +20,20 @@ export function moveFeatures(
   if (!isPlace(from) || !isPlace(to)) {
     return refuseEdit(
       'not-a-place',
-      'That is no place: longitude goes from -180 to 180, latitude from -90 to 90.',
+      told(({ courseEdits }) => courseEdits.noPlace),
     );
   }
-  const name = `Move ${featuresWords(picked.value)}`;
+  const name = told(({ courseEdits }) => courseEdits.names.move, { what: featuresTold(picked.value) });
   if (samePosition(from, to)) return makeEdit(document, name, {});
   const carry = carryAlong(from, to);
   const changed: DocumentFeature[] = [];
   for (const feature of picked.value) {
     const geometry = geometryOf(feature);
-    const what = sentenceWords(feature);
+    const what = sentenceTold(feature);
     if (geometry === undefined) {
       return refuseEdit(
         'wrong-geometry',
-        `${what} has no shape that can be moved. Remove it and draw it again.`,
+        told(({ courseEdits }) => courseEdits.noMove, { what }),
         feature.id,
       );
     }
@@ -43,7 +44,7 @@ export function moveFeatures(
       if (!(error instanceof RangeError)) throw error;
       return refuseEdit(
         'not-a-place',
-        `${what} lies too far away to be moved along. Move it by itself.`,
+        told(({ courseEdits }) => courseEdits.tooFar, { what }),
         feature.id,
       );
     }

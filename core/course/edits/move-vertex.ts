@@ -6,7 +6,8 @@ import { movedTo } from '../positions.ts';
 import { type EditResult, makeEdit } from './edit.ts';
 import { checkGeometry, type VertexAddress } from './shape.ts';
 import { findVertex, withPath } from './vertex.ts';
-import { featureWords, sentenceWords } from './words.ts';
+import { featureTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /**
  * To a place in degrees. An outline that comes to cross itself is let be, for a drag may pass through one; the
@@ -18,9 +19,11 @@ export function moveVertex(document: EditableDocument, address: VertexAddress, t
   const { feature, geometry, path, vertex } = found.value;
   const points = path.points.with(vertex, movedTo(path.points[vertex]!, to));
   const moved = withPath(geometry, address, points);
-  const checked = checkGeometry(moved, sentenceWords(feature), feature.id);
+  const checked = checkGeometry(moved, sentenceTold(feature), feature.id);
   if (!checked.ok) return checked;
   const name =
-    geometry.type === 'Point' ? `Move ${featureWords(feature)}` : `Move a corner of ${featureWords(feature)}`;
+    geometry.type === 'Point'
+      ? told(({ courseEdits }) => courseEdits.names.move, { what: featureTold(feature) })
+      : told(({ courseEdits }) => courseEdits.names.moveCorner, { what: featureTold(feature) });
   return makeEdit(document, name, { changed: [{ ...feature, geometry: moved }] });
 }

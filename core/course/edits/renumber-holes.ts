@@ -2,6 +2,7 @@
 
 import { type DocumentFeature, type EditableDocument, holeOf, kindOf, propertiesOf } from '../document.ts';
 import { type EditResult, makeEdit, refuseEdit } from './edit.ts';
+import { told } from '../../words/told.ts';
 
 /** Highest number that a hole may have; what reading takes. */
 const MOST_NUMBER = 9999;
@@ -14,11 +15,14 @@ export function renumberHoles(document: EditableDocument, numbers: ReadonlyMap<n
   const known = holeNumbers(document);
   for (const [from, to] of numbers) {
     if (!known.includes(from))
-      return refuseEdit('no-such-hole', `There is no hole ${from}. Draw its line first.`);
+      return refuseEdit(
+        'no-such-hole',
+        told(({ courseEdits }) => courseEdits.noHole, { hole: from }),
+      );
     if (!Number.isInteger(to) || to < 1 || to > MOST_NUMBER) {
       return refuseEdit(
         'value-not-accepted',
-        `A hole cannot be number ${to}: write a whole number such as 7.`,
+        told(({ courseEdits }) => courseEdits.badNumber, { hole: to }),
       );
     }
   }
@@ -29,7 +33,7 @@ export function renumberHoles(document: EditableDocument, numbers: ReadonlyMap<n
     if (earlier !== undefined) {
       return refuseEdit(
         'number-taken',
-        `Holes ${earlier} and ${hole} would both be number ${number}. Give the other one a number of its own too.`,
+        told(({ courseEdits }) => courseEdits.sameNumber, { first: earlier, second: hole, number }),
       );
     }
     taken.set(number, hole);
@@ -46,8 +50,8 @@ export function renumberHoles(document: EditableDocument, numbers: ReadonlyMap<n
   const [only] = [...numbers].filter(([from, to]) => from !== to);
   const name =
     numbers.size === 1 && only !== undefined
-      ? `Make hole ${only[0]} number ${only[1]}`
-      : 'Renumber the holes';
+      ? told(({ courseEdits }) => courseEdits.names.renumberOne, { from: only[0], to: only[1] })
+      : told(({ courseEdits }) => courseEdits.names.renumber);
   return makeEdit(document, name, { changed });
 }
 

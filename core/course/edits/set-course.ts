@@ -3,6 +3,7 @@
 import type { Sand } from '../model.ts';
 import type { EditableDocument } from '../document.ts';
 import { type EditResult, makeEdit, refuseEdit } from './edit.ts';
+import { told } from '../../words/told.ts';
 
 export interface CourseWords {
   readonly courseName?: string;
@@ -27,12 +28,16 @@ export function setCourse(document: EditableDocument, words: CourseWords): EditR
     }
     differs = true;
   }
-  if (!differs) return refuseEdit('nothing-to-do', 'The course says so already.');
+  if (!differs)
+    return refuseEdit(
+      'nothing-to-do',
+      told(({ courseEdits }) => courseEdits.saysSo),
+    );
   const name =
     'courseName' in words
-      ? 'Rename the course'
+      ? told(({ courseEdits }) => courseEdits.names.rename)
       : 'sand' in words
-        ? 'Change the sand of the course'
-        : 'Change the notes of the course';
+        ? told(({ courseEdits }) => courseEdits.names.sand)
+        : told(({ courseEdits }) => courseEdits.names.notes);
   return makeEdit(document, name, { header });
 }

@@ -7,13 +7,14 @@ import {
   geometryOf,
   propertiesOf,
 } from '../document.ts';
-import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import { type FeatureKind } from '../feature-kind.ts';
 import { KIND_RULES } from '../schema.ts';
 import { acceptProperties } from './accept-properties.ts';
 import { type EditResult, makeEdit, pickFeatures, refuseEdit } from './edit.ts';
 import { KIND_MEMBERS, tagsOfKind } from './kind-tags.ts';
-import { GEOMETRY_WORDS } from './shape.ts';
-import { featuresWords, sentenceWords } from './words.ts';
+import {} from './shape.ts';
+import { featuresTold, sentenceTold, kindTold, shapesTold, shapeTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** Other properties are kept. Refuses a kind that is drawn in another way, or that needs a property which is missing. */
 export function setKind(
@@ -28,10 +29,18 @@ export function setKind(
     const geometry = geometryOf(feature);
     const allowed = KIND_RULES[kind].geometry;
     if (geometry === undefined || !allowed.includes(geometry.type)) {
-      const drawn = geometry === undefined ? 'not drawn' : `drawn as ${GEOMETRY_WORDS[geometry.type]}`;
+      const drawn =
+        geometry === undefined
+          ? told(({ courseEdits }) => courseEdits.notDrawn)
+          : told(({ courseEdits }) => courseEdits.drawnAs, { shape: shapeTold(geometry.type) });
       return refuseEdit(
         'wrong-geometry',
-        `${sentenceWords(feature)} is ${drawn}; a ${KIND_WORDS[kind]} must be ${allowed.map((type) => GEOMETRY_WORDS[type]).join(' or ')}.`,
+        told(({ courseEdits }) => courseEdits.kindMustBe, {
+          what: sentenceTold(feature),
+          drawn,
+          kind: kindTold(kind),
+          allowed: shapesTold(allowed),
+        }),
         feature.id,
       );
     }
@@ -43,7 +52,14 @@ export function setKind(
     if (!accepted.ok) return accepted;
     if (!sameTags(propertiesOf(feature), properties)) changed.push({ ...feature, properties });
   }
-  return makeEdit(document, `Turn ${featuresWords(picked.value)} into ${KIND_WORDS[kind]}`, { changed });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.turn, {
+      what: featuresTold(picked.value),
+      kind: kindTold(kind),
+    }),
+    { changed },
+  );
 }
 
 function sameTags(old: Readonly<Record<string, unknown>>, next: Readonly<Record<string, unknown>>): boolean {

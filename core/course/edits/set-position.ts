@@ -5,6 +5,7 @@ import { isPlace, type Position } from '../positions.ts';
 import { type EditResult, refuseEdit } from './edit.ts';
 import { moveVertex } from './move-vertex.ts';
 import type { VertexAddress } from './shape.ts';
+import { told } from '../../words/told.ts';
 
 /** Longitude and latitude in degrees of WGS 84; they are kept to 8 decimals. */
 export function setPosition(
@@ -17,7 +18,7 @@ export function setPosition(
   if (!isPlace(place)) {
     return refuseEdit(
       'not-a-place',
-      `${lon}, ${lat} is no place: write longitude from -180 to 180 and latitude from -90 to 90 degrees.`,
+      told(({ courseEdits }) => courseEdits.notPlace, { lon, lat }),
       address.feature,
     );
   }

@@ -1,5 +1,6 @@
 /** Writes properties of features: name, ref, par, stroke index, heights, or any other. */
 
+import { english } from '../../words/english/english.ts';
 import {
   type DocumentFeature,
   type EditableDocument,
@@ -11,7 +12,8 @@ import { acceptProperties } from './accept-properties.ts';
 import { type EditResult, makeEdit, pickFeatures } from './edit.ts';
 import { KIND_MEMBERS } from './kind-tags.ts';
 import { refuseEdit } from './edit.ts';
-import { featuresWords } from './words.ts';
+import { featuresTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /**
  * Gives all these features the values; null, undefined and an empty text take a property away. Values of known
@@ -27,10 +29,16 @@ export function setProperties(
   const keys = Object.keys(values);
   const tag = keys.find((key) => (KIND_MEMBERS as readonly string[]).includes(key));
   if (tag !== undefined) {
-    return refuseEdit('value-not-accepted', `${tag} says what kind the feature is. Change its kind instead.`);
+    return refuseEdit(
+      'value-not-accepted',
+      told(({ courseEdits }) => courseEdits.saysKind, { tag }),
+    );
   }
   if (keys.length === 0 || keys.includes('__proto__')) {
-    return refuseEdit('nothing-to-do', 'No property was named. Name one, such as par or height.');
+    return refuseEdit(
+      'nothing-to-do',
+      told(({ courseEdits }) => courseEdits.noProperty),
+    );
   }
   const changed: DocumentFeature[] = [];
   for (const feature of picked.value) {
@@ -41,8 +49,17 @@ export function setProperties(
     changed.push({ ...feature, properties });
   }
   const [key] = keys;
-  const what = keys.length === 1 ? `${NAMES[key!] ?? key!} of ` : '';
-  return makeEdit(document, `Change ${what}${featuresWords(picked.value)}`, { changed });
+  const what = featuresTold(picked.value);
+  const named = keys.length === 1 && key !== undefined && Object.hasOwn(english.courseEdits.properties, key);
+  const name = named
+    ? told(({ courseEdits }) => courseEdits.names.changeProperty, {
+        property: told(({ courseEdits }) => courseEdits.properties[key as PropertyName]),
+        what,
+      })
+    : keys.length === 1
+      ? told(({ courseEdits }) => courseEdits.names.changeProperty, { property: key!, what })
+      : told(({ courseEdits }) => courseEdits.names.change, { what });
+  return makeEdit(document, name, { changed });
 }
 
 /** Undefined where nothing changes. Keys that stay keep their place, so that undoing brings back the very same text. */
@@ -66,21 +83,4 @@ function withValues(
   return differs ? next : undefined;
 }
 
-/** What a property is called in the list of what can be undone. */
-const NAMES: Readonly<Record<string, string>> = {
-  ref: 'hole number',
-  name: 'name',
-  par: 'par',
-  handicap: 'stroke index',
-  height: 'height',
-  diameter_crown: 'crown',
-  canopy_base_m: 'canopy base',
-  canopy_density_per_m: 'canopy density',
-  leaf_type: 'leaves',
-  leaf_cycle: 'leaf cycle',
-  ele: 'elevation',
-  lip_m: 'lip',
-  slope_percent: 'slope',
-  downhill_deg: 'downhill direction',
-  card_length_m: 'card length',
-};
+type PropertyName = keyof typeof english.courseEdits.properties;

@@ -9,7 +9,8 @@ import { orderRings } from '../ring.ts';
 import { findCrossing } from '../ring-crossing.ts';
 import type { Geometry, GeometryType } from '../schema.ts';
 import { type Refusal, refuseEdit } from './edit.ts';
-import { sentenceWords } from './words.ts';
+import { sentenceTold, shapesTold, shapeTold } from './words.ts';
+import { told, type Told } from '../../words/told.ts';
 
 /** Most positions that one feature may grow to. */
 export const MOST_FEATURE_VERTICES = 20_000;
@@ -138,45 +139,46 @@ export function requireGeometry<T extends GeometryType>(
   if (geometry === undefined) {
     return refuseEdit(
       'wrong-geometry',
-      `${sentenceWords(feature)} has no shape that can be read. Remove it and draw it again.`,
+      told(({ courseEdits }) => courseEdits.noShape, { what: sentenceTold(feature) }),
       feature.id,
     );
   }
   if (!(types as readonly GeometryType[]).includes(geometry.type)) {
     return refuseEdit(
       'wrong-geometry',
-      `${sentenceWords(feature)} is drawn as ${GEOMETRY_WORDS[geometry.type]}; this works on ${types.map((type) => GEOMETRY_WORDS[type]).join(' or ')}.`,
+      told(({ courseEdits }) => courseEdits.worksOn, {
+        what: sentenceTold(feature),
+        drawn: shapeTold(geometry.type),
+        types: shapesTold(types),
+      }),
       feature.id,
     );
   }
   return succeed(geometry as Extract<Geometry, { type: T }>);
 }
 
-export const GEOMETRY_WORDS: Readonly<Record<GeometryType, string>> = {
-  Point: 'a point',
-  LineString: 'a line',
-  Polygon: 'an area',
-  MultiPolygon: 'an area of several parts',
-};
-
 /** Refuses a new geometry that is no place on earth, has too many points, or encloses nothing. */
 export function checkGeometry(
   geometry: Geometry,
-  what: string,
+  what: Told,
   feature?: FeatureId,
 ): Result<Geometry, Refusal> {
   const positions = positionsOf(geometry);
   if (positions.length > MOST_FEATURE_VERTICES) {
     return refuseEdit(
       'too-many-vertices',
-      `${what} would have ${positions.length} corners; at most ${MOST_FEATURE_VERTICES} are kept. Simplify it first.`,
+      told(({ courseEdits }) => courseEdits.manyCorners, {
+        what,
+        count: positions.length,
+        most: MOST_FEATURE_VERTICES,
+      }),
       feature,
     );
   }
   if (!positions.every(isPlace)) {
     return refuseEdit(
       'not-a-place',
-      `${what} would leave the map: longitude goes from -180 to 180 and latitude from -90 to 90 degrees.`,
+      told(({ courseEdits }) => courseEdits.leavesMap, { what }),
       feature,
     );
   }
@@ -187,8 +189,8 @@ export function checkGeometry(
       return refuseEdit(
         'too-few-vertices',
         path.closed
-          ? `${what} would enclose nothing: an area needs at least 3 different corners.`
-          : `${what} would have no length: a line needs at least 2 different points.`,
+          ? told(({ courseEdits }) => courseEdits.enclosesNothing, { what })
+          : told(({ courseEdits }) => courseEdits.noLength, { what }),
         feature,
       );
     }

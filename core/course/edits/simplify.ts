@@ -15,7 +15,8 @@ import {
   requireGeometry,
   tidyGeometry,
 } from './shape.ts';
-import { featuresWords, sentenceWords } from './words.ts';
+import { featuresTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /**
  * What is left are corners of the old outline, which nowhere lies farther than `toleranceM` from the new one. A ring
@@ -31,25 +32,29 @@ export function simplify(
   if (!(toleranceM > 0 && toleranceM <= 1000)) {
     return refuseEdit(
       'value-not-accepted',
-      `The tolerance is in metres, above 0 and up to 1000, not ${toleranceM}.`,
+      told(({ courseEdits }) => courseEdits.tolerance, { metres: toleranceM }),
     );
   }
   const changed: DocumentFeature[] = [];
   for (const feature of picked.value) {
     const required = requireGeometry(feature, ['LineString', 'Polygon', 'MultiPolygon']);
     if (!required.ok) return required;
-    const what = sentenceWords(feature);
+    const what = sentenceTold(feature);
     const parts = pathsOf(required.value).map((part) => part.map((path) => thinned(path, toleranceM)));
     const geometry = tidyGeometry(geometryFrom(required.value, parts));
     const checked = checkGeometry(geometry, what, feature.id);
     if (!checked.ok) return checked;
     if (crossesItself(geometry) && !crossesItself(required.value)) {
-      const message = `${what} would cross its own outline. Take a smaller tolerance than ${toleranceM} m.`;
+      const message = told(({ courseEdits }) => courseEdits.wouldCross, { what, metres: toleranceM });
       return refuseEdit('would-cross-itself', message, feature.id);
     }
     changed.push({ ...feature, geometry });
   }
-  return makeEdit(document, `Simplify ${featuresWords(picked.value)}`, { changed });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.simplify, { what: featuresTold(picked.value) }),
+    { changed },
+  );
 }
 
 function thinned(path: Path, toleranceM: number): Path {

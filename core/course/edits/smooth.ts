@@ -13,7 +13,8 @@ import {
   requireGeometry,
   tidyGeometry,
 } from './shape.ts';
-import { featuresWords, sentenceWords } from './words.ts';
+import { featuresTold, sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** Each round cuts every corner at a quarter and three quarters of its sides, and doubles the points. */
 export const MOST_ROUNDS = 4;
@@ -26,18 +27,21 @@ export function smooth(document: EditableDocument, ids: readonly FeatureId[], ro
   const picked = pickFeatures(document, ids);
   if (!picked.ok) return picked;
   if (!Number.isInteger(rounds) || rounds < 1 || rounds > MOST_ROUNDS) {
-    return refuseEdit('value-not-accepted', `Smooth in 1 to ${MOST_ROUNDS} rounds, not ${rounds}.`);
+    return refuseEdit(
+      'value-not-accepted',
+      told(({ courseEdits }) => courseEdits.rounds, { most: MOST_ROUNDS, rounds }),
+    );
   }
   const changed: DocumentFeature[] = [];
   for (const feature of picked.value) {
     const required = requireGeometry(feature, ['LineString', 'Polygon', 'MultiPolygon']);
     if (!required.ok) return required;
-    const what = sentenceWords(feature);
+    const what = sentenceTold(feature);
     let geometry: Geometry = required.value;
     if (crossesItself(geometry)) {
       return refuseEdit(
         'crosses-itself',
-        `${what} crosses its own outline. Move its corners apart first.`,
+        told(({ courseEdits }) => courseEdits.crosses, { what }),
         feature.id,
       );
     }
@@ -48,12 +52,16 @@ export function smooth(document: EditableDocument, ids: readonly FeatureId[], ro
       geometry = checked.value;
     }
     if (crossesItself(geometry)) {
-      const message = `${what} would cross its own outline when smoothed. Widen its narrow places first, or smooth less.`;
+      const message = told(({ courseEdits }) => courseEdits.wouldCrossSmooth, { what });
       return refuseEdit('would-cross-itself', message, feature.id);
     }
     changed.push({ ...feature, geometry });
   }
-  return makeEdit(document, `Smooth ${featuresWords(picked.value)}`, { changed });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.smooth, { what: featuresTold(picked.value) }),
+    { changed },
+  );
 }
 
 function cutCorners({ points, closed }: Path): Path {

@@ -9,7 +9,8 @@ import {
 } from '../document.ts';
 import { type EditResult, makeEdit, noSuchFeature } from './edit.ts';
 import { geometryOfPolygons, polygonsOfGeometry, requireGeometry } from './shape.ts';
-import { featureWords } from './words.ts';
+import { featureTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 /** The first part keeps the id; the others stand behind it with the same properties. */
 export function splitParts(document: EditableDocument, id: FeatureId): EditResult {
@@ -24,8 +25,12 @@ export function splitParts(document: EditableDocument, id: FeatureId): EditResul
     id: partId,
     geometry: geometryOfPolygons([rings]),
   });
-  return makeEdit(document, `Split ${featureWords(feature)} into its parts`, {
-    changed: [partOf(first!, id)],
-    added: others.map((rings, index) => ({ feature: partOf(rings, ids[index]!), after: id })),
-  });
+  return makeEdit(
+    document,
+    told(({ courseEdits }) => courseEdits.names.split, { what: featureTold(feature) }),
+    {
+      changed: [partOf(first!, id)],
+      added: others.map((rings, index) => ({ feature: partOf(rings, ids[index]!), after: id })),
+    },
+  );
 }

@@ -12,7 +12,8 @@ import {
   tidyGeometry,
   type VertexAddress,
 } from './shape.ts';
-import { sentenceWords } from './words.ts';
+import { sentenceTold } from './words.ts';
+import { told } from '../../words/told.ts';
 
 export interface FoundVertex {
   readonly feature: DocumentFeature;
@@ -34,7 +35,7 @@ export function findVertex(document: EditableDocument, address: VertexAddress): 
   if (path === undefined || !Number.isInteger(vertex) || vertex < 0 || vertex >= count) {
     return refuseEdit(
       'no-such-vertex',
-      `${sentenceWords(feature)} has no such corner any more. Choose one of those shown on the map.`,
+      told(({ courseEdits }) => courseEdits.noCorner, { what: sentenceTold(feature) }),
       feature.id,
     );
   }

@@ -1,5 +1,6 @@
 /** The last step of every reader: shapes put in order, each feature tried by the course reader, holes assigned, all counted. */
 
+import { told } from '../../words/told.ts';
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { checkGeometry, crossesItself, tidyGeometry } from '../edits/shape.ts';
 import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
@@ -142,9 +143,11 @@ function withoutStrays(placed: HoleAssignment, leftOut: LeftOutList): HoleAssign
   return { features, assigned: moved(placed.assigned), unassigned: moved(placed.unassigned) };
 }
 
+const IT = told(({ features }) => features.it);
+
 /** The feature as the course will hold it, or why it cannot. */
 function usableFeature(feature: ProposedFeature): ProposedFeature | string {
-  const checked = checkGeometry(feature.geometry, 'it');
+  const checked = checkGeometry(feature.geometry, IT);
   if (!checked.ok) return checked.error.message;
   if (
     feature.kind === 'path' &&
@@ -154,7 +157,7 @@ function usableFeature(feature: ProposedFeature): ProposedFeature | string {
     return `its line has more than ${MOST_LINE_POINTS} points or crosses itself time and again; simplify it`;
   }
   const geometry = tidyGeometry(feature.geometry);
-  const rounded = checkGeometry(geometry, 'it');
+  const rounded = checkGeometry(geometry, IT);
   if (!rounded.ok) return rounded.error.message;
   const properties = { ...feature.properties };
   const ref = readRef(properties['ref']);

@@ -1,5 +1,6 @@
 /** Woods without a height, trees without a height or crown: says which measure a default stands in for. */
 
+import { inEnglish } from '../../words/told.ts';
 import type { Fault } from '../../result.ts';
 import { whereArea } from '../feature-kind.ts';
 import type { AssumedMeasure, Canopy, Tree } from '../model.ts';
@@ -15,7 +16,7 @@ export const canopyAssumed: CourseRule = (course) => {
     faults.push({
       severity: 'warning',
       code: 'canopy-assumed',
-      where: whereArea(area),
+      where: inEnglish(whereArea(area)),
       message: `The woods have no height: ${measures(area.assumed, area.canopy)} taken. Measure and write height and canopy_base_m, in metres.`,
       featureIndex: area.featureIndex,
     });

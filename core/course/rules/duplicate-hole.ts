@@ -3,6 +3,7 @@
 import type { Hole } from '../model.ts';
 import type { Fault } from '../../result.ts';
 import { type CourseRule, holeFault } from './rule.ts';
+import { told } from '../../words/told.ts';
 
 export const duplicateHole: CourseRule = (course) => {
   const first = new Map<number, Hole>();
@@ -13,7 +14,10 @@ export const duplicateHole: CourseRule = (course) => {
       first.set(hole.number, hole);
       continue;
     }
-    const message = `Feature ${earlier.featureIndex} is hole ${hole.number} already. Give one of the two another ref, or remove it.`;
+    const message = told(({ courseFaults }) => courseFaults.duplicateHole, {
+      feature: earlier.featureIndex,
+      hole: hole.number,
+    });
     faults.push(holeFault(hole, 'error', 'duplicate-hole', message));
   }
   return faults;

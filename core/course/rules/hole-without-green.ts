@@ -1,5 +1,6 @@
 /** A hole without a green cannot be planned: there is nowhere to hole out. */
 
+import { told } from '../../words/told.ts';
 import { greenOf } from '../hole-features.ts';
 import { type CourseRule, holeFault } from './rule.ts';
 
@@ -11,6 +12,6 @@ export const holeWithoutGreen: CourseRule = (course) =>
         hole,
         'error',
         'hole-without-green',
-        `It has no green, so it cannot be planned; other holes can. Draw one and tag it golf=green, ref=${hole.number}.`,
+        told(({ courseFaults }) => courseFaults.noGreen, { hole: hole.number }),
       ),
     );

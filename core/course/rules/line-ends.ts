@@ -5,6 +5,7 @@ import { distanceM } from '../ellipsoid.ts';
 import { isInside } from '../polygon.ts';
 import { greenOf } from '../hole-features.ts';
 import { type CourseRule, holeFault } from './rule.ts';
+import { told } from '../../words/told.ts';
 
 /** A line may start this far from a tee marker, metres: markers move from day to day. */
 const NEAR_MARKER_M = 15;
@@ -21,15 +22,18 @@ export const lineEnds: CourseRule = (course) => {
       teeAreas.some((tee) => isInside(start, tee)) ||
       hole.tees.some((tee) => tee.featureIndex !== undefined && distanceM(tee.at, start) <= NEAR_MARKER_M);
     if (!onTee) {
-      const message = `Its line does not start at a tee. Start it on a tee area (golf=tee) or within ${NEAR_MARKER_M} m of a tee marker.`;
+      const message = told(({ courseFaults }) => courseFaults.offTee, { metres: NEAR_MARKER_M });
       faults.push(holeFault(hole, 'warning', 'line-start-off-tee', message));
     }
     if (green !== undefined && !isInside(end, green)) {
       const startsThere = isInside(start, green);
       const remedy = startsThere
-        ? 'It starts there: turn its direction round, tee first.'
-        : 'Draw it on to the middle of the green, or correct the ref of one of the two.';
-      const message = `Its line does not end on its green (feature ${green.featureIndex}). ${remedy}`;
+        ? told(({ courseFaults }) => courseFaults.startsThere)
+        : told(({ courseFaults }) => courseFaults.drawOn);
+      const message = told(({ courseFaults }) => courseFaults.offGreen, {
+        feature: green.featureIndex,
+        remedy,
+      });
       faults.push(holeFault(hole, 'warning', 'line-end-off-green', message));
     }
     return faults;

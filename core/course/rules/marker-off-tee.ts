@@ -2,6 +2,7 @@
 
 import { isInside } from '../polygon.ts';
 import { type CourseRule, whereHole } from './rule.ts';
+import { told, toldFault } from '../../words/told.ts';
 
 export const markerOffTee: CourseRule = (course) => {
   const tees = course.areas.filter(({ kind }) => kind === 'tee');
@@ -10,13 +11,18 @@ export const markerOffTee: CourseRule = (course) => {
       featureIndex === undefined || tees.some((tee) => isInside(at, tee))
         ? []
         : [
-            {
-              severity: 'warning' as const,
+            toldFault({
+              severity: 'warning',
               code: 'marker-off-tee',
-              where: `${whereHole(hole)}, tee marker "${name}" (feature ${featureIndex})`,
-              message: 'It does not lie on a tee area. Move it, or draw the area and tag it golf=tee.',
+              where: told(({ features }) => features.inHole, {
+                where: whereHole(hole),
+                what: told(({ features }) => features.kinds['tee-marker']),
+                name,
+                feature: featureIndex,
+              }),
+              message: told(({ courseFaults }) => courseFaults.markerOff),
               featureIndex,
-            },
+            }),
           ],
     ),
   );

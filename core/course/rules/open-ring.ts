@@ -2,14 +2,17 @@
 
 import { whereArea } from '../feature-kind.ts';
 import type { CourseRule } from './rule.ts';
+import { told, toldFault } from '../../words/told.ts';
 
 export const openRing: CourseRule = (course) =>
   course.areas.flatMap((area) =>
-    (area.openRings ?? []).map((ring) => ({
-      severity: 'error' as const,
-      code: 'ring-not-closed',
-      where: whereArea(area),
-      message: `Ring ${ring} is not closed: its last position differs from its first. It is closed by a straight line for planning; repeat the first position at the end, or draw the missing part.`,
-      featureIndex: area.featureIndex,
-    })),
+    (area.openRings ?? []).map((ring) =>
+      toldFault({
+        severity: 'error',
+        code: 'ring-not-closed',
+        where: whereArea(area),
+        message: told(({ courseFaults }) => courseFaults.openRing, { ring }),
+        featureIndex: area.featureIndex,
+      }),
+    ),
   );

@@ -9,6 +9,7 @@ import { greenOf } from '../hole-features.ts';
 import type { Area, LonLat } from '../model.ts';
 import { findCrossing } from '../ring-crossing.ts';
 import type { CourseRule } from './rule.ts';
+import { told, toldFault } from '../../words/told.ts';
 
 /** Outlines drawn along one edge overlap by slivers; those are let pass. */
 const SLIVER_M2 = 1;
@@ -32,13 +33,19 @@ export const overlappingGreens: CourseRule = (course) => {
       if (a.box[2] < b.box[0] || b.box[2] < a.box[0] || a.box[3] < b.box[1] || b.box[3] < a.box[1]) continue;
       const shared = sharedAreaM2(a, b);
       if (shared <= SLIVER_M2) continue;
-      faults.push({
-        severity: 'warning',
-        code: 'overlapping-greens',
-        where: whereArea(b.area),
-        message: `${Math.round(shared)} m² of it are also green of hole ${a.hole} (feature ${a.area.featureIndex}). Correct the outlines; a green that two holes share is drawn once, without ref.`,
-        featureIndex: b.area.featureIndex,
-      });
+      faults.push(
+        toldFault({
+          severity: 'warning',
+          code: 'overlapping-greens',
+          where: whereArea(b.area),
+          message: told(({ courseFaults }) => courseFaults.greensOverlap, {
+            area: Math.round(shared),
+            hole: a.hole,
+            feature: a.area.featureIndex,
+          }),
+          featureIndex: b.area.featureIndex,
+        }),
+      );
     }
   });
   return faults;

@@ -3,6 +3,7 @@
 import { isInside } from '../polygon.ts';
 import { greenOf } from '../hole-features.ts';
 import { type CourseRule, whereHole } from './rule.ts';
+import { told, toldFault } from '../../words/told.ts';
 
 export const positionOffGreen: CourseRule = (course) =>
   course.holes.flatMap((hole) => {
@@ -12,13 +13,18 @@ export const positionOffGreen: CourseRule = (course) =>
       featureIndex === undefined || isInside(at, green)
         ? []
         : [
-            {
-              severity: 'error' as const,
+            toldFault({
+              severity: 'error',
               code: 'position-off-green',
-              where: `${whereHole(hole)}, hole position "${name}" (feature ${featureIndex})`,
-              message: `It does not lie on the green (feature ${green.featureIndex}). Move it there or correct its ref.`,
+              where: told(({ features }) => features.inHole, {
+                where: whereHole(hole),
+                what: told(({ features }) => features.kinds['hole-position']),
+                name,
+                feature: featureIndex,
+              }),
+              message: told(({ courseFaults }) => courseFaults.positionOff, { feature: green.featureIndex }),
               featureIndex,
-            },
+            }),
           ],
     );
   });

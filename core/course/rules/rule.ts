@@ -1,22 +1,23 @@
 /** What a rule of the course check is: one fault per thing found, none where all is well. */
 
+import { told, type Told, toldFault } from '../../words/told.ts';
 import type { Fault } from '../../result.ts';
 import type { Course, Hole } from '../model.ts';
 
 export type CourseRule = (course: Course) => readonly Fault[];
 
-export function whereHole(hole: Hole): string {
-  return `hole ${hole.number} (feature ${hole.featureIndex})`;
+export function whereHole(hole: Hole): Told {
+  return told(({ features }) => features.whereHole, { hole: hole.number, feature: hole.featureIndex });
 }
 
 export function holeFault(
   hole: Hole,
   severity: Fault['severity'],
   code: string,
-  message: string,
+  message: Told,
   featureIndex: number = hole.featureIndex,
 ): Fault {
-  return { severity, code, where: whereHole(hole), message, featureIndex };
+  return toldFault({ severity, code, where: whereHole(hole), message, featureIndex });
 }
 
 /** `feature 4`, `features 4, 9`, or the first five and how many more. */

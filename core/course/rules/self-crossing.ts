@@ -3,18 +3,22 @@
 import { whereArea } from '../feature-kind.ts';
 import { findCrossing } from '../ring-crossing.ts';
 import type { CourseRule } from './rule.ts';
+import { told, toldFault } from '../../words/told.ts';
 
 export const selfCrossing: CourseRule = (course) =>
   course.areas.flatMap((area) => {
     const at = findCrossing(area.rings);
     if (at === undefined) return [];
     return [
-      {
-        severity: 'error' as const,
+      toldFault({
+        severity: 'error',
         code: 'self-crossing',
         where: whereArea(area),
-        message: `Its outline crosses or touches itself near longitude ${at[0].toFixed(6)}, latitude ${at[1].toFixed(6)}. Move or remove points there until it does not.`,
+        message: told(({ courseFaults }) => courseFaults.selfCrossing, {
+          lon: at[0].toFixed(6),
+          lat: at[1].toFixed(6),
+        }),
         featureIndex: area.featureIndex,
-      },
+      }),
     ];
   });

@@ -5,6 +5,7 @@ import type { Fault } from '../../result.ts';
 import type { SlopeMark } from '../model.ts';
 import { isInside } from '../polygon.ts';
 import type { CourseRule } from './rule.ts';
+import { told, type Told, toldFault } from '../../words/told.ts';
 
 export const slopeMarks: CourseRule = (course) => {
   const greens = course.areas.filter(({ kind }) => kind === 'green');
@@ -14,7 +15,7 @@ export const slopeMarks: CourseRule = (course) => {
         fault(
           mark,
           'slope-mark-off-green',
-          'It lies on no green and says nothing about any. Move it onto the green, or remove it.',
+          told(({ courseFaults }) => courseFaults.slopeOff),
         ),
       ];
     }
@@ -24,18 +25,22 @@ export const slopeMarks: CourseRule = (course) => {
       fault(
         mark,
         'slope-mark-steep',
-        `It falls by ${percent(mark.slopeShare)}; a ball would hardly stop there, and the plan takes ${percent(STEEPEST_SLOPE)}. Measure again, or write slope_percent up to ${100 * STEEPEST_SLOPE}.`,
+        told(({ courseFaults }) => courseFaults.slopeSteep, {
+          slope: percent(mark.slopeShare),
+          taken: percent(STEEPEST_SLOPE),
+          most: 100 * STEEPEST_SLOPE,
+        }),
       ),
     ];
   });
 };
 
-function fault({ featureIndex }: SlopeMark, code: string, message: string): Fault {
-  return {
+function fault({ featureIndex }: SlopeMark, code: string, message: Told): Fault {
+  return toldFault({
     severity: 'warning',
     code,
-    where: `slope arrow (feature ${featureIndex})`,
+    where: told(({ features }) => features.slopeArrow, { feature: featureIndex }),
     message,
     featureIndex,
-  };
+  });
 }

@@ -3,6 +3,7 @@
 import type { Fault } from '../../result.ts';
 import type { Hole } from '../model.ts';
 import { type CourseRule, holeFault } from './rule.ts';
+import { told } from '../../words/told.ts';
 
 const MOST = 18;
 
@@ -15,14 +16,14 @@ export const strokeIndex: CourseRule = (course) => {
     const index = hole.strokeIndex;
     if (index === undefined) continue;
     if (!Number.isInteger(index) || index < 1 || index > MOST) {
-      const message = `Its stroke index is ${index}; it must be a whole number from 1 to ${MOST}. Correct handicap on the golf=hole line.`;
+      const message = told(({ courseFaults }) => courseFaults.badIndex, { index, most: MOST });
       faults.push(holeFault(hole, 'error', 'stroke-index-out-of-range', message));
       continue;
     }
     const earlier = first.get(index);
     if (earlier === undefined) first.set(index, hole);
     else if (!mayRepeat && earlier.number !== hole.number) {
-      const message = `Its stroke index ${index} is that of hole ${earlier.number} too. Correct handicap on one of the two golf=hole lines.`;
+      const message = told(({ courseFaults }) => courseFaults.sameIndex, { index, hole: earlier.number });
       faults.push(holeFault(hole, 'error', 'stroke-index-duplicate', message));
     }
   }

@@ -2,7 +2,10 @@
 
 import { bar } from './bar.ts';
 import { cards } from './cards.ts';
+import { courseEdits } from './course-edits.ts';
+import { courseFaults } from './course-faults.ts';
 import { courseFile } from './course-file.ts';
+import { courseNotes } from './course-notes.ts';
 import { day } from './day.ts';
 import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
@@ -34,7 +37,10 @@ export const english = {
   figures,
   bar,
   cards,
+  courseEdits,
+  courseFaults,
   courseFile,
+  courseNotes,
   day,
   drawing,
   faults,

@@ -65,4 +65,27 @@ export const features = {
   named: ({ what, name }: { readonly what: string; readonly name: string }) => `${what} "${name}"`,
   some: ({ count }: { readonly count: number }) => counted(count, { one: 'feature', other: 'features' }),
   sentence: ({ what }: { readonly what: string }) => `The ${what}`,
+  where: ({ index }: { readonly index: number }) => `feature ${index}`,
+  whereWhat: ({ index, what }: { readonly index: number; readonly what: string }) =>
+    `feature ${index} (${what})`,
+  joined: ({ first, second }: { readonly first: string; readonly second: string }) => `${first}, ${second}`,
+  hole: ({ hole }: { readonly hole: string }) => `hole ${hole}`,
+  quoted: ({ name }: { readonly name: string }) => `"${name}"`,
+  whereHole: ({ hole, feature }: { readonly hole: number; readonly feature: number }) =>
+    `hole ${hole} (feature ${feature})`,
+  inHole: ({
+    where,
+    what,
+    name,
+    feature,
+  }: {
+    readonly where: string;
+    readonly what: string;
+    readonly name: string;
+    readonly feature: number;
+  }) => `${where}, ${what} "${name}" (feature ${feature})`,
+  slopeArrow: ({ feature }: { readonly feature: number }) => `slope arrow (feature ${feature})`,
+  trees: ({ list }: { readonly list: string }) => `trees (${list})`,
+  course: 'course',
+  it: 'it',
 };

@@ -3,7 +3,10 @@
 import type { Words } from '../words.ts';
 import { bar } from './bar.ts';
 import { cards } from './cards.ts';
+import { courseEdits } from './course-edits.ts';
+import { courseFaults } from './course-faults.ts';
 import { courseFile } from './course-file.ts';
+import { courseNotes } from './course-notes.ts';
 import { day } from './day.ts';
 import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
@@ -33,7 +36,10 @@ export const german: Words = {
   figures,
   bar,
   cards,
+  courseEdits,
+  courseFaults,
   courseFile,
+  courseNotes,
   day,
   drawing,
   faults,

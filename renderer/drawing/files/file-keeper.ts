@@ -3,6 +3,7 @@
  * journal, saves when drawing rests, and tells what stands in the way. What fails stays in memory and is tried again.
  */
 
+import { faultText } from '../../../core/words/told.ts';
 import { courseOf, openDocumentText, serialise } from '../../../core/course/document.ts';
 import { isChangedSince, revisionOf } from '../../../core/course/history.ts';
 import type { Course } from '../../../core/course/model.ts';
@@ -117,7 +118,10 @@ class Keeper {
       const [fault] = opened.error;
       const phrase = this.kept.words().courseFile.cannotEdit({
         name: entry.name,
-        why: fault?.message ?? this.kept.words().courseFile.unreadable,
+        why:
+          fault === undefined
+            ? this.kept.words().courseFile.unreadable
+            : faultText(fault, this.kept.words()).message,
       });
       this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words: phrase } });
       return;

@@ -1,5 +1,6 @@
 /** What is written into the journal: the whole document now and then, between that the changes that lead on from it. */
 
+import { nameIn } from '../../../core/words/told.ts';
 import { english } from '../../../core/words/english/english.ts';
 import type { Words } from '../../../core/words/words.ts';
 import { applyPatches, enablePatches, type Patch } from 'immer';
@@ -59,16 +60,24 @@ export function readNote(text: string): JournalNote | null {
 }
 
 /** The step from one state of the history to the next; the whole document where it is not a single step. */
-export function noteOfStep(before: History, after: History, { courseFile }: Words = english): JournalNote {
+export function noteOfStep(before: History, after: History, words: Words = english): JournalNote {
   const last = after.past.at(-1);
   if (after.past.length === before.past.length + 1 && last !== undefined) {
-    return { what: 'change', name: last.name, patches: last.patches };
+    return { what: 'change', name: nameIn(last, words), patches: last.patches };
   }
   const undone = before.past.at(-1);
   if (after.past.length === before.past.length - 1 && undone !== undefined) {
-    return { what: 'change', name: courseFile.recover.undo({ step: undone.name }), patches: undone.inverse };
+    return {
+      what: 'change',
+      name: words.courseFile.recover.undo({ step: nameIn(undone, words) }),
+      patches: undone.inverse,
+    };
   }
-  return { what: 'whole', name: last?.name ?? courseFile.recover.asOpened, document: after.document };
+  return {
+    what: 'whole',
+    name: last === undefined ? words.courseFile.recover.asOpened : nameIn(last, words),
+    document: after.document,
+  };
 }
 
 /** The document after the note; null where the note does not fit on it. `document` null is an unknown one. */

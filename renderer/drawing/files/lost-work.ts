@@ -1,5 +1,6 @@
 /** Work of earlier sittings that was not saved: found when the file is taken, brought back or given up by the person. */
 
+import { tell } from '../../../core/words/told.ts';
 import type { KeptFile } from './kept-file.ts';
 import { becomes, recover, type Recovered } from './recover.ts';
 
@@ -34,7 +35,14 @@ export class LostWork {
     if (recovered.document === null || token === null) return;
     const edit = becomes(document, recovered.document, this.kept.words().courseFile.bringBackStep);
     if (!edit.ok) {
-      this.kept.store.dispatch({ type: 'said', said: { tone: 'refusal', words: edit.error.message } });
+      this.kept.store.dispatch({
+        type: 'said',
+        said: {
+          tone: 'refusal',
+          words:
+            edit.error.told === undefined ? edit.error.message : tell(edit.error.told, this.kept.words()),
+        },
+      });
       return;
     }
     this.kept.store.dispatch({ type: 'edited', edit: edit.value });

@@ -3,6 +3,7 @@
  * features, else they move a cross-hair; Enter places or chooses. Shift is finer, Ctrl coarser.
  */
 
+import { tell } from '../../../core/words/told.ts';
 import { insertVertex } from '../../../core/course/edits/insert-vertex.ts';
 import { moveFeatures } from '../../../core/course/edits/move-features.ts';
 import { moveVertex } from '../../../core/course/edits/move-vertex.ts';
@@ -99,7 +100,11 @@ export function listenForKeys(stage: DrawingStage): () => void {
     const moved =
       corner === null ? moveFeatures(start, selection, { from, to }) : moveVertex(start, corner, to);
     if (moved.ok) store.dispatch({ type: 'dragged', edit: moved.value });
-    else desk.say(moved.error.message, 'refusal');
+    else
+      desk.say(
+        moved.error.told === undefined ? moved.error.message : tell(moved.error.told, desk.words()),
+        'refusal',
+      );
     stage.keepInSight(to);
   };
 

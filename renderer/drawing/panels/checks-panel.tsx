@@ -1,5 +1,6 @@
 /** What is wrong with the course; each line leads to its place, and mends it where that is safe. */
 
+import { faultText } from '../../../core/words/told.ts';
 import { featureById } from '../../../core/course/document.ts';
 import { featureWords } from '../../../core/course/edits/words.ts';
 import { mendingOf } from '../checks/mend.ts';
@@ -60,7 +61,8 @@ function FaultLine({ fault }: { readonly fault: CourseFault }) {
     fault.feature === null ? undefined : featureById(history.document, fault.feature),
   );
   const mend = mendingOf(fault, words);
-  const where = feature === undefined ? fault.where : featureWords(feature);
+  const told = faultText(fault, words);
+  const where = feature === undefined ? told.where : featureWords(feature, words);
   const show = (): void => {
     if (feature === undefined) return;
     desk.store.dispatch({ type: 'mode-set', mode: { do: 'choose' } });
@@ -73,7 +75,7 @@ function FaultLine({ fault }: { readonly fault: CourseFault }) {
         {where}
         {fault.severity === 'warning' && <span class="tag">{words.drawing.checks.bearable}</span>}
       </button>
-      <p>{fault.message}</p>
+      <p>{told.message}</p>
       {mend !== null && (
         <button
           type="button"

@@ -56,7 +56,7 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
   const properties = propertiesOf(feature);
   return (
     <div class="panel-part">
-      <h2 class="sentence">{featureWords(feature)}</h2>
+      <h2 class="sentence">{featureWords(feature, words)}</h2>
       <p class="faint">{sizeText(feature, units, words)}</p>
       <KindField features={[feature]} kind={kind ?? null} />
       {kind !== undefined &&
@@ -93,7 +93,7 @@ function SeveralChosen({ features }: { readonly features: readonly DocumentFeatu
   const [kind] = kinds;
   return (
     <div class="panel-part">
-      <h2>{featuresWords(features)}</h2>
+      <h2>{featuresWords(features, words)}</h2>
       <KindField features={features} kind={kinds.size === 1 ? (kind ?? null) : null} />
       <ValueField
         name={words.drawing.chosen.holeOfAll}

@@ -1,5 +1,6 @@
 /** What is missing, line by line, each with an offer to mend it. */
 
+import { tell } from '../../../core/words/told.ts';
 import { useState } from 'preact/hooks';
 import { applyFix } from '../../../core/course/completeness.ts';
 import type { Missing } from '../../../core/course/missing.ts';
@@ -27,7 +28,7 @@ export function MissingList({
         <li key={`${one.code}-${hole ?? 'course'}-${i}`}>
           <p>
             {one.weight === 'stops' && <strong class="stops">{words.drawing.cannotBePlanned} </strong>}
-            {one.message}
+            {tell(one.message, words)}
           </p>
           <Mending missing={one} />
         </li>
@@ -53,7 +54,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
           disabled={!editable}
           onClick={() => desk.attempt((document) => applyFix(document, fix))}
         >
-          {fix.label}
+          {tell(fix.label, words)}
         </button>
       );
     case 'draw':
@@ -68,7 +69,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
             desk.stage.current?.element.focus({ preventScroll: true });
           }}
         >
-          {fix.label}
+          {tell(fix.label, words)}
         </button>
       );
     case 'ask': {
@@ -90,7 +91,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
           }}
         >
           <label>
-            {fix.label}{' '}
+            {tell(fix.label, words)}{' '}
             {fix.choices === undefined ? (
               <input
                 type="text"

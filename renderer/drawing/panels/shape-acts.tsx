@@ -1,5 +1,6 @@
 /** What can be done with the shape of what is chosen: cut, merge, smooth, simplify, copy. */
 
+import { nameIn } from '../../../core/words/told.ts';
 import { useState } from 'preact/hooks';
 import { type DocumentFeature, geometryOf, holeOf, kindOf } from '../../../core/course/document.ts';
 import { copyToHole } from '../../../core/course/edits/copy-to-hole.ts';
@@ -167,8 +168,8 @@ function TakeOut({
 /** The change is small at times, and who does not see the map hears of it. */
 function sayDone(desk: DrawingDesk): void {
   const words = desk.words();
-  const name = desk.store.state().history.past.at(-1)?.name;
-  if (name !== undefined) desk.say(words.drawing.done({ step: name }));
+  const last = desk.store.state().history.past.at(-1);
+  if (last !== undefined) desk.say(words.drawing.done({ step: nameIn(last, words) }));
 }
 
 function areaOf(feature: DocumentFeature): number {

@@ -1,0 +1,42 @@
+/** What a course lacks, and what would mend it. In German. */
+
+import type { courseNotes as english } from '../english/course-notes.ts';
+
+export const courseNotes: typeof english = {
+  cardDiffers: ({ tee, length, than, card }) =>
+    `Vom Abschlag „${tee}“ ist die Linie ${length} m lang, ${than} als die ${card} m der Scorekarte. Markierung oder Linie versetzen, oder die Länge der Scorekarte berichtigen.`,
+  high: ({ metres }) => `${metres} m hoch`,
+  branches: ({ metres }) => `Äste ab ${metres} m`,
+  density: ({ density }) => `Dichte ${density} je m`,
+  crown: ({ metres }) => `Krone ${metres} m breit`,
+  longer: ({ metres }) => `${metres} m länger`,
+  shorter: ({ metres }) => `${metres} m kürzer`,
+  noLine: ({ hole }) => `Loch ${hole} hat keine Spiellinie: Es lässt sich nicht planen.`,
+  drawLine: 'Linie vom Abschlag zum Grün zeichnen',
+  noGreen: ({ hole }) => `Loch ${hole} hat kein Grün: Es lässt sich nicht planen.`,
+  drawGreen: 'Grün zeichnen',
+  noPar: ({ hole, par }) => `Loch ${hole} hat kein Par: ${par} ist aus der Länge angenommen.`,
+  writePar: ({ par }) => `Par ${par} eintragen`,
+  noIndex: ({ hole }) => `Loch ${hole} hat keinen Vorgabe-Index: Vorgabeschläge zählen dort nicht.`,
+  enterIndex: 'Vorgabe-Index der Scorekarte eintragen',
+  noTee: ({ hole }) =>
+    `Loch ${hole} hat keine Abschlagfläche: Der Boden am Abschlag gilt als das, was dort gezeichnet ist, sonst als Rough.`,
+  drawTee: 'Abschlag zeichnen',
+  noMarker: ({ hole }) => `Loch ${hole} hat keine Teemarkierung: Das Spiel beginnt, wo die Linie beginnt.`,
+  putMarker: 'Teemarkierung an den Beginn der Linie setzen',
+  endOfLine: 'das Ende der Linie',
+  middleOfGreen: 'die Mitte des Grüns',
+  noPosition: ({ hole, taken }) => `Loch ${hole} hat keine Fahnenposition: angenommen ist ${taken}.`,
+  putAtEnd: 'Eine ans Ende der Linie setzen',
+  putInMiddle: 'Eine in die Mitte des Grüns setzen',
+  noHoles:
+    'Der Platz hat noch kein Loch. Eine Linie vom Abschlag zum Grün zeichnen, oder eine Karte einlesen.',
+  drawFirst: 'Linie von Loch 1 zeichnen',
+  noHeights:
+    'Der Platz hat keine Bodenhöhen: Er gilt als eben. Ein Höhenmodell einlesen, oder Bodenhöhen zeichnen.',
+  drawLevel: 'Bodenhöhe zeichnen',
+  correctCard: 'Länge der Scorekarte berichtigen',
+  noCanopy: ({ what, taken }) =>
+    `${what} ohne Höhe: angenommen ist ${taken}. Messen und berichtigen, oder diese Werte eintragen.`,
+  writeCanopy: ({ taken }) => `${taken} eintragen`,
+};
