@@ -170,6 +170,10 @@ export const round = {
     changed: 'Another program changed this file. What you typed is still here.',
     keepMine: 'Keep mine as a copy',
     readAgain: 'Read the file again',
+    stays: 'What you typed is still here, so the round stays open. Save again, or keep it as a copy.',
+    staysChanged:
+      'What you typed is not in the file, so the round stays open. Keep it as a copy, or read the file again.',
+    drop: 'Close without what was typed',
     lost: ({ when, holes }: { readonly when: string; readonly holes: number }) =>
       `Typing from ${when} was not saved then: ${holes} holes.`,
     bringBack: 'Bring it back',
@@ -312,6 +316,14 @@ export const round = {
     noCourse: 'no course',
     course: ({ name, holes }: { readonly name: string; readonly holes: number }) =>
       `the course ${name}, ${holes} holes`,
+    checked: ({ count }: { readonly count: number }) =>
+      count === 0
+        ? 'The course was checked as any other: nothing was found.'
+        : `The course was checked as any other, with ${counted(count, { one: 'finding', other: 'findings' })}. Plans on it are only as good as it is: look at them before you trust them.`,
+    finding: ({ where, message }: { readonly where: string; readonly message: string }) =>
+      `${where}: ${message}`,
+    moreFindings: ({ count }: { readonly count: number }) =>
+      `${count} more: the Course room shows all of them once the course is open.`,
     noPlayer: 'no player',
     player: ({ name, swings }: { readonly name: string; readonly swings: number }) =>
       `the player ${name}, ${swings} clubs and swings`,
@@ -343,6 +355,8 @@ export const round = {
     },
     trends: 'Trends',
     trendsTitle: 'Trends, per 18 holes',
+    tooShort: ({ count, least }: { readonly count: number; readonly least: number }) =>
+      `${counted(count, { one: 'round', other: 'rounds' })} of fewer than ${least} holes ${count === 1 ? 'is' : 'are'} left out of the trends: too little to be scaled to 18.`,
     figure: 'Figure',
     mean: ({ percent }: { readonly percent: number }) => `Mean, ${percent} % interval`,
     change: 'Change per round',

@@ -159,6 +159,11 @@ export const round: typeof english = {
     changed: 'Ein anderes Programm hat diese Datei geändert. Die Eingaben sind noch hier.',
     keepMine: 'Eigenes als Kopie behalten',
     readAgain: 'Datei neu lesen',
+    stays:
+      'Die Eingaben sind noch hier, die Runde bleibt deshalb geöffnet. Noch einmal speichern oder als Kopie behalten.',
+    staysChanged:
+      'Die Eingaben stehen nicht in der Datei, die Runde bleibt deshalb geöffnet. Als Kopie behalten oder die Datei neu lesen.',
+    drop: 'Schließen ohne die Eingaben',
     lost: ({ when, holes }) =>
       `Eingaben vom ${when} wurden damals nicht gespeichert: ${counted(holes, { one: 'Loch', other: 'Löcher' })}.`,
     bringBack: 'Zurückholen',
@@ -254,6 +259,13 @@ export const round: typeof english = {
     carries: ({ name }) => `„${name}“ bringt mit`,
     noCourse: 'keinen Platz',
     course: ({ name, holes }) => `den Platz ${name}, ${holes} Löcher`,
+    checked: ({ count }) =>
+      count === 0
+        ? 'Der Platz wurde geprüft wie jeder andere: nichts gefunden.'
+        : `Der Platz wurde geprüft wie jeder andere: ${counted(count, { one: 'Befund', other: 'Befunde' })}. Pläne darauf sind nur so gut wie er: erst ansehen, dann vertrauen.`,
+    finding: ({ where, message }) => `${where}: ${message}`,
+    moreFindings: ({ count }) =>
+      `${count} weitere: der Raum Platz zeigt sie alle, sobald der Platz geöffnet ist.`,
     noPlayer: 'keinen Spieler',
     player: ({ name, swings }) => `den Spieler ${name}, ${swings} Schläger und Schwünge`,
     add: 'In den Arbeitsordner übernehmen und öffnen',
@@ -283,6 +295,8 @@ export const round: typeof english = {
     },
     trends: 'Entwicklungen',
     trendsTitle: 'Entwicklungen, je 18 Löcher',
+    tooShort: ({ count, least }) =>
+      `${counted(count, { one: 'Runde', other: 'Runden' })} mit weniger als ${least} Löchern ${count === 1 ? 'bleibt' : 'bleiben'} bei den Entwicklungen außen vor: zu wenig, um auf 18 umzurechnen.`,
     figure: 'Größe',
     mean: ({ percent }) => `Mittel, ${percent}-%-Intervall`,
     change: 'Änderung je Runde',

@@ -77,6 +77,12 @@ function Troubles({ open }: { readonly open: OpenRound }) {
           {open.trouble}{' '}
           <button type="button" class="small-button" onClick={() => void keeper.save()}>
             {words.round.file.saveNow}
+          </button>{' '}
+          <button type="button" class="small-button" onClick={() => void keeper.keepAsCopy()}>
+            {words.round.file.keepMine}
+          </button>{' '}
+          <button type="button" class="small-button" onClick={() => void keeper.drop()}>
+            {words.round.file.drop}
           </button>
         </div>
       )}
@@ -86,7 +92,7 @@ function Troubles({ open }: { readonly open: OpenRound }) {
           <button type="button" class="small-button" onClick={() => void keeper.keepAsCopy()}>
             {words.round.file.keepMine}
           </button>{' '}
-          <button type="button" class="small-button" onClick={() => void keeper.openFile(open.entry)}>
+          <button type="button" class="small-button" onClick={() => void keeper.readAgain()}>
             {words.round.file.readAgain}
           </button>
         </div>

@@ -46,7 +46,7 @@ export class RoundKeeper {
 
   /** Makes a new file for the round and opens it. */
   async begin(document: RoundDocument, name: string): Promise<void> {
-    await this.leave();
+    if (!(await this.leave())) return;
     this.store.dispatch({ type: 'busy', isBusy: true });
     const made = await this.host.create('round', name, roundText(document));
     if (!made.ok) {
@@ -57,7 +57,7 @@ export class RoundKeeper {
   }
 
   async openFile(entry: FileEntry): Promise<void> {
-    await this.leave();
+    if (!(await this.leave())) return;
     this.store.dispatch({ type: 'busy', isBusy: true });
     const opened = await this.host.open(entry.token);
     if (!opened.ok) this.refuse(entry.name, opened.message);
@@ -65,9 +65,11 @@ export class RoundKeeper {
   }
 
   async importFile(): Promise<OpenedFile | null> {
+    // Before the choice of a file, so that nothing is brought in for nothing.
+    if (!(await this.isSecured())) return null;
     const brought = await this.host.importFile('round');
     if (brought.ok) {
-      await this.leave();
+      if (!(await this.leave())) return null;
       await this.take(brought.value);
       return brought.value;
     }
@@ -231,10 +233,55 @@ export class RoundKeeper {
     else this.tell({ trouble: made.message });
   }
 
-  async leave(): Promise<void> {
+  /** Closes the round once all that was typed is in its file; false where it is not: then the round stays, and says so. */
+  async leave(): Promise<boolean> {
+    if (!(await this.isSecured())) return false;
+    await this.close();
+    return true;
+  }
+
+  /** Closes the round without what could not be saved: only when the person says so. */
+  async drop(): Promise<void> {
     const open = this.open();
     if (open === null) return;
-    await this.save();
+    if (this.journal !== null && this.lastNumber > 0)
+      await this.host.clearJournal({
+        ...{ token: open.entry.token, journal: this.journal, upTo: this.lastNumber },
+      });
+    await this.close();
+  }
+
+  /** Reads the file as another program left it; what is here goes. */
+  async readAgain(): Promise<void> {
+    const open = this.open();
+    if (open === null) return;
+    await this.drop();
+    await this.openFile(open.entry);
+  }
+
+  private async isSecured(): Promise<boolean> {
+    for (let open = this.open(); open !== null; open = this.open()) {
+      if (open.readOnlyWhy !== null || open.document === open.saved) return true;
+      // A save that was under way may be of an earlier state: then it is saved once more.
+      if (await this.save()) continue;
+      const { stays, staysChanged } = this.words().round.file;
+      const now = this.open();
+      if (now === null) return true;
+      const isTold = now.trouble?.includes(stays) === true;
+      if (!isTold)
+        this.tell({
+          trouble: now.isChangedOnDisk ? staysChanged : [now.trouble, stays].filter(Boolean).join(' '),
+        });
+      return false;
+    }
+    return true;
+  }
+
+  private async close(): Promise<void> {
+    const open = this.open();
+    if (open === null) return;
+    clearTimeout(this.noteTimer);
+    clearTimeout(this.restTimer);
     if (open.readOnlyWhy === null) await this.host.release(open.entry.token);
     this.store.dispatch({ type: 'closed' });
   }

@@ -186,6 +186,43 @@ describe('typing a round', () => {
     expect(seen).toEqual([6, 5, 4, undefined]);
   });
 
+  it('that could not be saved keeps the round open when another is asked for, until it is saved or dropped', async () => {
+    const { host, file } = memoryHost();
+    const { store, keeper } = keeperOn(host);
+    await keeper.begin(ROUND, ROUND.name);
+    file.failing = true;
+    store.dispatch({ type: 'changed', label: 'score of hole 1', document: played(ROUND, 1, 5) });
+    expect(await keeper.leave()).toBe(false);
+    await keeper.openFile(ENTRY);
+    await keeper.begin(ROUND, 'another');
+    expect(open(store).document.played[0]?.score).toBe(5);
+    expect(open(store).trouble).toMatch(/Full\..*stays open/);
+    file.failing = false;
+    expect(await keeper.leave()).toBe(true);
+    expect(store.state().open).toBeNull();
+    expect(file.text).toContain('"score": 5');
+    await keeper.openFile(ENTRY);
+    file.failing = true;
+    store.dispatch({ type: 'changed', label: 'score of hole 1', document: played(ROUND, 1, 6) });
+    await keeper.leave();
+    await keeper.drop();
+    expect(store.state().open).toBeNull();
+    expect(file.text).toContain('"score": 5');
+  });
+
+  it('while a save is under way is saved too before the round closes', async () => {
+    const { host, file } = memoryHost();
+    const { store, keeper } = keeperOn(host);
+    await keeper.begin(ROUND, ROUND.name);
+    store.dispatch({ type: 'changed', label: 'a', document: played(ROUND, 1, 5) });
+    const first = keeper.save();
+    await vi.advanceTimersByTimeAsync(0);
+    store.dispatch({ type: 'changed', label: 'b', document: played(ROUND, 1, 6) });
+    expect(await keeper.leave()).toBe(true);
+    await first;
+    expect(file.text).toContain('"score": 6');
+  });
+
   it('a damaged file is refused in words and nothing is opened', async () => {
     const { host } = memoryHost('{"holewright":{"format":"round","formatVersion":99}}');
     const { store, keeper } = keeperOn(host);
