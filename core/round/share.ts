@@ -7,6 +7,8 @@ import type { Course } from '../course/model.ts';
 import { parseCourseText } from '../course/parse.ts';
 import type { PlayerModel } from '../player/model.ts';
 import { parsePlayerText } from '../player/parse.ts';
+import { openDocumentText } from '../course/document.ts';
+import { faultsIn, reportOn } from '../course/report.ts';
 import { type Fault, refuse, type Result, succeed } from '../result.ts';
 import { MOST_ROUND_CHARACTERS, type RoundDocument } from './format.ts';
 
@@ -48,6 +50,12 @@ function read<T>(json: unknown, parse: (text: string) => Result<T, readonly Faul
   const text = `${JSON.stringify(json, null, 1)}\n`;
   const parsed = parse(text);
   return parsed.ok ? succeed({ text, value: parsed.value }) : parsed;
+}
+
+/** What the course check finds in a course that came along, as for any other course: errors first. */
+export function carriedFindings(courseText: string): readonly Fault[] {
+  const opened = openDocumentText(courseText);
+  return opened.ok ? [...opened.value.repairs, ...faultsIn(reportOn(opened.value.document))] : opened.error;
 }
 
 /** The round alone, without what came along. */

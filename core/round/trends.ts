@@ -2,6 +2,14 @@
 
 import { studentReach } from './student.ts';
 
+/** A shorter round says too little to be scaled to eighteen holes: it stays out of what is told per eighteen. */
+export const LEAST_HOLES_FOR_TRENDS = 9;
+
+/** `value` of a round of `holes` as per eighteen holes; null where the round is too short or the value is not known. */
+export function perEighteen(value: number | null, holes: number): number | null {
+  return value === null || holes < LEAST_HOLES_FOR_TRENDS ? null : (18 * value) / holes;
+}
+
 export interface Interval {
   readonly low: number;
   readonly high: number;

@@ -1,8 +1,10 @@
 /** A plan that goes from one to another in one file: whole when it is sound, told when it is not. */
 
 import { describe, expect, it } from 'vitest';
+import { openDocumentText } from '../../core/course/document.ts';
+import { faultsIn, reportOn } from '../../core/course/report.ts';
 import { newRound, parseRoundText } from '../../core/round/record.ts';
-import { carriedFiles, shareText, withoutCarried } from '../../core/round/share.ts';
+import { carriedFiles, carriedFindings, shareText, withoutCarried } from '../../core/round/share.ts';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
 
 const ROUND = newRound({
@@ -24,6 +26,23 @@ describe('a shared plan', () => {
     const files = carriedFiles(shared())!;
     expect(files.course).toMatchObject({ ok: true, value: { value: { name: 'Test course' } } });
     expect(files.player).toMatchObject({ ok: true, value: { value: { invented: true } } });
+  });
+
+  it('has its course checked as any other, with the same findings', () => {
+    const course = JSON.parse(smallCourseText()) as { features: { properties: { golf?: string } }[] };
+    const text = JSON.stringify({
+      ...course,
+      features: course.features.filter(({ properties }) => properties.golf !== 'green'),
+    });
+    const files = carriedFiles(shared(text))!;
+    if (files.course?.ok !== true) throw new Error('not read');
+    const found = carriedFindings(files.course.value.text);
+    const opened = openDocumentText(text);
+    if (!opened.ok) throw new Error('not opened');
+    expect(found.map(({ code }) => code)).toEqual(
+      faultsIn(reportOn(opened.value.document)).map(({ code }) => code),
+    );
+    expect(found.some(({ code }) => code.includes('green'))).toBe(true);
   });
 
   it('of a round that carries nothing is nothing', () => {

@@ -2,7 +2,7 @@ import { jStat } from 'jstat';
 import { describe, expect, it } from 'vitest';
 import { inverseNormal } from '../../core/random/normal.ts';
 import { studentReach, studentWithin } from '../../core/round/student.ts';
-import { measuredFormSd, trendOf } from '../../core/round/trends.ts';
+import { measuredFormSd, perEighteen, trendOf } from '../../core/round/trends.ts';
 import { randomNumbers } from './scores.ts';
 
 const { studentt } = jStat as unknown as {
@@ -66,5 +66,15 @@ describe('the form of the day', () => {
     expect(measuredFormSd(rounds.slice(0, 7))).toBeNull();
     const steady = Array.from({ length: 20 }, () => ({ score: 88, expected: 86, holeVariance: 13 }));
     expect(measuredFormSd(steady)).toBe(0);
+  });
+});
+
+describe('figures per eighteen holes', () => {
+  it('scale nine holes and more, and leave shorter rounds out', () => {
+    expect(perEighteen(20, 9)).toBe(40);
+    expect(perEighteen(36, 18)).toBe(36);
+    expect(perEighteen(7, 1)).toBeNull();
+    expect(perEighteen(30, 8)).toBeNull();
+    expect(perEighteen(null, 18)).toBeNull();
   });
 });

@@ -4,7 +4,9 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import {
   INTERVAL_SHARE,
   LEAST_ROUNDS_FOR_FORM,
+  LEAST_HOLES_FOR_TRENDS,
   measuredFormSd,
+  perEighteen,
   type RoundResidual,
   type Trend,
   trendOf,
@@ -130,14 +132,12 @@ const FIGURES: readonly Figure[] = [
 ];
 
 function per18(of: (round: RoundInShort) => number | null): Figure['of'] {
-  return (round) => {
-    const value = of(round);
-    return value === null ? null : (18 * value) / round.holes;
-  };
+  return (round) => perEighteen(of(round), round.holes);
 }
 
 function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
   const words = useWords();
+  const short = rounds.filter(({ holes }) => holes < LEAST_HOLES_FOR_TRENDS).length;
   return (
     <section class="table-box" aria-label={words.round.over.trends}>
       <h3>{words.round.over.trendsTitle}</h3>
@@ -204,6 +204,9 @@ function Trends({ rounds }: { readonly rounds: readonly RoundInShort[] }) {
           })}
         </tbody>
       </table>
+      {short > 0 && (
+        <p class="faint">{words.round.over.tooShort({ count: short, least: LEAST_HOLES_FOR_TRENDS })}</p>
+      )}
       <FormLine rounds={rounds} />
     </section>
   );

@@ -1,7 +1,8 @@
 /** A plan for somebody else: course, player and round in one file; and what came along with a file from somebody else. */
 
 import { useMemo, useState } from 'preact/hooks';
-import { type Carried, carriedFiles, shareText } from '../../../core/round/share.ts';
+import { type Carried, carriedFiles, carriedFindings, shareText } from '../../../core/round/share.ts';
+import { faultText } from '../../../core/words/told.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import { roundToEnter } from '../after/new-round.ts';
@@ -98,6 +99,7 @@ function CameAlong({ open }: { readonly open: OpenRound }) {
   if (carried === null) return null;
   const { course, player } = carried;
   const isFine = course?.ok !== false && player?.ok !== false;
+  const found = useMemo(() => (course?.ok === true ? carriedFindings(course.value.text) : []), [course]);
   return (
     <section class="table-box" aria-label={words.round.share.came}>
       <h3>{words.round.share.carries({ name: open.document.name })}</h3>
@@ -117,6 +119,23 @@ function CameAlong({ open }: { readonly open: OpenRound }) {
               )}
         </li>
       </ul>
+      {course?.ok === true && (
+        <div data-findings={found.length}>
+          <p>{words.round.share.checked({ count: found.length })}</p>
+          {found.length > 0 && (
+            <ul class="review-words">
+              {found.slice(0, MOST_FINDINGS).map((fault, i) => (
+                <li key={i} class={fault.severity === 'error' ? 'warning' : undefined}>
+                  {words.round.share.finding(faultText(fault, words))}
+                </li>
+              ))}
+            </ul>
+          )}
+          {found.length > MOST_FINDINGS && (
+            <p class="faint">{words.round.share.moreFindings({ count: found.length - MOST_FINDINGS })}</p>
+          )}
+        </div>
+      )}
       <div class="form-line print-line">
         <button
           type="button"
@@ -131,6 +150,9 @@ function CameAlong({ open }: { readonly open: OpenRound }) {
     </section>
   );
 }
+
+/** More are told in the Course room, once the course is open. */
+const MOST_FINDINGS = 12;
 
 function toldOf<T>(file: Carried<T>, words: Words, tell: (value: T) => string): string {
   if (file.ok) return tell(file.value.value);
