@@ -13,14 +13,14 @@ import { demoHole } from './demo-hole.ts';
 import { cpuSeconds, type Figure } from './measure.ts';
 import { lieByPolygons } from './polygon-lies.ts';
 
-interface Stand {
+export interface Stand {
   readonly spot: Spot;
   readonly law: ShotLaw;
   readonly bearing: number;
 }
 
 /** Along the hole and a little aside of it, the longest full swing that does not carry the hole. */
-function stands({ playLine, pin, player, book, ground }: PreparedHole): Stand[] {
+export function stands({ playLine, pin, player, book, ground }: PreparedHole): Stand[] {
   const found: Stand[] = [];
   for (let k = 0; k < 40; k++) {
     const along = (playLine.length - 1) * ((k % 20) / 20);

@@ -8,6 +8,7 @@ import { parseArgs } from 'node:util';
 import { benchKernel } from './kernel.ts';
 import type { Figure } from './measure.ts';
 import { benchSampling, benchSeeds } from './sampling.ts';
+import { benchTwin } from './twin/twin.ts';
 import { benchAnswers, benchGrowth, benchHole, benchRound } from './solving.ts';
 
 const { values } = parseArgs({
@@ -23,6 +24,7 @@ const seeds = Number(values.seeds ?? 0);
 
 const PARTS: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
   kernel: () => benchKernel(hole),
+  twin: () => benchTwin(hole),
   round: benchRound,
   hole: () => benchHole(hole),
   answers: () => benchAnswers(hole),
