@@ -22,7 +22,7 @@ function csvText(rows: readonly (readonly Cell[])[]): string {
 
 const HOLE_COLUMNS = [
   ...['hole', 'par', 'stroke_index', 'budget', 'plan_club', 'plan_expected'],
-  ...['score', 'putts', 'penalties', 'tee_club', 'tee_end', 'notes'],
+  ...['score', 'putts', 'penalties', 'tee_club', 'tee_end', 'notes', 'played_at'],
 ];
 
 export function holesCsv(round: RoundDocument): string {
@@ -33,6 +33,7 @@ export function holesCsv(round: RoundDocument): string {
       ...[played.hole, played.par, played.strokeIndex, planned?.budget, chosen?.club],
       chosen === undefined ? undefined : Math.round(1000 * chosen.meanStrokes) / 1000,
       ...[played.score, played.putts, played.penalties, played.teeClub, played.teeEnd, played.notes],
+      round.playedAt,
     ];
   });
   return csvText([HOLE_COLUMNS, ...rows]);
@@ -41,6 +42,7 @@ export function holesCsv(round: RoundDocument): string {
 const SHOT_COLUMNS = [
   ...['hole', 'shot', 'club', 'swing', 'from_lon', 'from_lat', 'from_lie', 'aim_lon', 'aim_lat'],
   ...['to_lon', 'to_lat', 'to_lie', 'penalty', 'poor', 'hit_tree'],
+  ...['penalty_kind', 'drop_lon', 'drop_lat', 'drop_lie'],
 ];
 
 export function shotsCsv(round: RoundDocument): string {
@@ -52,5 +54,6 @@ function shotRows({ hole, shots }: PlayedHoleRecord): Cell[][] {
     ...[hole, i + 1, shot.club, shot.swing, shot.from?.[0], shot.from?.[1], shot.fromLie],
     ...[shot.aim?.[0], shot.aim?.[1], shot.to?.[0], shot.to?.[1], shot.toLie],
     ...[shot.penalty, shot.poor, shot.hitTree],
+    ...[shot.penaltyKind, shot.drop?.[0], shot.drop?.[1], shot.dropLie],
   ]);
 }

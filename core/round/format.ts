@@ -87,6 +87,10 @@ const PlanSchema = v.looseObject({
   holes: v.pipe(v.array(PlannedHoleSchema), v.maxLength(MOST_HOLES)),
 });
 
+/** Why a penalty was taken: relief from a penalty area, out of bounds or lost, unplayable (Rules 17.1, 18.2, 19.2). */
+export const PENALTY_KINDS = ['penaltyArea', 'strokeAndDistance', 'unplayable'] as const;
+export type PenaltyKind = (typeof PENALTY_KINDS)[number];
+
 const ShotSchema = v.looseObject({
   club: text(60),
   swing: v.optional(SwingSchema),
@@ -97,6 +101,10 @@ const ShotSchema = v.looseObject({
   to: v.optional(LonLatSchema),
   toLie: v.optional(LieSchema),
   penalty: v.optional(whole(0, 4)),
+  penaltyKind: v.optional(v.picklist(PENALTY_KINDS)),
+  /** Where the ball was dropped or placed before the next stroke, and the lie there. */
+  drop: v.optional(LonLatSchema),
+  dropLie: v.optional(LieSchema),
   /** A top, a shank, a chunk: not a try at the full distance. */
   poor: v.optional(v.boolean()),
   hitTree: v.optional(v.boolean()),

@@ -15,6 +15,7 @@ import {
   RoundDocumentSchema,
   RoundHeaderSchema,
 } from './format.ts';
+import { penaltiesOf } from './penalties.ts';
 
 export interface RoundFile {
   readonly round: RoundDocument;
@@ -77,6 +78,18 @@ export function withoutHole(round: RoundDocument, hole: number): RoundDocument {
   return { ...round, played: round.played.filter((entry) => entry.hole !== hole) };
 }
 
+/** The round as played on this day (`2026-04-11`); a name that ends with the day before follows, a time of day stays. */
+export function withDate(round: RoundDocument, date: string): RoundDocument {
+  const { playedAt = '', name } = round;
+  const before = playedAt.slice(0, 10);
+  const isNamed = before !== '' && name.endsWith(`, ${before}`);
+  return {
+    ...round,
+    playedAt: `${date}${playedAt.slice(10)}`,
+    ...(isNamed ? { name: `${name.slice(0, -before.length)}${date}` } : {}),
+  };
+}
+
 export interface RoundTotals {
   readonly holes: number;
   readonly score: number;
@@ -113,8 +126,13 @@ function doubtsOf({ hole, score, putts, penalties, shots }: PlayedHoleRecord): F
       'strokes-do-not-add-up',
       `The score is ${score}, putts and penalties are ${others}. Look at the card again.`,
     );
+  if (penalties !== undefined && penalties < penaltiesOf(shots))
+    doubt(
+      'penalties-do-not-add-up',
+      `The hole has ${penalties} penalty strokes, its shots have ${penaltiesOf(shots)}. Look at the shots again.`,
+    );
   if (shots !== undefined && shots.length > 0) {
-    const counted = shots.reduce((sum, shot) => sum + 1 + (shot.penalty ?? 0), 0);
+    const counted = shots.length + penaltiesOf(shots);
     if (counted > score)
       doubt(
         'more-shots-than-strokes',

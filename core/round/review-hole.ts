@@ -5,6 +5,7 @@ import type { Choice, Spot } from '../plan/model.ts';
 import { lieOfSpot } from '../plan/sample.ts';
 import type { PlannedHoleRecord, PlayedHoleRecord, RecordedStroke } from './format.ts';
 import { type Ball, type HolePlay, SHORT_GAME_M, type ShotClass } from './play-hole.ts';
+import { startAfter } from './penalties.ts';
 import { type ShotSplit, splitShot } from './split-shot.ts';
 
 /** Strokes gained on the plan by what they are put down to; they add up to `gained`. */
@@ -150,11 +151,11 @@ function nextBall(
   const next = shots[index + 1];
   if (next?.from !== undefined) return ballOf(play, next, index + 1, taken);
   if (next === undefined && taken === score) return null;
-  const { to, toLie, penalty } = shots[index]!;
   // After a penalty the ball is not played from where it ended.
-  if (to === undefined || (penalty ?? 0) > 0) return undefined;
-  const spot = play.prepared.frame.toSpot(to);
-  return { spot, lie: lieFrom(play, spot, toLie), taken, step: index + 1, onTee: false };
+  const start = startAfter(shots[index]!);
+  if (start === null) return undefined;
+  const spot = play.prepared.frame.toSpot([start.at[0], start.at[1]]);
+  return { spot, lie: lieFrom(play, spot, start.lie), taken, step: index + 1, onTee: isTee(play, spot) };
 }
 
 function lieFrom(play: HolePlay, spot: Spot, given: RecordedStroke['fromLie']): LieCode {

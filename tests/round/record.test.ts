@@ -168,13 +168,13 @@ describe('CSV', () => {
 
   it('has one row per hole, and one per shot', () => {
     expect(holesCsv(round).split('\r\n')).toEqual([
-      'hole,par,stroke_index,budget,plan_club,plan_expected,score,putts,penalties,tee_club,tee_end,notes',
-      '1,4,1,5,Driver,4.9,5,2,0,5-iron,fairway,into the wind',
-      '2,3,,,,,4,,,,,',
+      'hole,par,stroke_index,budget,plan_club,plan_expected,score,putts,penalties,tee_club,tee_end,notes,played_at',
+      '1,4,1,5,Driver,4.9,5,2,0,5-iron,fairway,into the wind,2026-04-11',
+      '2,3,,,,,4,,,,,,2026-04-11',
       '',
     ]);
     expect(shotsCsv(round).split('\r\n')[1]).toBe(
-      '1,1,5-iron,full,4,52.00002,tee,4,52.0015,4.0001,52.0014,fairway,,,',
+      '1,1,5-iron,full,4,52.00002,tee,4,52.0015,4.0001,52.0014,fairway,,,,,,,',
     );
   });
 

@@ -4,6 +4,7 @@ import type { PlannedHoleRecord, PlayedHoleRecord, RoundDocument } from '../../c
 import { LuckSource } from '../../core/round/luck.ts';
 import { decideBy, playHole } from '../../core/round/play-hole.ts';
 import { recordOfPlan, recordOfPlay } from '../../core/round/record-play.ts';
+import { withPenalty } from '../../core/round/penalties.ts';
 import { newRound, parseRound } from '../../core/round/record.ts';
 import { reviewHole } from '../../core/round/review-hole.ts';
 import { reviewRound, reviewWords } from '../../core/round/review.ts';
@@ -89,6 +90,26 @@ describe('a review with places', () => {
     const b = reviewHole(short, planned, play);
     expect(b.parts!.putting).toBeCloseTo(a.parts!.putting, 4);
     expect(b.gained).toBe(a.gained);
+  });
+
+  it('explains a hole whole where the drop after a penalty is given, and nothing of it where it is not', () => {
+    const { frame, pin } = play.prepared;
+    const [lon, lat] = frame.toLonLat({ x: pin.x, y: pin.y - 5 });
+    const [wetLon, wetLat] = frame.toLonLat({ x: pin.x - 20, y: pin.y });
+    const wet = withPenalty(
+      { club: planned.options[0]!.club, to: [wetLon, wetLat], toLie: 'penaltyRed' },
+      'penaltyArea',
+    );
+    const hole = { hole: 1, par: 3, score: 4, putts: 2, penalties: 1 };
+    const told = reviewHole(
+      { ...hole, shots: [{ ...wet, drop: [lon, lat], dropLie: 'green' }] },
+      planned,
+      play,
+    );
+    expect(told.parts!.unexplained).toBeCloseTo(0, 9);
+    expect(told.strokes.map(({ penalty }) => penalty)).toEqual([1, 0]);
+    const untold = reviewHole({ ...hole, shots: [wet] }, planned, play);
+    expect(untold.parts!.unexplained).toBeCloseTo(untold.gained!, 9);
   });
 
   it('puts a ball in the water down to how far it strayed and to the water that lay there', () => {

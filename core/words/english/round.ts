@@ -75,6 +75,8 @@ export const round = {
     holesOf: ({ holes, total }: { readonly holes: number; readonly total: number }) =>
       `${holes} of ${total} holes`,
     holeName: ({ number }: { readonly number: number }) => `hole ${number}`,
+    date: 'Played on',
+    dateStep: 'day of the round',
     scoreStep: ({ hole }: { readonly hole: string }) => `score of ${hole}`,
     puttsStep: ({ hole }: { readonly hole: string }) => `putts of ${hole}`,
     clubStep: ({ hole }: { readonly hole: string }) => `tee club of ${hole}`,
@@ -244,6 +246,45 @@ export const round = {
     to: 'to',
     poor: 'poor strike',
     takeAway: 'Take the last place away',
+    penaltyOf: ({ shot }: { readonly shot: number }) => `Penalty after shot ${shot}`,
+    noPenalty: 'no penalty',
+    penaltyPlain: ({ count }: { readonly count: number }) =>
+      `${counted(count, { one: 'penalty stroke', other: 'penalty strokes' })}, kind not entered`,
+    penaltyKinds: {
+      penaltyArea: 'penalty area, 1 stroke',
+      strokeAndDistance: 'out of bounds or lost: stroke and distance',
+      unplayable: 'unplayable, 1 stroke',
+    },
+    giveDrop: 'Give the drop',
+    moveDrop: 'Move the drop',
+    dropOf: ({ shot }: { readonly shot: number }) => ` after shot ${shot}`,
+    whereDropped: ({ hole, shot }: { readonly hole: number; readonly shot: number }) =>
+      `Hole ${hole}, where was the ball dropped after shot ${shot}?`,
+    clickDrop: ({ shot }: { readonly shot: number }) =>
+      `Click where the ball was dropped after shot ${shot}.`,
+    sameSpot: 'Played again from the same spot',
+    sum: ({
+      shots,
+      putts,
+      penalties,
+      total,
+      missing,
+      score,
+    }: {
+      readonly shots: number;
+      readonly putts: number;
+      readonly penalties: number;
+      readonly total: number;
+      readonly missing: number;
+      readonly score: number;
+    }) =>
+      `${counted(shots, { one: 'shot', other: 'shots' })} + ${counted(putts, { one: 'putt', other: 'putts' })} + ${counted(penalties, { one: 'penalty stroke', other: 'penalty strokes' })} = ${total}; the score is ${score}${
+        missing === 0
+          ? '.'
+          : missing > 0
+            ? `: ${counted(missing, { one: 'stroke is', other: 'strokes are' })} not entered.`
+            : `: ${counted(-missing, { one: 'stroke', other: 'strokes' })} too many. Look at the card again.`
+      }`,
   },
   review: {
     begins: 'The comparison with the plan begins with the first score.',
@@ -292,7 +333,7 @@ export const round = {
       execution: 'how far shots strayed (skill)',
       luck: 'where they strayed to (luck)',
       putting: 'putting (skill and luck)',
-      unexplained: 'strokes whose places were not entered',
+      unexplained: 'strokes whose start, end or drop was not entered',
     },
   },
   share: {

@@ -75,6 +75,8 @@ export const round: typeof english = {
     places: 'Orte',
     holesOf: ({ holes, total }) => `${holes} von ${total} Löchern`,
     holeName: ({ number }) => `Loch ${number}`,
+    date: 'Gespielt am',
+    dateStep: 'Tag der Runde',
     scoreStep: ({ hole }) => `Score, ${hole}`,
     puttsStep: ({ hole }) => `Putts, ${hole}`,
     clubStep: ({ hole }) => `Schläger vom Abschlag, ${hole}`,
@@ -205,6 +207,29 @@ export const round: typeof english = {
     to: 'nach',
     poor: 'Fehlschlag',
     takeAway: 'Letzten Ort wegnehmen',
+    penaltyOf: ({ shot }) => `Strafe nach Schlag ${shot}`,
+    noPenalty: 'keine Strafe',
+    penaltyPlain: ({ count }) =>
+      `${counted(count, { one: 'Strafschlag', other: 'Strafschläge' })}, Art nicht eingetragen`,
+    penaltyKinds: {
+      penaltyArea: 'Penalty Area, 1 Schlag',
+      strokeAndDistance: 'Aus oder verloren: Schlag und Distanzverlust',
+      unplayable: 'unspielbar, 1 Schlag',
+    },
+    giveDrop: 'Drop angeben',
+    moveDrop: 'Drop verlegen',
+    dropOf: ({ shot }) => ` nach Schlag ${shot}`,
+    whereDropped: ({ hole, shot }) => `Loch ${hole}, wo wurde nach Schlag ${shot} gedroppt?`,
+    clickDrop: ({ shot }) => `Anklicken, wo nach Schlag ${shot} gedroppt wurde.`,
+    sameSpot: 'Vom selben Ort noch einmal gespielt',
+    sum: ({ shots, putts, penalties, total, missing, score }) =>
+      `${counted(shots, { one: 'Schlag', other: 'Schläge' })} + ${counted(putts, { one: 'Putt', other: 'Putts' })} + ${counted(penalties, { one: 'Strafschlag', other: 'Strafschläge' })} = ${total}; der Score ist ${score}${
+        missing === 0
+          ? '.'
+          : missing > 0
+            ? `: ${counted(missing, { one: 'Schlag ist', other: 'Schläge sind' })} nicht eingetragen.`
+            : `: ${counted(-missing, { one: 'Schlag', other: 'Schläge' })} zu viel. Noch einmal auf die Karte sehen.`
+      }`,
   },
   review: {
     begins: 'Der Vergleich mit dem Plan beginnt mit dem ersten Score.',
@@ -236,7 +261,7 @@ export const round: typeof english = {
       execution: 'die Weite der Streuung (Können)',
       luck: 'den Ort der Streuung (Glück)',
       putting: 'Putten (Können und Glück)',
-      unexplained: 'Schläge ohne eingetragenen Ort',
+      unexplained: 'Schläge, deren Anfang, Ende oder Drop nicht eingetragen ist',
     },
   },
   share: {

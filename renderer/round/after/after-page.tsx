@@ -2,6 +2,8 @@
 
 import { useState } from 'preact/hooks';
 import type { RoundDocument } from '../../../core/round/format.ts';
+import { withDate } from '../../../core/round/record.ts';
+import { Field } from '../../panels/field.tsx';
 import { useApp, useTools } from '../../state/use-app.ts';
 import { positionOf, teeOf } from '../../state/selectors.ts';
 import { plannedHole } from '../../../core/round/review.ts';
@@ -104,6 +106,24 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
           {words.round.after.otherCourse({ played: round.course.name, open: course.name })}
         </p>
       )}
+      <div class="form-line">
+        <Field
+          name={words.round.entry.date}
+          control={(id) => (
+            <input
+              id={id}
+              type="date"
+              value={(round.playedAt ?? '').slice(0, 10)}
+              disabled={isFixed}
+              onChange={(event) => {
+                const { value } = event.currentTarget;
+                if (/^\d{4}-\d{2}-\d{2}$/u.test(value))
+                  change(words.round.entry.dateStep, withDate(round, value));
+              }}
+            />
+          )}
+        />
+      </div>
       {isSame && (
         <EntryTable
           {...{ course, player, round, isFixed, marked, change }}

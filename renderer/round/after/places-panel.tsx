@@ -1,12 +1,26 @@
 /** Where the shots of one hole ended, clicked on the map in the order in which they were played. */
 
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { makeLocalFrame } from '../../../core/course/local-frame.ts';
 import type { Course, Hole } from '../../../core/course/model.ts';
 import { lieOfPlace } from '../../../core/round/place-lie.ts';
 import { LIE_NAMES } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
-import type { PlayedHoleRecord, RecordedStroke, RoundDocument } from '../../../core/round/format.ts';
+import {
+  PENALTY_KINDS,
+  type PenaltyKind,
+  type RecordedStroke,
+  type RoundDocument,
+} from '../../../core/round/format.ts';
+import {
+  joinedAfter,
+  likelyPenalty,
+  needsDrop,
+  startAfter,
+  sumOfHole,
+  withPenalty,
+  withShots,
+} from '../../../core/round/penalties.ts';
 import { withHole } from '../../../core/round/record.ts';
 import { plannedHole } from '../../../core/round/review.ts';
 import type { PlayerModel } from '../../../core/player/model.ts';
@@ -34,47 +48,78 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
     () => makeLocalFrame(hole.line[Math.floor(hole.line.length / 2)] ?? tee),
     [hole, tee],
   );
+  const [asked, setAsked] = useState<number | null>(null);
   if (played === undefined) return null;
   const shots = played.shots ?? [];
   const planned = plannedHole(round, hole.number);
   const chosen = planned?.options.find(({ id }) => id === planned.chosen);
   const clubs = [...new Set((player?.spreads ?? []).map(({ club }) => club.name))];
   const starts = [tee, ...shots.flatMap(({ to }) => (to === undefined ? [] : [to]))];
-  const put = (next: readonly RecordedStroke[]): void =>
-    change(
-      words.round.places.step({ hole: hole.number }),
-      withHole(round, next.length === 0 ? withoutShots(played) : { ...played, shots: [...next] }),
-    );
+  /** The shot whose drop the next click gives: one that was asked for, or the last. */
+  const dropOf =
+    asked !== null && shots[asked] !== undefined
+      ? asked
+      : shots.length > 0 && needsDrop(shots.at(-1)!)
+        ? shots.length - 1
+        : null;
+  const put = (next: readonly RecordedStroke[]): void => {
+    setAsked(null);
+    change(words.round.places.step({ hole: hole.number }), withHole(round, withShots(played, next)));
+  };
+  const choose = (spot: Spot): void => {
+    if (dropOf === null) {
+      add(spot);
+      return;
+    }
+    const [lon, lat] = frame.toLonLat(spot);
+    alter(dropOf, { drop: [lon, lat], dropLie: lieOfPlace(course, [lon, lat]) });
+  };
   const add = (spot: Spot): void => {
-    const from = starts.at(-1) ?? tee;
+    const last = shots.at(-1);
+    const from = last === undefined ? tee : (startAfter(last)?.at ?? starts.at(-1) ?? tee);
     const isFirst = shots.length === 0;
     const club = isFirst ? (played.teeClub ?? chosen?.club) : undefined;
     const [lon, lat] = frame.toLonLat(spot);
     // Later shots were aimed nobody knows where: without an aim they say nothing about the spread.
     const aim = chosen !== undefined && chosen.club === club ? chosen.aim : pin;
-    const fromLie = isFirst ? 'tee' : shots.at(-1)?.toLie;
+    const fromLie = last === undefined ? 'tee' : startAfter(last)?.lie;
+    const toLie = lieOfPlace(course, [lon, lat]);
     put([
       ...shots,
-      {
-        club: club ?? likelyClub(player, distance(frame.toSpot(from), frame.toSpot(pin))),
-        ...(isFirst ? { swing: chosen?.swing ?? ('full' as const) } : {}),
-        from: [from[0], from[1]],
-        ...(fromLie === undefined ? {} : { fromLie }),
-        ...(isFirst ? { aim: [aim[0], aim[1]] as const } : {}),
-        to: [lon, lat],
-        toLie: lieOfPlace(course, [lon, lat]),
-      },
+      withPenalty(
+        {
+          club: club ?? likelyClub(player, distance(frame.toSpot(from), frame.toSpot(pin))),
+          ...(isFirst ? { swing: chosen?.swing ?? ('full' as const) } : {}),
+          from: [from[0], from[1]],
+          ...(fromLie === undefined ? {} : { fromLie }),
+          ...(isFirst ? { aim: [aim[0], aim[1]] as const } : {}),
+          to: [lon, lat],
+          toLie,
+        },
+        likelyPenalty(toLie),
+      ),
     ]);
   };
   const alter = (index: number, part: Partial<RecordedStroke>): void =>
-    put(shots.map((shot, i) => (i === index ? { ...shot, ...part } : shot)));
+    replace(index, { ...shots[index]!, ...part });
+  const replace = (index: number, by: RecordedStroke): void => {
+    const next = shots.map((shot, i) => (i === index ? by : shot));
+    const { penaltyKind: was, drop: wasAt } = shots[index]!;
+    // Only what moves the ball moves the start of the next stroke.
+    put(was === by.penaltyKind && wasAt === by.drop ? next : joinedAfter(next, index));
+  };
+  const sum = sumOfHole(played);
   return (
     <section class="places" aria-label={words.round.places.name({ hole: hole.number })}>
       <HoleMap
         {...{ course, hole, frame }}
         also={[frame.toSpot(tee), frame.toSpot(pin)]}
-        label={words.round.places.where({ hole: hole.number, shot: shots.length + 1 })}
-        choose={add}
+        label={
+          dropOf === null
+            ? words.round.places.where({ hole: hole.number, shot: shots.length + 1 })
+            : words.round.places.whereDropped({ hole: hole.number, shot: dropOf + 1 })
+        }
+        choose={choose}
       >
         {(place) => (
           <>
@@ -84,7 +129,24 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
                 d={pathOf([tee, chosen.aim].map((at) => place(frame.toSpot(pair(at)))))}
               />
             )}
-            <path class="map-shot" d={pathOf(starts.map((at) => place(frame.toSpot(pair(at)))))} />
+            {shots.map(
+              ({ from, to }, i) =>
+                from !== undefined &&
+                to !== undefined && (
+                  <path
+                    key={i}
+                    class="map-shot"
+                    d={pathOf([from, to].map((at) => place(frame.toSpot(pair(at)))))}
+                  />
+                ),
+            )}
+            {shots.map(({ drop }, i) => {
+              if (drop === undefined) return null;
+              const [x, y] = place(frame.toSpot(pair(drop)));
+              return (
+                <rect key={i} class="map-ball" x={x - 4} y={y - 4} width="8" height="8" data-drop={i + 1} />
+              );
+            })}
             {starts.map((at, i) => {
               const [x, y] = place(frame.toSpot(pair(at)));
               return (
@@ -107,7 +169,27 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
             {words.round.places.done}
           </button>
         </div>
-        <p class="faint">{words.round.places.click({ shot: shots.length + 1 })}</p>
+        <p class={dropOf === null ? 'faint' : undefined} role="status">
+          {dropOf === null
+            ? words.round.places.click({ shot: shots.length + 1 })
+            : words.round.places.clickDrop({ shot: dropOf + 1 })}{' '}
+          {dropOf !== null && shots[dropOf]?.from !== undefined && (
+            <button
+              type="button"
+              class="small-button"
+              onClick={() => {
+                const { from, fromLie } = shots[dropOf]!;
+                if (from !== undefined)
+                  alter(dropOf, {
+                    drop: [from[0], from[1]],
+                    ...(fromLie === undefined ? {} : { dropLie: fromLie }),
+                  });
+              }}
+            >
+              {words.round.places.sameSpot}
+            </button>
+          )}
+        </p>
         <ol>
           {shots.map((shot, i) => (
             <li key={i}>
@@ -144,10 +226,48 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
                   onChange={(event) => alter(i, { poor: event.currentTarget.checked })}
                 />
                 {words.round.places.poor}
-              </label>
+              </label>{' '}
+              <select
+                aria-label={words.round.places.penaltyOf({ shot: i + 1 })}
+                value={shot.penaltyKind ?? ''}
+                onChange={(event) => {
+                  const kind = PENALTY_KINDS.find((name) => name === event.currentTarget.value) ?? null;
+                  replace(i, withPenalty(shot, kind));
+                }}
+              >
+                <option value="">
+                  {shot.penaltyKind === undefined && (shot.penalty ?? 0) > 0
+                    ? words.round.places.penaltyPlain({ count: shot.penalty ?? 0 })
+                    : words.round.places.noPenalty}
+                </option>
+                {PENALTY_KINDS.map((kind: PenaltyKind) => (
+                  <option key={kind} value={kind}>
+                    {words.round.places.penaltyKinds[kind]}
+                  </option>
+                ))}
+              </select>
+              {(shot.penaltyKind === 'penaltyArea' || shot.penaltyKind === 'unplayable') && (
+                <>
+                  {' '}
+                  <button
+                    type="button"
+                    class="small-button"
+                    aria-pressed={dropOf === i}
+                    onClick={() => setAsked(i)}
+                  >
+                    {shot.drop === undefined ? words.round.places.giveDrop : words.round.places.moveDrop}
+                    <span class="unseen">{words.round.places.dropOf({ shot: i + 1 })}</span>
+                  </button>
+                </>
+              )}
             </li>
           ))}
         </ol>
+        {shots.length > 0 && (
+          <p class={sum.missing < 0 ? 'warning' : 'faint'} data-missing={sum.missing}>
+            {words.round.places.sum({ ...sum, score: played.score })}
+          </p>
+        )}
         {shots.length > 0 && (
           <button type="button" class="text-button" onClick={() => put(shots.slice(0, -1))}>
             {words.round.places.takeAway}
@@ -156,12 +276,6 @@ export function PlacesPanel({ course, hole, player, round, tee, pin, change, clo
       </div>
     </section>
   );
-}
-
-function withoutShots(played: PlayedHoleRecord): PlayedHoleRecord {
-  const rest = { ...played };
-  delete rest.shots;
-  return rest;
 }
 
 function pair(at: readonly [number, number]): [number, number] {
