@@ -31,5 +31,5 @@ export const ALIKE: readonly string[] = [
   ...['shots.mapping.fields.carry'],
   ...['drawing.fields.name', 'drawing.fields.par', 'drawing.hole.par', 'drawing.keys.onTheMap.4.key'],
   ...['drawing.kinds.bunker', 'drawing.kinds.fairway', 'drawing.kinds.rough', 'drawing.name'],
-  ...['drawing.names.position', 'drawing.sand.title'],
+  ...['drawing.names.position', 'drawing.sand.title', 'drawing.strokeIndex'],
 ];

@@ -45,7 +45,7 @@ export const courseEdits: typeof english = {
     ref: 'Lochnummer',
     name: 'Name',
     par: 'Par',
-    handicap: 'Vorgabe-Index',
+    handicap: 'Stroke-Index',
     height: 'Höhe',
     diameter_crown: 'Krone',
     canopy_base_m: 'unterste Äste',

@@ -36,9 +36,9 @@ export const courseFaults: typeof english = {
   slopeSteep: ({ slope, taken, most }) =>
     `Fällt um ${slope}; ein Ball bliebe dort kaum liegen, und der Plan nimmt ${taken}. Noch einmal messen, oder slope_percent bis ${most} eintragen.`,
   badIndex: ({ index, most }) =>
-    `Der Vorgabe-Index ist ${index}; er muss eine ganze Zahl von 1 bis ${most} sein. handicap an der Linie golf=hole berichtigen.`,
+    `Der Stroke-Index ist ${index}; er muss eine ganze Zahl von 1 bis ${most} sein. handicap an der Linie golf=hole berichtigen.`,
   sameIndex: ({ index, hole }) =>
-    `Der Vorgabe-Index ${index} ist auch der von Loch ${hole}. handicap an einer der beiden Linien golf=hole berichtigen.`,
+    `Der Stroke-Index ${index} ist auch der von Loch ${hole}. handicap an einer der beiden Linien golf=hole berichtigen.`,
   noGreen: ({ hole }) =>
     `Kein Grün, also nicht zu planen; andere Löcher schon. Eines zeichnen und mit golf=green, ref=${hole} versehen.`,
   noPar: ({ par }) =>

@@ -17,8 +17,8 @@ export const courseNotes: typeof english = {
   drawGreen: 'Grün zeichnen',
   noPar: ({ hole, par }) => `Loch ${hole} hat kein Par: ${par} ist aus der Länge angenommen.`,
   writePar: ({ par }) => `Par ${par} eintragen`,
-  noIndex: ({ hole }) => `Loch ${hole} hat keinen Vorgabe-Index: Vorgabeschläge zählen dort nicht.`,
-  enterIndex: 'Vorgabe-Index der Scorekarte eintragen',
+  noIndex: ({ hole }) => `Loch ${hole} hat keinen Stroke-Index: Vorgabeschläge zählen dort nicht.`,
+  enterIndex: 'Stroke-Index der Scorekarte eintragen',
   noTee: ({ hole }) =>
     `Loch ${hole} hat keine Abschlagfläche: Der Boden am Abschlag gilt als das, was dort gezeichnet ist, sonst als Rough.`,
   drawTee: 'Abschlag zeichnen',

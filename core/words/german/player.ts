@@ -75,7 +75,7 @@ export const player: typeof english = {
     loft: 'Loft',
     length: 'Länge',
     statedCarry: 'Carry nach eigener Angabe',
-    notStated: 'keine Angabe',
+    notStated: 'keine',
     swings: 'Schwünge',
     usedFrom: 'Gespielt von',
     takeOutStep: ({ club }) => `${club} herausnehmen`,

@@ -67,7 +67,7 @@ export function PuttingTest() {
             {TEST_DISTANCES_FT.map((feet) => (
               <tr key={feet}>
                 <th scope="row">
-                  {feet} ft <small class="faint">{(feet * 0.3048).toFixed(1)} m</small>
+                  {feet} ft <small class="faint">{words.figures.fixed(feet * 0.3048, 1)} m</small>
                 </th>
                 <td>
                   <CountField

@@ -57,7 +57,7 @@ function SaveState() {
   const phrase = saving
     ? words.courseFile.saving
     : !unsaved
-      ? 'saved'
+      ? words.courseFile.saved
       : troubled
         ? words.courseFile.isNotSaved
         : words.courseFile.soon;
