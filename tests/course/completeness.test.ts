@@ -105,7 +105,9 @@ describe('woods and trees without a height', () => {
       holes[0]!.missing.filter(({ code }) => code === 'no-canopy-height').map(({ features }) => features),
     ).toEqual([['near'], ['based'], ['tree']]);
     expect(find(course, 'no-canopy-height').features).toEqual(['far']);
-    expect(inEnglish(find(holes[0]!.missing, 'no-canopy-height').message)).toContain('12 m high, branches from 2 m');
+    expect(inEnglish(find(holes[0]!.missing, 'no-canopy-height').message)).toContain(
+      '12 m high, branches from 2 m',
+    );
   });
 
   it('get the defaults written, and nothing that was measured is lost', () => {
