@@ -106,12 +106,13 @@ function RoundAtHand({ open }: { readonly open: OpenRound }) {
           {words.round.after.otherCourse({ played: round.course.name, open: course.name })}
         </p>
       )}
-      <div class="form-line">
+      <div class="form-line date-line">
         <Field
           name={words.round.entry.date}
           control={(id) => (
             <input
               id={id}
+              class="number-input date-input"
               type="date"
               value={(round.playedAt ?? '').slice(0, 10)}
               disabled={isFixed}
