@@ -80,8 +80,9 @@ export function countAmong(
   };
 }
 
+/** What was measured: the carry is worked back by the player's own laws, which the shots themselves change. */
 const SAID = [
-  ...(['club', 'swing', 'carryM', 'totalM', 'directionDeg', 'lie', 'at'] as const),
+  ...(['club', 'swing', 'totalM', 'directionDeg', 'lie', 'at'] as const),
   ...(['windMps', 'windFromDeg', 'temperatureC', 'altitudeM'] as const),
 ];
 

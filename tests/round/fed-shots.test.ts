@@ -37,6 +37,12 @@ describe('shots of a round among the measured ones', () => {
     expect([...shotsAsBefore(twice, once, corrected)].sort(byMark)).toEqual([...once].sort(byMark));
   });
 
+  it('do not ask to be added again because they changed the run that their carry is worked back by', () => {
+    const once = withShotsOfRound(RANGE, GIVEN);
+    const anew = GIVEN.map((one) => ({ ...one, carryM: one.carryM - 0.3 }));
+    expect(countAmong(once, anew)).toEqual({ held: 3, current: 3 });
+  });
+
   it('are gone once taken back, and can be added once again', () => {
     const once = withShotsOfRound(RANGE, GIVEN);
     const undone = shotsAsBefore(once, RANGE, GIVEN);
