@@ -27,6 +27,8 @@ export interface AimedShot {
   readonly gustTurn: number;
   readonly window: BallWindow;
   readonly rise: RiseTable;
+  /** Which way its turns go: 1 to the right, -1 to the left; 0 without wind. */
+  readonly riseSide: number;
   readonly run: RunTable;
   /** Carry on the day of the flight whose run this is, metres. */
   readonly runCarryM: number;
@@ -65,6 +67,7 @@ function meetWind(flight: DayFlight, angle: number): AimedShot {
     gustTurn: (along * gust.drift - aside * gust.carry) / (carryFactor * carryFactor),
     window: flight.windows[direction]!,
     rise: table.rises[direction]!,
+    riseSide: table.directions === 1 ? 0 : angle > 0 ? -1 : 1,
     run: flight.runs[direction]!,
     runCarryM: table.carryM * carryFactor,
     launchMps: table.launch.speedMps,

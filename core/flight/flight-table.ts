@@ -25,10 +25,12 @@ const CURVE_TILT = 0.1;
 
 /** Where a flight comes down on ground above or below its start; an uphill shot into the wind loses little, a downhill one much. */
 export interface RiseTable {
-  /** Top of the flight as a share of the carry: no target above it is reached. */
+  /** Top of the flight as a share of the carry: no target above it is reached. Carries are along the line to the landing. */
   readonly topShare: number;
   /** Share of the carry at which a ball comes down to a target that many steps above `LOWEST_RISE_SHARE`, `RISE_STEPS` + 1. */
   readonly carryShare: Float64Array;
+  /** Turn of the line to that landing from the level one, radians away from the wind's side: a longer fall drifts on. */
+  readonly turn: Float64Array;
 }
 
 export interface FlightTable {
@@ -109,8 +111,8 @@ export function flightOf(
       table.gustCarry[d] = (flight.carry - carry) / ordinaryM;
       table.gustDrift[d] = (drift - flight.drift) / ordinaryM;
     }
-    fly(wind(speedMps), LOWEST_RISE_SHARE * carry);
-    rises.push({ topShare: flight.apex / carry, carryShare: carrySharesOf(flight, carry) });
+    fly(wind(speedMps), LOWEST_RISE_SHARE * Math.hypot(carry, drift));
+    rises.push(riseTableOf(flight, carry, -drift));
   }
   const still = { along: 0, right: 0 };
   fly(still);
@@ -138,18 +140,24 @@ function heightsOf(flight: TableFlight, out: Float64Array): void {
   }
 }
 
-/** Where the falling part of a flight that goes on below its start passes each height, as shares of the level carry. */
-function carrySharesOf(deep: TableFlight, carry: number): Float64Array {
+/** Where the falling part of a flight that goes on below its start passes each height; `right`: of its level landing, metres. */
+function riseTableOf(deep: TableFlight, carry: number, right: number): RiseTable {
   const { along, height, count, apex } = deep;
-  const out = new Float64Array(RISE_STEPS + 1);
-  const lowest = LOWEST_RISE_SHARE * carry;
+  const carryShare = new Float64Array(RISE_STEPS + 1);
+  const turn = new Float64Array(RISE_STEPS + 1);
+  const level = Math.hypot(carry, right);
+  const lowest = LOWEST_RISE_SHARE * level;
   let k = count - 2;
   for (let step = 0; step <= RISE_STEPS; step++) {
     const at = lowest + ((apex - lowest) * step) / RISE_STEPS;
     while (k > 0 && height[k]! < at && height[k - 1]! > height[k]!) k -= 1;
-    out[step] = between(height, along, k, at) / carry;
+    const ahead = between(height, along, k, at);
+    // Drift is counted away from the wind, as in `driftShare`.
+    const aside = -between(height, deep.right, k, at);
+    carryShare[step] = Math.hypot(ahead, aside) / level;
+    turn[step] = Math.atan2(aside, ahead) - Math.atan2(right, carry);
   }
-  return out;
+  return { topShare: apex / level, carryShare, turn };
 }
 
 function curveOf(flight: TableFlight): Float64Array {
@@ -244,6 +252,14 @@ export function carryToRise({ topShare, carryShare }: RiseTable, carryM: number,
   return carryM * (carryShare[k]! + (position - k) * (carryShare[k + 1]! - carryShare[k]!));
 }
 
+/** Turn of the line to that landing, radians, positive away from the wind's side. */
+export function turnToRise({ topShare, turn }: RiseTable, carryM: number, riseM: number): number {
+  const steps = (riseM / carryM - LOWEST_RISE_SHARE) / (topShare - LOWEST_RISE_SHARE);
+  const position = Math.min(RISE_STEPS, Math.max(0, steps * RISE_STEPS));
+  const k = Math.min(RISE_STEPS - 1, Math.floor(position));
+  return turn[k]! + (position - k) * (turn[k + 1]! - turn[k]!);
+}
+
 /** Sideways place of a curving flight at `alongM`, metres, that is `curveM` to the side when it lands. */
 export function curveAt(table: FlightTable, carryM: number, alongM: number, curveM: number): number {
   const position = Math.min(HEIGHT_STEPS, Math.max(0, (alongM / carryM) * HEIGHT_STEPS));
@@ -254,7 +270,7 @@ export function curveAt(table: FlightTable, carryM: number, alongM: number, curv
 
 /** The still, level carry that a target `distanceM` away and `riseM` above asks for on the day, metres. */
 export function playsLike(table: FlightTable, distanceM: number, riseM: number, angle = 0): number {
-  const factor = carryFactorAt(table, angle);
+  const factor = Math.hypot(carryFactorAt(table, angle), driftShareAt(table, angle));
   const rises = table.rises[directionIndex(table, angle)]!;
   let still = distanceM / factor;
   for (let k = 0; k < 12; k++) {

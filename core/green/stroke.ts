@@ -14,6 +14,8 @@ export interface Stroke {
   readonly breakTurn: number;
   /** Intended speed squared, m²/s². */
   readonly square: number;
+  /** That of a putt as long on the level, m²/s². */
+  readonly levelSquare: number;
   /** What one standard deviation of misread slope adds to bearing and squared speed, along and across the line. */
   readonly turnByAlong: number;
   readonly turnByAcross: number;
@@ -48,6 +50,7 @@ export function strokeFrom(
     intended,
     breakTurn: turnBetween(straight, intended.bearing),
     square,
+    levelSquare: 2 * decelerationMps2 * (Math.hypot(x, y) + skill.pastM),
     turnByAlong: 0,
     turnByAcross: 0,
     squareByAlong: 0,
@@ -80,7 +83,10 @@ export function strokeFrom(
   };
 }
 
-/** Rolls draw `i`. The error of the run is one of energy: on the level the run goes with the speed squared. */
+/**
+ * Rolls draw `i`. The error of the run is one of energy, since on the level the run goes with the speed squared, and it is that of
+ * a level putt as long: so an uphill putt stops nearer to where it is meant to than a downhill one, as players find.
+ */
 export function rollDraw(
   roller: PuttRoller,
   stroke: Stroke,
@@ -96,7 +102,7 @@ export function rollDraw(
     stroke.turnByAlong * along +
     stroke.turnByAcross * across;
   const meant = stroke.square + stroke.squareByAlong * along + stroke.squareByAcross * across;
-  const square = meant * (1 + skill.runSdShare * draws.run[i]!);
+  const square = meant + skill.runSdShare * draws.run[i]! * stroke.levelSquare;
   roller.roll(stroke.x, stroke.y, Math.sqrt(Math.max(SLOWEST_MPS ** 2, square)), bearing);
 }
 

@@ -1,5 +1,6 @@
 /** Picks the safest of the options that the numbers cannot tell from the best, and says why in one sentence. */
 
+import type { Conditions } from '../conditions/conditions.ts';
 import { english } from '../words/english/english.ts';
 import type { Words } from '../words/words.ts';
 import type { Option, Recommendation } from './model.ts';
@@ -12,12 +13,15 @@ export function recommend(options: readonly Option[]): Recommendation {
   return { optionId: safestOf(options)?.id ?? '', reason: reasonWords(options, english) };
 }
 
+/** Where a double bogey is as good as sure, the best of a bad place is the cheapest: hoping for the other score is a gamble. */
+const AS_GOOD_AS_LOST = 0.9;
+
 /** Of those that the numbers cannot tell from the best; undefined where there is no option at all. */
 function safestOf(options: readonly Option[]): Option | undefined {
   let safest = options[0];
+  if (safest === undefined || safest.parOdds.doubleOrWorse > AS_GOOD_AS_LOST) return safest;
   for (const option of equalsOf(options))
-    if (safest && option.parOdds.doubleOrWorse < safest.parOdds.doubleOrWorse - WORTHWHILE_SHARE)
-      safest = option;
+    if (option.parOdds.doubleOrWorse < safest.parOdds.doubleOrWorse - WORTHWHILE_SHARE) safest = option;
   return safest;
 }
 
@@ -62,11 +66,19 @@ export function reasonWords(options: readonly Option[], words: Words): string {
 /** So many out of bounds are worth a second ball in the pocket. Common practice, no source. */
 const PROVISIONAL_SHARE = 0.03;
 
-/** Advice to play a provisional (Rules of Golf 2023, 18.3) where the shot may end out of bounds; null elsewhere. */
-export function provisionalWords(option: Option, words: Words): string | null {
+/**
+ * Advice on a provisional (Rules of Golf 2023, 18.3) where the shot may end out of bounds; null elsewhere. Who plays one gives up the
+ * drop of Model Local Rule E-5, with which the plan reckons where it is in force.
+ */
+export function provisionalWords(
+  option: Option,
+  rules: Pick<Conditions['rules'], 'strokeAndDistanceAlternative'>,
+  words: Words,
+): string | null {
   const { outOfBounds } = option.trouble;
   if (option.kind !== 'shot' || outOfBounds < PROVISIONAL_SHARE) return null;
-  return words.plan.provisional({ chance: percent(outOfBounds) });
+  const { provisional, noProvisional } = words.plan;
+  return (rules.strokeAndDistanceAlternative ? noProvisional : provisional)({ chance: percent(outOfBounds) });
 }
 
 /** A standard error with the one figure that it is good for; never a plain zero where there is one. */

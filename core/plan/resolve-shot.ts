@@ -5,7 +5,7 @@
 
 import { type AimedShot, aimedShot } from '../flight/aimed-shot.ts';
 import { sideOfWay } from '../flight/curved-way.ts';
-import { carryToRise } from '../flight/flight-table.ts';
+import { carryToRise, turnToRise } from '../flight/flight-table.ts';
 import type { ShotLaw } from '../flight/shot-law.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { Lie } from '../ground/lies.ts';
@@ -130,8 +130,8 @@ export class ShotResolver extends RasterReader {
       sin = Math.sin(direction);
       cos = Math.cos(direction);
     }
-    const dx = this.aimSin * cos + this.aimCos * sin;
-    const dy = this.aimCos * cos - this.aimSin * sin;
+    let dx = this.aimSin * cos + this.aimCos * sin;
+    let dy = this.aimCos * cos - this.aimSin * sin;
     this.wasPoor = poor;
     this.stoppedByTree = false;
 
@@ -140,6 +140,13 @@ export class ShotResolver extends RasterReader {
     if (this.elevation !== null) {
       const rise = this.elevation[this.cellAt(x + dx * carry, y + dy * carry)]! - this.startElevation;
       carry = Math.max(SHORTEST_CARRY_M, carryToRise(day.rise, level, rise));
+      if (day.riseSide !== 0) {
+        // A longer fall drifts on. Below 0.2 two terms give sine and cosine to a millionth.
+        const turn = day.riseSide * turnToRise(day.rise, level, rise);
+        direction += turn;
+        const [s, c] = [turn * (1 - (turn * turn) / 6), 1 - (turn * turn) / 2];
+        [dx, dy] = [dx * c + dy * s, dy * c - dx * s];
+      }
     }
     const back = this.lip.stopOn(bearing + direction, level, day.window, poor, draws.rollZ[i]!);
     if (back !== OVER_LIP) {

@@ -5,7 +5,7 @@
  */
 
 import { type AimedShot, aimedShot } from '../flight/aimed-shot.ts';
-import { LOWEST_RISE_SHARE, RISE_STEPS, type RiseTable } from '../flight/flight-table.ts';
+import { LOWEST_RISE_SHARE, RISE_STEPS } from '../flight/flight-table.ts';
 import type { ShotLaw } from '../flight/shot-law.ts';
 import type { HoleGround } from '../ground/hole-ground.ts';
 import { sideSlopeTurn } from '../ground-run/slope-lie.ts';
@@ -50,7 +50,7 @@ export class ShotBatch extends RasterReader {
     if (x !== this.fromX || y !== this.fromY) this.stand(x, y);
     const day = aimedShot(law, bearing);
     this.strike(law, day, bearing, draws, from, to);
-    if (this.elevation !== null) this.reach(day.rise, to - from);
+    if (this.elevation !== null) this.reach(day, to - from);
     else this.shots.carry.set(this.shots.level);
     if (this.lip.isAhead) this.strikeLip(day, bearing, draws, from, to);
     this.trees?.meet(this.shots, law, day, bearing, draws, from, to);
@@ -168,8 +168,8 @@ export class ShotBatch extends RasterReader {
   }
 
   /** Carry to ground that is higher or lower than where the shot is played from. */
-  private reach({ topShare, carryShare }: RiseTable, count: number): void {
-    const { ux, uy, level, carry } = this.shots;
+  private reach({ rise: { topShare, carryShare, turn }, riseSide }: AimedShot, count: number): void {
+    const { ux, uy, level, carry, turn: turned } = this.shots;
     const { fromX, fromY, startElevation } = this;
     const elevation = this.elevation!;
     const perShare = RISE_STEPS / (topShare - LOWEST_RISE_SHARE);
@@ -182,6 +182,16 @@ export class ShotBatch extends RasterReader {
       const share = carryShare[step]! + (position - step) * (carryShare[step + 1]! - carryShare[step]!);
       const reached = far * share;
       carry[k] = reached > SHORTEST_CARRY_M ? reached : SHORTEST_CARRY_M;
+      if (riseSide !== 0) {
+        const t = riseSide * (turn[step]! + (position - step) * (turn[step + 1]! - turn[step]!));
+        const s = t * (1 - (t * t) / 6);
+        const c = 1 - (t * t) / 2;
+        const dx = ux[k]!;
+        const dy = uy[k]!;
+        turned[k] = turned[k]! + t;
+        ux[k] = dx * c + dy * s;
+        uy[k] = dy * c - dx * s;
+      }
     }
   }
 }

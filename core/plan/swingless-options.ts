@@ -53,7 +53,7 @@ export function puttOption(
 
 /**
  * Relief that the lie allows: unplayable anywhere but on the tee and the green, out of a penalty area, or for a ball out of
- * bounds. Where the stroke before was played is not known: it is taken to have been the tee shot.
+ * bounds. A second stroke is taken to follow one from the tee; playing a later one again is the player's to weigh.
  */
 export function reliefOptions(
   prepared: PreparedHole,
@@ -72,8 +72,10 @@ export function reliefOptions(
     ...{ x: tee.x, y: tee.y, lie: Lie.tee, penalty: 1 },
     total: 1 + field.valueAt(tee.x, tee.y, Lie.tee),
   };
+  // After more strokes than one the last was not played from the tee, and from where is not known.
+  const fromTee = strokesTaken <= 1;
   if (lie === Lie.outOfBounds) {
-    add('out-replay', replay);
+    if (fromTee) add('out-replay', replay);
     if (prepared.conditions.rules.strokeAndDistanceAlternative)
       add('out-fairway', new PenaltyRelief(field).forLostBall(tee.x, tee.y, spot.x, spot.y));
   } else if (isPenaltyArea(lie)) {
@@ -87,13 +89,12 @@ export function reliefOptions(
       improveByLateral(field, crossing, 1, lateral);
       add('penalty-lateral', lateral);
     }
-    add('penalty-replay', replay);
+    if (fromTee) add('penalty-replay', replay);
   } else if (lie !== Lie.tee) {
     add('unplayable-lateral', unplayableRelief(field, spot, lie, 'lateral'));
     add('unplayable-back-on-line', unplayableRelief(field, spot, lie, 'line'));
     if (lie === Lie.bunker) add('unplayable-outside-bunker', unplayableRelief(field, spot, lie, 'outside'));
-    // After more strokes than one the last was not played from the tee.
-    if (strokesTaken <= 1) add('unplayable-replay', replay);
+    if (fromTee) add('unplayable-replay', replay);
   }
   return options;
 }

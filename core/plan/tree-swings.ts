@@ -14,10 +14,11 @@ function isCurved(swing: Swing): boolean {
   return swing === 'curved-left' || swing === 'curved-right';
 }
 
-/** Crowns so near on the line of play are a reason to bend a shot, metres. */
+/** Crowns so near, and within so many degrees of the bearing to the hole, are a reason to bend a shot, metres. */
 const IN_THE_WAY_M = 80;
+const AROUND_DEG = [-30, -20, -10, 0, 10, 20, 30];
 
-/** Is this swing of no use from there? `bearing`: of the line of play. */
+/** Is this swing of no use from there? `bearing`: to the hole, radians clockwise from north. */
 export function isIdleSwing(
   swing: Swing,
   ground: HoleGround,
@@ -26,6 +27,9 @@ export function isIdleSwing(
   bearing: number,
 ): boolean {
   if (!isForTrees(swing) || lie === Lie.woods) return false;
-  if (isCurved(swing)) return crownsAlong(ground, x, y, bearing, IN_THE_WAY_M).length === 0;
+  if (isCurved(swing))
+    return AROUND_DEG.every(
+      (degrees) => crownsAlong(ground, x, y, bearing + (degrees * Math.PI) / 180, IN_THE_WAY_M).length === 0,
+    );
   return lie !== Lie.rough && lie !== Lie.longRough;
 }

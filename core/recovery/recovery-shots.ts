@@ -110,7 +110,8 @@ function aimsIn(from: number, to: number, toHole: number, directionSd: number): 
   return Math.abs(nearest - middle) < 0.5 * DEGREE ? [middle] : [middle, nearest];
 }
 
-function wayOf(turn: number): WayOut {
+/** `turn`: of the bearing from that to the hole, radians. */
+export function wayOf(turn: number): WayOut {
   const degrees = Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn))) / DEGREE;
   if (degrees <= FORWARDS_DEG) return 'forwards';
   return degrees < BACKWARDS_DEG ? 'sideways' : 'backwards';

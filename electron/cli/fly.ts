@@ -14,7 +14,7 @@ const RPM = (2 * Math.PI) / 60;
 
 const NUMBERS = {
   'speed-mps': { lowest: 1, highest: 110, fallback: undefined },
-  'launch-deg': { lowest: -10, highest: 80, fallback: undefined },
+  'launch-deg': { lowest: 0.1, highest: 80, fallback: undefined },
   'spin-rpm': { lowest: 0, highest: 15000, fallback: undefined },
   'direction-deg': { lowest: -90, highest: 90, fallback: 0 },
   'tilt-deg': { lowest: -80, highest: 80, fallback: 0 },

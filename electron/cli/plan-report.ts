@@ -34,7 +34,7 @@ export function planReport(
   if (best !== undefined)
     lines.push(`Play ${optionWords(best, sides[best.id], unit)}. ${plan.recommendation.reason}`);
   else lines.push(plan.recommendation.reason);
-  const provisional = best === undefined ? null : provisionalWords(best, english);
+  const provisional = best === undefined ? null : provisionalWords(best, conditions.rules, english);
   if (provisional !== null) lines.push(provisional);
   if (best?.doubt !== undefined) {
     const { lowStrokes, highStrokes, cheapestShare } = best.doubt;

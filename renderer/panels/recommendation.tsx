@@ -22,6 +22,7 @@ export function RecommendationCard() {
   const rough = useApp(isPlanRough);
   const day = useApp(plannedDay);
   const units = useApp((state) => state.settings.units);
+  const rules = useApp((state) => state.answers.plan?.conditions.rules ?? null);
   const dispatch = useDispatch();
   if (plan === null) return null;
   if (option === null) {
@@ -34,7 +35,7 @@ export function RecommendationCard() {
     );
   }
   const { name, manner } = shotWords(option, words);
-  const provisional = provisionalWords(option, words);
+  const provisional = rules === null ? null : provisionalWords(option, rules, words);
   return (
     <section class={rough ? 'advice-card rough' : 'advice-card'} aria-label={words.plan.recommendation}>
       <p class="kicker">

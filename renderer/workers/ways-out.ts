@@ -8,7 +8,8 @@ import { isOnRaster, isPenaltyArea, lieAt } from '../../core/ground/hole-ground.
 import { Lie, type LieCode } from '../../core/ground/lies.ts';
 import { overLip } from '../../core/plan/bunker-lip.ts';
 import type { Choice, Spot } from '../../core/plan/model.ts';
-import { evaluateChoice } from '../../core/plan/options.ts';
+import { choiceOf } from '../../core/plan/choices.ts';
+import { evaluateChoice, planFromSpot } from '../../core/plan/options.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { lieOfSpot } from '../../core/plan/sample.ts';
 import { aimAlong, shotTurn } from '../../core/plan/shot-turn.ts';
@@ -23,6 +24,7 @@ import {
   type RecoveryOption,
   recoveryOptions,
   type WayOut,
+  wayOf,
 } from '../../core/recovery/recovery-shots.ts';
 import { type RecoveryShot, recoveryShot } from '../../core/recovery/shot-heights.ts';
 
@@ -159,6 +161,33 @@ export function* waysOut(
     ways.push({
       ...{ spreadIndex, club: shot.club, swing: shot.swing, bearing: aim, carryM, target },
       ...{ way, passage, gapDeg, spreadDeg, throughChance: through, meanStrokes: weight.meanStrokes },
+    });
+  }
+  // What the plan would play is compared too, whether it goes through a gap or not.
+  for (const option of planFromSpot(prepared, field, spot, { strokesTaken, samples: SAMPLES }).options) {
+    if (option.kind !== 'shot') continue;
+    const choice = choiceOf(prepared, option);
+    const passage = treePassage(prepared, spot, choice);
+    const weight = evaluateChoice(prepared, field, spot, choice, { strokesTaken, samples: SAMPLES });
+    if (passage === null || weight === null) continue;
+    ways.push({
+      ...{
+        spreadIndex: choice.spreadIndex,
+        club: passage.club,
+        swing: passage.swing,
+        bearing: choice.bearing,
+      },
+      ...{
+        carryM: choice.carryM,
+        target: prepared.frame.toLonLat(landing(spot, choice.bearing, choice.carryM)),
+      },
+      ...{
+        way: wayOf(choice.bearing - toHole),
+        passage: passage.passage,
+        gapDeg: passage.gap?.widthDeg ?? 0,
+      },
+      ...{ spreadDeg: passage.spreadDeg, throughChance: passage.throughChance },
+      meanStrokes: weight.meanStrokes,
     });
   }
   return worthTelling(ways);

@@ -8,12 +8,14 @@ import {
   carryFactorAt,
   carryToRise,
   curveAt,
+  directionIndex,
   driftShareAt,
   flightOf,
   gustAt,
   heightAt,
   landingAt,
   playsLike,
+  turnToRise,
   WIND_STEPS,
   windAngle,
 } from '../../core/flight/flight-table.ts';
@@ -228,10 +230,31 @@ describe('the flight table', () => {
       const from = (Math.PI * d) / WIND_STEPS;
       const wind = { along: -12 * Math.cos(from), right: -12 * Math.sin(from) };
       down.fly(table.launch, airOfConditions(day), wind, -10);
-      const level = iron.carryM * table.carryFactor[d]!;
+      const level = iron.carryM * Math.hypot(table.carryFactor[d]!, table.driftShare[d]!);
       // The heights kept are a hundredth of the flight apart, read between by straight lines.
-      expect(Math.abs(carryToRise(table.rises[d]!, level, -10) - down.carry)).toBeLessThan(0.1);
+      const line = Math.hypot(down.carry, down.drift);
+      expect(Math.abs(carryToRise(table.rises[d]!, level, -10) - line)).toBeLessThan(0.1);
+      // What pushes away from its side counts as positive.
+      const turn =
+        Math.atan2(-down.drift, down.carry) - Math.atan2(table.driftShare[d]!, table.carryFactor[d]!);
+      expect(Math.abs(turnToRise(table.rises[d]!, level, -10) - turn) * line).toBeLessThan(0.1);
     }
+    // Between the directions kept the nearest stands in: checked in the middle between two, in metres of the landing.
+    const aim = (Math.PI * 4.5) / WIND_STEPS;
+    down.fly(
+      table.launch,
+      airOfConditions(day),
+      { along: -12 * Math.cos(aim), right: -12 * Math.sin(aim) },
+      -10,
+    );
+    const level = iron.carryM * Math.hypot(carryFactorAt(table, aim), driftShareAt(table, aim));
+    const rises = table.rises[directionIndex(table, aim)]!;
+    const line = carryToRise(rises, level, -10);
+    // From the right the wind turns it to the left.
+    const bearing =
+      Math.atan2(driftShareAt(table, aim), carryFactorAt(table, aim)) - turnToRise(rises, level, -10);
+    const gap = Math.hypot(line * Math.cos(bearing) - down.carry, line * Math.sin(bearing) - down.drift);
+    expect(gap).toBeLessThan(1);
     // A ball that comes down steeply into the wind gains less from a drop than one with the wind.
     const gained = (d: number): number => {
       const level = iron.carryM * table.carryFactor[d]!;

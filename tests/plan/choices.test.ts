@@ -70,7 +70,7 @@ describe('sensible choices', () => {
     expect(named(choicesFrom(-250, Lie.woods))).toContain(bent);
     expect(named(choicesFrom(-250, Lie.rough))).not.toContain(bent);
     expect(named(choicesFrom(-250, Lie.fairway, treeAt(0, -210)))).toContain(bent);
-    expect(named(choicesFrom(-250, Lie.fairway, treeAt(20, -210)))).not.toContain(bent);
+    expect(named(choicesFrom(-250, Lie.fairway, treeAt(45, -210)))).not.toContain(bent);
     expect(named(choicesFrom(-250, Lie.fairway, treeAt(0, -100)))).not.toContain(bent);
     expect(choicesFrom(-250, Lie.bunker)).toEqual([]);
   });

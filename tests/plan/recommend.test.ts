@@ -47,13 +47,21 @@ describe('a second ball', () => {
       ...driver,
       trouble: { ...driver.trouble, outOfBounds: share },
     });
-    expect(provisionalWords(out(0.01), english)).toBeNull();
-    expect(provisionalWords(out(0.08), english)).toMatch(/^8 % of these shots .* provisional .*18\.3/);
-    expect(provisionalWords({ ...out(0.08), kind: 'relief' }, english)).toBeNull();
+    const rules = { strokeAndDistanceAlternative: false };
+    expect(provisionalWords(out(0.01), rules, english)).toBeNull();
+    expect(provisionalWords(out(0.08), { strokeAndDistanceAlternative: true }, english)).toMatch(/may not/);
+    expect(provisionalWords(out(0.08), rules, english)).toMatch(/^8 % of these shots .* provisional .*18\.3/);
+    expect(provisionalWords({ ...out(0.08), kind: 'relief' }, rules, english)).toBeNull();
   });
 });
 
 describe('the recommendation', () => {
+  it('does not gamble where a double bogey is as good as sure', () => {
+    const sure = option({ club: 'Iron', mean: 6.1, double: 1 });
+    const gamble = option({ club: 'Hybrid', mean: 6.13, loss: 0.03, equal: true, double: 0.97 });
+    expect(recommend([sure, gamble]).optionId).toBe(sure.id);
+  });
+
   it('is the best where nothing is equal to it, with what it saves', () => {
     const iron = option({ club: 'Iron', mean: 4.45, loss: 0.25, double: 0.02 });
     const { optionId, reason } = recommend([driver, iron]);

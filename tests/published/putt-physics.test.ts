@@ -2,11 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import { captureSpeedMps } from '../../core/green/capture-speed.ts';
-import { puttChancesAt, solvePutts } from '../../core/green/putt-field.ts';
+import { expectedPuttsAt, puttChancesAt, solvePutts } from '../../core/green/putt-field.ts';
 import { puttDraws } from '../../core/green/putt-draws.ts';
 import { PuttRoller } from '../../core/green/roll-putt.ts';
 import { losslessReleaseSpeedMps, RELEASE_SPEED_MPS, rollDeceleration } from '../../core/green/stimpmeter.ts';
-import { strokeSkill } from '../../core/green/stroke-skill.ts';
+import { ORDINARY_GREEN, strokeSkill } from '../../core/green/stroke-skill.ts';
 import { rollDraw, strokeFrom } from '../../core/green/stroke.ts';
 import { LEVEL_GREEN, planeGreen } from '../../core/green/surface.ts';
 
@@ -127,17 +127,37 @@ describe('tour putts on an ordinary green', () => {
   });
 });
 
+describe('the side to be on (coaches: below the hole; common practice, no source)', () => {
+  it.each([
+    ['a tour player', TOUR],
+    ['a club player', { directionSd: (1.7 * Math.PI) / 180, distanceSdShare: 0.11 }],
+  ])('is below the hole for %s', (_, putting) => {
+    const green = solvePutts({
+      surface: planeGreen(0.02, 0),
+      greenSpeedFt: 10,
+      putting,
+      longestM: 9,
+      draws: 1024,
+    });
+    for (const feet of [8, 15, 25])
+      expect(expectedPuttsAt(green, 0, feet * FOOT_M)).toBeLessThan(
+        expectedPuttsAt(green, 0, -feet * FOOT_M),
+      );
+  });
+});
+
 describe('uphill and downhill (Broadie, golf.com, 11 June 2019)', () => {
-  // Published: 8 ft uphill are holed five per cent more often than downhill. The slopes are not given: 2 % at 11 ft here.
+  // Published: 8 ft uphill are holed five per cent more often than downhill. The slopes are not given: an ordinary green's here.
   it('8 ft uphill are holed more often than downhill, by five per cent or so', () => {
-    const ratio = holed(8, 0, 0.02, 11) / holed(8, 180, 0.02, 11);
+    const { slopeShare, greenSpeedFt } = ORDINARY_GREEN;
+    const ratio = holed(8, 0, slopeShare, greenSpeedFt) / holed(8, 180, slopeShare, greenSpeedFt);
     expect(ratio).toBeGreaterThan(1.01);
-    expect(ratio).toBeLessThan(1.15);
+    expect(ratio).toBeLessThan(1.1);
   });
 
-  // Published: on steep slopes sidehill-downhill is holed almost 20 per cent less often than sidehill-uphill. Steep: 3 %.
+  // Published: on steep slopes sidehill-downhill is holed almost 20 per cent less often than sidehill-uphill. Steep: 2.5 %.
   it('on a steep slope sidehill-downhill is holed almost 20 % less often than sidehill-uphill', () => {
-    const ratio = holed(8, 135, 0.03, 11) / holed(8, 45, 0.03, 11);
+    const ratio = holed(8, 135, 0.025, 10) / holed(8, 45, 0.025, 10);
     expect(ratio).toBeLessThan(0.9);
     expect(ratio).toBeGreaterThan(0.75);
   });

@@ -89,6 +89,8 @@ export const plan = {
     readonly strokes: string;
     readonly reason: string;
   }) => `Hole ${hole}, ${where}${day === '' ? '' : `, ${day}`}: ${shot}, ${strokes} strokes. ${reason}`,
+  noProvisional: ({ chance }: { readonly chance: string }) =>
+    `${chance} of these shots end out of bounds. The plan then drops near the fairway for two strokes by the local rule; who plays a provisional may not.`,
   provisional: ({ chance }: { readonly chance: string }) =>
     `${chance} of these shots end out of bounds. Where yours may be out or lost, say so and play a provisional before you go forward (Rule 18.3).`,
   reason: {

@@ -64,6 +64,8 @@ export const plan: typeof english = {
     `Die bekannten Schläge lassen Raum für ${low} bis ${high} (neun von zehn); in ${chance} der Bags, die zu ihnen passen, ist es das Niedrigste von allen.`,
   announcement: ({ hole, where, day, shot, strokes, reason }) =>
     `Loch ${hole}, ${where}${day === '' ? '' : `, ${day}`}: ${shot}, ${strokes} Schläge. ${reason}`,
+  noProvisional: ({ chance }) =>
+    `${chance} dieser Schläge enden im Aus. Der Plan droppt dann nach der Platzregel mit zwei Strafschlägen am Fairway; wer einen provisorischen Ball spielt, darf das nicht.`,
   provisional: ({ chance }) =>
     `${chance} dieser Schläge enden im Aus. Wo der eigene im Aus oder verloren sein kann: ansagen und einen provisorischen Ball spielen, bevor es nach vorn geht (Regel 18.3).`,
   reason: {
