@@ -3,6 +3,7 @@
  * of it: shown, exported, drawn. A reader refuses in words; whatever it throws is a fault of the program.
  */
 
+import { inEnglish } from '../../core/words/told.ts';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -131,7 +132,7 @@ function readTable(text: string): boolean {
   const { mapping } = suggestMapping(shape.input, []);
   const table = taken(readShots(text, mapping));
   if (table === null) return false;
-  for (const { message } of table.input.rejected) demandFaults(message);
+  for (const { message } of table.input.rejected) demandFaults(inEnglish(message));
   demandNoFormulas(
     shotsToCsv(
       table.input.accepted.map(({ shot }) => shot),
