@@ -8,6 +8,8 @@ import { type RunTable, runTable } from '../ground-run/run-table.ts';
 import { Lie } from '../ground/lies.ts';
 import type { ShotSpread } from '../player/model.ts';
 import { type FlightTable, flightOf, landingAt, WIND_STEPS } from './flight-table.ts';
+import { curveShareOf } from './curve-share.ts';
+import type { MeasuredLaunch } from './typical-launch.ts';
 import { type BallWindow, ballWindow } from './flight-window.ts';
 
 export interface DayFlight {
@@ -36,7 +38,7 @@ export function bagFlights(spreads: readonly ShotSpread[], conditions: Condition
 }
 
 function dayFlight(spread: ShotSpread, share: number, conditions: Conditions): DayFlight {
-  const table = flightOf(spread.club, spread.swing, share * spread.carryMean, conditions);
+  const table = flightOf(spread.club, spread.swing, share * spread.carryMean, conditions, measuredOf(spread));
   const angles = Array.from({ length: table.directions }, (_, d) => (Math.PI * d) / WIND_STEPS);
   return {
     table,
@@ -45,6 +47,19 @@ function dayFlight(spread: ShotSpread, share: number, conditions: Conditions): D
       const { speedMps, descent, backspin } = landingAt(table, angle);
       return runTable({ speedMps, descent, backspin }, conditions);
     }),
+  };
+}
+
+/** What was measured of full swings, bent ones among them; other swings leave lower and with less spin, and go by loft. */
+function measuredOf({ club, swing }: ShotSpread): MeasuredLaunch {
+  const { launch } = club;
+  if (launch === undefined || (swing !== 'full' && curveShareOf(swing) === 0)) return {};
+  const { angleDeg, spinRpm, ballSpeedMps, apexM } = launch;
+  return {
+    ...(angleDeg === undefined ? {} : { angle: (angleDeg * Math.PI) / 180 }),
+    ...(spinRpm === undefined ? {} : { spin: (spinRpm * Math.PI) / 30 }),
+    ...(ballSpeedMps === undefined ? {} : { speedMps: ballSpeedMps }),
+    ...(apexM === undefined ? {} : { apexM }),
   };
 }
 

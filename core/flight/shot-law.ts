@@ -4,6 +4,7 @@ import type { Conditions } from '../conditions/conditions.ts';
 import { Lie, LIE_NAMES, type LieCode } from '../ground/lies.ts';
 import type { LieEffect, PlayerModel, ShotSpread, Swing } from '../player/model.ts';
 import { partSpread } from '../player/part-swing.ts';
+import { curveShareOf } from './curve-share.ts';
 import { type BagFlights, type DayFlight, flightFor, runShareFor } from './bag-flights.ts';
 
 /** Metres and radians; shares in [0, 1]. Carries are those of still air on an ordinary day, see `AimedShot`. */
@@ -34,14 +35,6 @@ export interface ShotLaw {
 /** Common practice, no source. A part swing's spread is recorded by where balls end, so most of its run's is in it. */
 const RUN_SD_SHARE = 0.35;
 const PART_RUN_SD_SHARE = 0.1;
-
-/** What club golfers bend a ball by when they mean to: 14 m at 160. Common practice, no source. */
-const CURVE_SHARE = 0.09;
-
-export function curveShareOf(swing: Swing): number {
-  if (swing === 'curved-right') return CURVE_SHARE;
-  return swing === 'curved-left' ? -CURVE_SHARE : 0;
-}
 
 /** A ball from rough stops later; one splashed out of sand comes high and soft. Common practice, no source. */
 function runFactor(lie: LieCode, swing: Swing): number {

@@ -228,8 +228,12 @@ function derivedSource(spread: ShotSpread, full: ShotSpread): ShotSpread {
 }
 
 function clubOf(club: BagClub): Club {
-  const { name, kind, loftDeg, lengthM, swings } = club;
-  return { name, kind, loftDeg, swings, ...(lengthM === undefined ? {} : { lengthM }) };
+  const { name, kind, loftDeg, lengthM, swings, launch } = club;
+  return {
+    ...{ name, kind, loftDeg, swings },
+    ...(lengthM === undefined ? {} : { lengthM }),
+    ...(launch === undefined ? {} : { launch }),
+  };
 }
 
 function countShots(count: number): Told {

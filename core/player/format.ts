@@ -42,6 +42,14 @@ const StatedSchema = v.looseObject({
 });
 export type StatedSpread = v.InferOutput<typeof StatedSchema>;
 
+/** How full swings with this club leave, as a launch monitor tells it; what is left out is taken by loft. */
+const LaunchSchema = v.object({
+  angleDeg: v.optional(number(1, 60)),
+  spinRpm: v.optional(number(100, 15000)),
+  ballSpeedMps: v.optional(number(5, 100)),
+  apexM: v.optional(number(0.5, 80)),
+});
+
 const BagClubSchema = v.looseObject({
   name: text(60),
   kind: v.picklist(['driver', 'wood', 'hybrid', 'iron', 'wedge', 'putter']),
@@ -55,6 +63,7 @@ const BagClubSchema = v.looseObject({
     v.pipe(v.array(v.picklist(['tee', 'fairway', 'rough', 'longRough', 'bunker', 'woods'])), v.maxLength(6)),
   ),
   stated: v.optional(StatedSchema),
+  launch: v.optional(LaunchSchema),
 });
 export type BagClub = v.InferOutput<typeof BagClubSchema>;
 

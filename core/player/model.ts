@@ -29,6 +29,15 @@ export interface Club {
   readonly loftDeg: number;
   readonly lengthM?: number;
   readonly swings: readonly Swing[];
+  /** Of full swings, as measured. */
+  readonly launch?: ClubLaunch;
+}
+
+export interface ClubLaunch {
+  readonly angleDeg?: number | undefined;
+  readonly spinRpm?: number | undefined;
+  readonly ballSpeedMps?: number | undefined;
+  readonly apexM?: number | undefined;
 }
 
 /** Where the numbers of a spread come from, said to the player wherever they are used. */

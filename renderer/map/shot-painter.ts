@@ -1,7 +1,7 @@
 /** Paints shots: sampled balls, spread ellipses, the line and its aim. Two shots differ in hue, dash and shape. */
 
 import type { LocalFrame } from '../../core/course/local-frame.ts';
-import { curveShareOf } from '../../core/flight/shot-law.ts';
+import { curveShareOf } from '../../core/flight/curve-share.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import type { ShotSample, Spot, SpreadEllipse } from '../../core/plan/model.ts';
 import type { Brush, Painter } from './canvas-layer.ts';

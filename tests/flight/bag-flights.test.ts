@@ -5,6 +5,7 @@ import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { bagFlights, flightFor } from '../../core/flight/bag-flights.ts';
 import { carryFactorAt, directionIndex } from '../../core/flight/flight-table.ts';
 import { Lie } from '../../core/ground/lies.ts';
+import type { ClubLaunch } from '../../core/player/model.ts';
 import { presetPlayer } from '../../core/player/presets.ts';
 
 const { spreads } = presetPlayer({ handicap: 14, group: 'men' });
@@ -24,6 +25,30 @@ describe('the flights of a bag', () => {
     const longest = spreads[i]!.carryMean;
     expect(flightFor(bag, i, 0.3 * longest).table.carryM).toBeCloseTo(0.26 * longest, 9);
     expect(flightFor(bag, i, 0.02 * longest).table.carryM).toBeCloseTo(0.08 * longest, 9);
+  });
+
+  it('leave as they were measured, and carry as far as the player does', () => {
+    const i = spreads.findIndex(({ club, swing }) => club.name === '7-iron' && swing === 'full');
+    const punch = spreads.findIndex(({ club, swing }) => club.name === '7-iron' && swing === 'punch');
+    const with7 = (launch: ClubLaunch) =>
+      bagFlights(
+        spreads.map((spread) =>
+          spread.club.name === '7-iron' ? { ...spread, club: { ...spread.club, launch } } : spread,
+        ),
+        DEFAULT_CONDITIONS,
+      ).flights;
+    const plain = with7({});
+    const given = with7({ angleDeg: 22, spinRpm: 5500 });
+    const { launch } = given[i]![0]!.table;
+    expect((launch.angle * 180) / Math.PI).toBeCloseTo(22, 6);
+    expect((launch.spin * 30) / Math.PI).toBeCloseTo(5500, 3);
+    expect(given[i]![0]!.table.carryM).toBe(plain[i]![0]!.table.carryM);
+    expect(carryFactorAt(given[i]![0]!.table, 0)).toBeCloseTo(1, 3);
+    // A punch leaves lower whatever the full swing does.
+    expect(given[punch]![0]!.table.launch).toEqual(plain[punch]![0]!.table.launch);
+    // A measured top decides the angle where none was measured.
+    const high = with7({ apexM: 30 })[i]![0]!.table;
+    expect(high.rises[0]!.topShare * high.carryM).toBeCloseTo(30, 1);
   });
 
   it('come down steeper and run less into the wind than before it', () => {

@@ -52,6 +52,18 @@ function withoutHandicap(): Omit<PlayerDocument, 'handicap'> {
 }
 
 describe('a player file', () => {
+  it('hands a measured launch on to what is flown with the club, and refuses one that no club makes', () => {
+    const file = minimalPlayer();
+    const launch = { angleDeg: 18.5, spinRpm: 6200 };
+    const withLaunch = (of: object) => ({
+      ...file,
+      bag: file.bag.map((club) => (club.name === '7-iron' ? { ...club, launch: of } : club)),
+    });
+    expect(spread(read(withLaunch(launch)), '7-iron').club.launch).toEqual(launch);
+    expect(spread(read(file), '7-iron').club.launch).toBeUndefined();
+    expect(refusal(withLaunch({ angleDeg: 300 }))[0]!.where).toContain('launch');
+  });
+
   it('gives a law to every club and swing but the putter, longest first', () => {
     const player = read(minimalPlayer());
     expect(player.spreads.map((s) => `${s.club.name} ${s.swing}`)).toEqual([

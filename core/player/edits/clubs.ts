@@ -8,7 +8,7 @@ import { told, type Told } from '../../words/told.ts';
 export type ClubChange = { readonly [K in keyof KnownClub]?: KnownClub[K] | undefined };
 type KnownClub = Pick<
   BagClub,
-  'name' | 'kind' | 'loftDeg' | 'lengthM' | 'swings' | 'inRound' | 'notFrom' | 'stated'
+  'name' | 'kind' | 'loftDeg' | 'lengthM' | 'swings' | 'inRound' | 'notFrom' | 'stated' | 'launch'
 >;
 
 /** Puts a club where its loft belongs. Refuses a name that is taken, and a full bag. */

@@ -7,6 +7,7 @@ import type { ClubKind, Swing } from '../../../core/player/model.ts';
 import { useId } from 'preact/hooks';
 import { inUnits, unitShort } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
+import { LaunchFields } from './launch-fields.tsx';
 import { NumberField } from '../number-field.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { kindChoices, lieName, swingChoices } from '../words.ts';
@@ -102,6 +103,17 @@ export function ClubForm({ club }: { readonly club: BagClub }) {
           take={(length) =>
             change(words.player.club.steps.statedCarry, {
               stated: { ...club.stated, carryM: Math.round(length * metres * 10) / 10 },
+            })
+          }
+        />
+      )}
+      {!isPutter && (
+        <LaunchFields
+          launch={club.launch ?? {}}
+          locked={locked}
+          change={(launch) =>
+            change(words.player.club.steps.launch, {
+              launch: Object.values(launch).some((value) => value !== undefined) ? launch : undefined,
             })
           }
         />
