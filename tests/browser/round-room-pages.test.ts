@@ -153,7 +153,11 @@ describe('the pages of the round', () => {
     );
     await page.reload();
     await page.getByRole('button', { name: 'Round', exact: true }).click();
-    expect(await page.getByLabel('Beat', { exact: true }).inputValue()).toBe('11');
+    // The room is there before the settings have been read.
+    await settles(
+      () => page.getByLabel('Beat', { exact: true }).inputValue(),
+      (value) => value === '11',
+    );
     await show('Cards');
     expect(await page.getByRole('combobox', { name: 'Paper' }).inputValue()).toBe('booklet-letter');
     await show('The day');
