@@ -3,6 +3,7 @@
  * our own `holewright_kind` for the rest. `holewright_kind` wins where both stand.
  */
 
+import { features } from '../words/english/features.ts';
 import { told, type Told } from '../words/told.ts';
 import type { Area, AreaKind } from './model.ts';
 
@@ -39,27 +40,8 @@ export const OWN_KINDS: Readonly<Record<string, FeatureKind>> = {
   slope_mark: 'slope-mark',
 };
 
-/** What a kind is called in messages. */
-export const KIND_WORDS: Readonly<Record<FeatureKind, string>> = {
-  tee: 'tee area',
-  fairway: 'fairway',
-  green: 'green',
-  bunker: 'bunker',
-  rough: 'rough',
-  'long-rough': 'long rough',
-  'penalty-yellow': 'yellow penalty area',
-  'penalty-red': 'red penalty area',
-  'out-of-bounds': 'out of bounds',
-  path: 'path',
-  woods: 'woods',
-  boundary: 'boundary',
-  hole: 'hole line',
-  tree: 'tree',
-  'tee-marker': 'tee marker',
-  'hole-position': 'hole position',
-  'ground-level': 'ground level',
-  'slope-mark': 'slope arrow',
-};
+/** What a kind is called in files and commands, which are English. */
+export const KIND_WORDS: Readonly<Record<FeatureKind, string>> = features.kinds;
 
 /** The kind that a feature's properties name; undefined where no known tag stands. */
 export function featureKindOf(properties: Readonly<Record<string, unknown>>): FeatureKind | undefined {

@@ -10,6 +10,7 @@ import {
   directionIndex,
   driftShareAt,
   gustAt,
+  lineFactorAt,
   type RiseTable,
   windAngle,
 } from './flight-table.ts';
@@ -55,7 +56,7 @@ function meetWind(flight: DayFlight, angle: number): AimedShot {
   const along = carryFactorAt(table, angle);
   const aside = driftShareAt(table, angle);
   // The ball is flown along the straight line to where it lands.
-  const carryFactor = Math.sqrt(along * along + aside * aside);
+  const carryFactor = lineFactorAt(table, angle);
   const gust = gustAt(table, angle, 1);
   const direction = directionIndex(table, angle);
   return {

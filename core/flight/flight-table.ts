@@ -197,6 +197,13 @@ export function driftShareAt(table: FlightTable, angle: number): number {
   return angle > 0 ? -away : away;
 }
 
+/** Length of the straight line to the landing as a share of the still carry. */
+export function lineFactorAt(table: FlightTable, angle: number): number {
+  const along = carryFactorAt(table, angle);
+  const aside = driftShareAt(table, angle);
+  return Math.sqrt(along * along + aside * aside);
+}
+
 /** Carry and drift shares for a gust of `z` standard deviations. */
 export function gustAt(
   table: FlightTable,
@@ -245,19 +252,20 @@ export function heightAt(table: FlightTable, carryM: number, alongM: number, ang
  * Carry to ground `riseM` above the start of a flight that carries `carryM` on the level, metres. Above the flight's top:
  * the distance of the top, where the ball meets the slope or nothing.
  */
-export function carryToRise({ topShare, carryShare }: RiseTable, carryM: number, riseM: number): number {
-  const steps = (riseM / carryM - LOWEST_RISE_SHARE) / (topShare - LOWEST_RISE_SHARE);
-  const position = Math.min(RISE_STEPS, Math.max(0, steps * RISE_STEPS));
-  const k = Math.min(RISE_STEPS - 1, Math.floor(position));
-  return carryM * (carryShare[k]! + (position - k) * (carryShare[k + 1]! - carryShare[k]!));
+export function carryToRise(rise: RiseTable, carryM: number, riseM: number): number {
+  return carryM * readRise(rise, rise.carryShare, riseM / carryM);
 }
 
 /** Turn of the line to that landing, radians, positive away from the wind's side. */
-export function turnToRise({ topShare, turn }: RiseTable, carryM: number, riseM: number): number {
-  const steps = (riseM / carryM - LOWEST_RISE_SHARE) / (topShare - LOWEST_RISE_SHARE);
+export function turnToRise(rise: RiseTable, carryM: number, riseM: number): number {
+  return readRise(rise, rise.turn, riseM / carryM);
+}
+
+function readRise({ topShare }: RiseTable, values: Float64Array, riseShare: number): number {
+  const steps = (riseShare - LOWEST_RISE_SHARE) / (topShare - LOWEST_RISE_SHARE);
   const position = Math.min(RISE_STEPS, Math.max(0, steps * RISE_STEPS));
   const k = Math.min(RISE_STEPS - 1, Math.floor(position));
-  return turn[k]! + (position - k) * (turn[k + 1]! - turn[k]!);
+  return values[k]! + (position - k) * (values[k + 1]! - values[k]!);
 }
 
 /** Sideways place of a curving flight at `alongM`, metres, that is `curveM` to the side when it lands. */
@@ -270,7 +278,7 @@ export function curveAt(table: FlightTable, carryM: number, alongM: number, curv
 
 /** The still, level carry that a target `distanceM` away and `riseM` above asks for on the day, metres. */
 export function playsLike(table: FlightTable, distanceM: number, riseM: number, angle = 0): number {
-  const factor = Math.hypot(carryFactorAt(table, angle), driftShareAt(table, angle));
+  const factor = lineFactorAt(table, angle);
   const rises = table.rises[directionIndex(table, angle)]!;
   let still = distanceM / factor;
   for (let k = 0; k < 12; k++) {

@@ -8,7 +8,7 @@ import { greenOf } from '../course/hole-features.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import type { Course, Hole } from '../course/model.ts';
 import { isInside } from '../course/polygon.ts';
-import { fillRings, flatRing, type FlatRing, type RasterShape } from '../ground/polygon-fill.ts';
+import { fillRings, flatRings, type FlatRing, type RasterShape } from '../ground/polygon-fill.ts';
 import { type SlopeMark, slopesFromMarks } from './slope-field.ts';
 
 /** The arrows on the hole's own green, in the hole's frame. */
@@ -34,7 +34,7 @@ export function withPaintedSlopes(
   const marks = marksOnGreen(course, hole, frame);
   const green = marks.length === 0 ? undefined : greenOf(course, hole);
   if (green === undefined) return slopes;
-  const rings = green.rings.map((ring) => flatRing(ring, frame));
+  const rings = flatRings(green, frame);
   const window = windowAround(raster, rings[0]!);
   const field = slopesFromMarks(marks, window);
   if (field === null) return slopes;

@@ -3,7 +3,7 @@
 import { DEFAULT_LIP_M } from '../course/defaults.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import type { Course } from '../course/model.ts';
-import { type FlatRing, flatRing } from './polygon-fill.ts';
+import { type FlatRing, flatRings } from './polygon-fill.ts';
 
 export interface BunkerLip {
   /** In the hole's frame. */
@@ -30,14 +30,14 @@ const BESIDE_M = 1;
 export function bunkerLips(course: Pick<Course, 'areas'>, frame: LocalFrame): readonly BunkerLip[] {
   return course.areas
     .filter(({ kind }) => kind === 'bunker')
-    .map(({ rings, lipM }) => {
-      const flat = rings.map((ring) => flatRing(ring, frame));
+    .map((bunker) => {
+      const flat = flatRings(bunker, frame);
       const outer = flat[0] ?? new Float64Array();
       const xs = outer.filter((_, i) => i % 2 === 0);
       const ys = outer.filter((_, i) => i % 2 === 1);
       return {
         rings: flat,
-        heightM: lipM ?? DEFAULT_LIP_M,
+        heightM: bunker.lipM ?? DEFAULT_LIP_M,
         west: Math.min(...xs),
         east: Math.max(...xs),
         south: Math.min(...ys),

@@ -4,7 +4,7 @@ import type { Area, Course, Hole, LonLat } from '../course/model.ts';
 import type { LocalFrame } from '../course/local-frame.ts';
 import { isInside } from '../course/polygon.ts';
 import type { HoleGround } from './hole-ground.ts';
-import { fillRings, flatRing, type FlatRing } from './polygon-fill.ts';
+import { fillRings, flatRings, type FlatRing } from './polygon-fill.ts';
 
 /** A hole's line is looked at in so many pieces a leg. */
 const PIECES = 60;
@@ -13,7 +13,7 @@ const PIECES = 60;
 export function ownFairways(course: Course, hole: Hole, frame: LocalFrame): readonly (readonly FlatRing[])[] {
   return course.areas
     .filter((area) => isOwnFairway(course, hole.number, area))
-    .map((area) => area.rings.map((ring) => flatRing(ring, frame)));
+    .map((area) => flatRings(area, frame));
 }
 
 /** False for areas that are no fairway. */

@@ -1,7 +1,7 @@
 /** Fills polygons and discs into a raster by scan line: a cell belongs to a shape that covers its centre. */
 
 import type { LocalFrame } from '../course/local-frame.ts';
-import type { LonLat } from '../course/model.ts';
+import type { Area, LonLat } from '../course/model.ts';
 
 export interface RasterShape {
   readonly cellM: number;
@@ -14,8 +14,7 @@ export interface RasterShape {
 /** Ring of x, y pairs in metres; closed or not makes no difference. */
 export type FlatRing = Float64Array;
 
-/** A ring of the course in the hole's frame. */
-export function flatRing(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
+function flatRing(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
   const out = new Float64Array(ring.length * 2);
   ring.forEach((point, i) => {
     const { x, y } = frame.toSpot(point);
@@ -23,6 +22,11 @@ export function flatRing(ring: readonly LonLat[], frame: LocalFrame): FlatRing {
     out[2 * i + 1] = y;
   });
   return out;
+}
+
+/** An area's rings in the hole's frame. */
+export function flatRings({ rings }: Pick<Area, 'rings'>, frame: LocalFrame): FlatRing[] {
+  return rings.map((ring) => flatRing(ring, frame));
 }
 
 /** Calls `paint(index)` for each cell whose centre lies inside the rings (even-odd rule, so inner rings are holes). */

@@ -10,7 +10,7 @@ import { elevationRaster, slopeRaster } from './elevation.ts';
 import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
-import { fillDisc, fillRings, flatRing, type FlatRing, type RasterShape } from './polygon-fill.ts';
+import { fillDisc, fillRings, flatRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
 import { ownFairways } from './own-fairway.ts';
 import { kindOfCanopy, seasonalDensity, trunkRadiusM } from './tree-kinds.ts';
 import type { Trunk } from './trunks.ts';
@@ -33,7 +33,7 @@ export function rasteriseHole(
   const raster = windowAround(hole, frame, cellM);
   const cells = raster.columns * raster.rows;
   const lie = new Uint8Array(cells);
-  const flat = (area: Area): FlatRing[] => area.rings.map((ring) => flatRing(ring, frame));
+  const flat = (area: Area): FlatRing[] => flatRings(area, frame);
 
   const boundaries = course.areas.filter((area) => area.kind === 'boundary');
   const outside = new Uint8Array(cells);

@@ -27,7 +27,6 @@ export class BatchTrees {
   private readonly sight: SightBook;
   private lines: SightLines;
   private hitWood = false;
-  private isReadyForCurves = false;
 
   /** On a ground that has trees. */
   constructor(ground: HoleGround) {
@@ -39,13 +38,15 @@ export class BatchTrees {
   /** Makes ready for flights from there. */
   stand(x: number, y: number): void {
     this.lines = this.sight.from(x, y);
-    this.isReadyForCurves = false;
   }
 
   /** Is shot 0 stopped by half of the trees that its flight might get through? */
   isStopped(shots: BatchShots, law: ShotLaw, bearing: number, day: AimedShot): boolean {
     const sideAt = sideOfWay(law, shots.level[0]!);
-    if (sideAt !== null) return this.stopOnCurve(shots, 0, day, false, Math.LN2, sideAt) !== NOT_STOPPED;
+    if (sideAt !== null) {
+      this.standForCurves();
+      return this.stopOnCurve(shots, 0, day, false, Math.LN2, sideAt) !== NOT_STOPPED;
+    }
     const entry = this.lines.entry(rayOf(bearing), shots.carry[0]!);
     return countOf(entry) > 0 && this.stopOn(shots, entry, 0, day, false, Math.LN2) !== NOT_STOPPED;
   }
@@ -64,14 +65,15 @@ export class BatchTrees {
     const { lines, trees } = this;
     const { ux, uy, level, poor, stopped, endX, endY } = shots;
     // The walk keeps one start for all who use it.
-    trees.startAt(lines.x, lines.y, lines.startElevation);
+    if (law.curveShare === 0) trees.startAt(lines.x, lines.y, lines.startElevation);
+    else this.standForCurves();
     for (let i = from, k = 0; i < to; i++, k++) {
       if (stopped[k] !== 0) continue;
       const isPoor = poor[k] === 1;
       const depth = canopyDepth[i]!;
       let at: number;
       let sideM = 0;
-      const sideAt = law.curveShare === 0 ? null : sideOfWay(law, level[k]!);
+      const sideAt = sideOfWay(law, level[k]!);
       if (sideAt === null) {
         at = this.meetStraight(shots, k, bearing, day, isPoor, depth);
       } else {
@@ -100,6 +102,11 @@ export class BatchTrees {
     return countOf(entry) === 0 ? NOT_STOPPED : this.stopOn(shots, entry, k, day, isPoor, depth);
   }
 
+  private standForCurves(): void {
+    const { lines, trees } = this;
+    trees.stand(lines.x, lines.y, lines.startElevation);
+  }
+
   /** A curved flight leaves the rays: it is followed step by step. */
   private stopOnCurve(
     shots: BatchShots,
@@ -109,9 +116,7 @@ export class BatchTrees {
     depth: number,
     sideAt: (alongM: number) => number,
   ): number {
-    const { lines, trees } = this;
-    if (!this.isReadyForCurves) trees.stand(lines.x, lines.y, lines.startElevation);
-    this.isReadyForCurves = true;
+    const { trees } = this;
     const [dx, dy] = [shots.ux[k]!, shots.uy[k]!];
     const at = trees.stopOnCurve(dx, dy, shots.level[k]!, shots.carry[k]!, day, isPoor, depth, sideAt);
     this.hitWood = trees.hitWood;

@@ -31,7 +31,7 @@ export class LipStrike {
     this.lip = lip === undefined || lip.heightM === 0 ? null : lip;
     this.x = x;
     this.y = y;
-    this.edges.fill(NaN);
+    if (this.lip !== null) this.edges.fill(NaN);
   }
 
   /** Can a lip stop anything here? */

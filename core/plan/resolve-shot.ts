@@ -76,9 +76,10 @@ export class ShotResolver extends RasterReader {
   private stand(x: number, y: number): void {
     this.fromX = x;
     this.fromY = y;
-    if (this.elevation !== null) this.startElevation = this.elevation[this.cellAt(x, y)]!;
+    const cell = this.cellAt(x, y);
+    if (this.elevation !== null) this.startElevation = this.elevation[cell]!;
     this.trees?.stand(x, y, this.startElevation);
-    this.lip.stand(x, y, this.lie[this.cellAt(x, y)]!);
+    this.lip.stand(x, y, this.lie[cell]!);
     this.law = null;
   }
 

@@ -60,11 +60,11 @@ export class ShotBatch extends RasterReader {
   private stand(x: number, y: number): void {
     this.fromX = x;
     this.fromY = y;
-    if (this.elevation !== null) this.startElevation = this.elevation[this.cellAt(x, y)]!;
-    this.trees?.stand(x, y);
-    this.lip.stand(x, y, this.lie[this.cellAt(x, y)]!);
-    const { slopes } = this.ground;
     const cell = this.cellAt(x, y);
+    if (this.elevation !== null) this.startElevation = this.elevation[cell]!;
+    this.trees?.stand(x, y);
+    this.lip.stand(x, y, this.lie[cell]!);
+    const { slopes } = this.ground;
     // A teeing area is level.
     const hasSlope = slopes !== null && this.lie[cell] !== Lie.tee;
     this.slopeEast = hasSlope ? slopes[2 * cell]! : 0;

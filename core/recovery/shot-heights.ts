@@ -1,14 +1,7 @@
 /** A shot as recoveries see it: how high it is along its way, and how much that varies. */
 
 import type { Conditions } from '../conditions/conditions.ts';
-import {
-  carryFactorAt,
-  curveAt,
-  driftShareAt,
-  flightOf,
-  heightAt,
-  windAngle,
-} from '../flight/flight-table.ts';
+import { curveAt, flightOf, heightAt, lineFactorAt, windAngle } from '../flight/flight-table.ts';
 import type { ShotSpread } from '../player/model.ts';
 
 export interface RecoveryShot {
@@ -37,10 +30,7 @@ export function recoveryShot(spread: ShotSpread, conditions: Conditions, curveSh
   return {
     club: spread.club.name,
     swing: spread.swing,
-    carryM: (bearing) => {
-      const angle = windAngle(conditions, bearing);
-      return spread.carryMean * Math.hypot(carryFactorAt(table, angle), driftShareAt(table, angle));
-    },
+    carryM: (bearing) => spread.carryMean * lineFactorAt(table, windAngle(conditions, bearing)),
     carrySd: spread.carrySd,
     directionMean: spread.directionMean,
     directionSd: spread.directionSd,

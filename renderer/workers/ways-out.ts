@@ -167,27 +167,14 @@ export function* waysOut(
   for (const option of planFromSpot(prepared, field, spot, { strokesTaken, samples: SAMPLES }).options) {
     if (option.kind !== 'shot') continue;
     const choice = choiceOf(prepared, option);
-    const passage = treePassage(prepared, spot, choice);
-    const weight = evaluateChoice(prepared, field, spot, choice, { strokesTaken, samples: SAMPLES });
-    if (passage === null || weight === null) continue;
+    const passed = treePassage(prepared, spot, choice);
+    if (passed === null) continue;
+    const { spreadIndex, bearing, carryM } = choice;
+    const { club, swing, passage, gap, spreadDeg, throughChance: through } = passed;
+    const target = prepared.frame.toLonLat(landing(spot, bearing, carryM));
     ways.push({
-      ...{
-        spreadIndex: choice.spreadIndex,
-        club: passage.club,
-        swing: passage.swing,
-        bearing: choice.bearing,
-      },
-      ...{
-        carryM: choice.carryM,
-        target: prepared.frame.toLonLat(landing(spot, choice.bearing, choice.carryM)),
-      },
-      ...{
-        way: wayOf(choice.bearing - toHole),
-        passage: passage.passage,
-        gapDeg: passage.gap?.widthDeg ?? 0,
-      },
-      ...{ spreadDeg: passage.spreadDeg, throughChance: passage.throughChance },
-      meanStrokes: weight.meanStrokes,
+      ...{ spreadIndex, club, swing, bearing, carryM, target, way: wayOf(bearing - toHole), passage },
+      ...{ gapDeg: gap?.widthDeg ?? 0, spreadDeg, throughChance: through, meanStrokes: option.meanStrokes },
     });
   }
   return worthTelling(ways);
