@@ -35,6 +35,8 @@ export const bridgeMethods = [
   'saveExport',
   'readSettings',
   'writeSettings',
+  'keepPlan',
+  'keptPlan',
 ] as const satisfies readonly Method[];
 
 export type BridgeMethod = (typeof bridgeMethods)[number];

@@ -272,4 +272,11 @@ export interface Host {
   saveExport(suggestedName: string, bytes: ArrayBuffer): Promise<HostAnswer<{ readonly where: string }>>;
   readSettings(): Promise<HostAnswer<Settings>>;
   writeSettings(settings: Settings): Promise<HostAnswer<null>>;
+  /**
+   * Keeps a text for later in the program's own cache. `key` is a SHA-256 in hex over all that the text depends on. `isKept`
+   * is false where the disk did not take it, which nobody needs to be told. At most 256 KiB.
+   */
+  keepPlan(key: string, text: string): Promise<HostAnswer<{ readonly isKept: boolean }>>;
+  /** A kept text, whole as it was given; null where there is none (any more). */
+  keptPlan(key: string): Promise<HostAnswer<{ readonly text: string | null }>>;
 }

@@ -37,6 +37,8 @@ export const MOST_KEPT_DAYS = 24;
 export const LONGEST_DAY = 600;
 /** Settings with as many tile addresses, rounds and days as may be. */
 const LARGEST_SETTINGS_BYTES = 224 * 1024;
+/** Longest text that is kept as a hole's plan, in UTF-16 units; it is ASCII but for names. */
+export const LARGEST_KEPT_PLAN = 256 * 1024;
 /** Most bytes of an attachment that are read at once. */
 export const LARGEST_PART_BYTES = 16 * 1024 * 1024;
 /** Largest file that is taken out of the program. */
@@ -46,7 +48,8 @@ export const LARGEST_PICTURE_BYTES = 256 * 1024 * 1024;
 export const LARGEST_MAP_BYTES = 2 * 1024 * 1024 * 1024;
 
 const token = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{8,64}$/));
-const revision = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
+const sha256 = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/));
+const revision = sha256;
 const name = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME));
 const text = v.pipe(v.string(), v.maxLength(LARGEST_TEXT_BYTES));
 export const fileKindSchema = v.picklist(['course', 'player', 'round']);
@@ -152,6 +155,11 @@ export const requestSchemas = {
   }),
   readSettings: nothing,
   writeSettings: v.strictObject({ settings: settingsSchema }),
+  keepPlan: v.strictObject({
+    key: sha256,
+    text: v.pipe(v.string(), v.minLength(1), v.maxLength(LARGEST_KEPT_PLAN)),
+  }),
+  keptPlan: v.strictObject({ key: sha256 }),
 } as const;
 
 export type Method = keyof typeof requestSchemas;
@@ -169,6 +177,9 @@ export function largestRequestBytes(method: Method): number {
       return LARGEST_EXPORT_BYTES + LARGEST_SMALL_REQUEST_BYTES;
     case 'writeSettings':
       return LARGEST_SETTINGS_BYTES;
+    case 'keepPlan':
+      // JSON of JSON: every quotation mark is written with a stroke before it
+      return 2 * LARGEST_KEPT_PLAN + LARGEST_SMALL_REQUEST_BYTES;
     default:
       return LARGEST_SMALL_REQUEST_BYTES;
   }
@@ -269,6 +280,8 @@ export const valueSchemas = {
   saveExport: v.object({ where: v.string() }),
   readSettings: settingsSchema satisfies v.GenericSchema<unknown, Settings>,
   writeSettings: v.null(),
+  keepPlan: v.object({ isKept: v.boolean() }),
+  keptPlan: v.object({ text: v.nullable(v.pipe(v.string(), v.maxLength(LARGEST_KEPT_PLAN))) }),
 } as const;
 
 export type Value<M extends Method> = v.InferOutput<(typeof valueSchemas)[M]>;

@@ -1,9 +1,11 @@
 /** Runs the program in the browser until its last window is closed or Ctrl+C is pressed. */
 
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { errorCode } from '../files/answer.ts';
 import { readsInCore } from '../files/core-check.ts';
 import { demoSettings } from '../files/demo.ts';
+import { keptPlans, PLANS_FOLDER } from '../files/kept-plans.ts';
 import { settingsFolder, standardWorkspace } from '../files/places.ts';
 import { firstSettings, passingSettings, type SettingsStore, settingsStore } from '../files/settings.ts';
 import { openFileStore } from '../files/store.ts';
@@ -48,6 +50,8 @@ export async function runLoopback(
     settings,
     assets,
     version,
+    // The demo's too: a plan is told by what it was made from, so none meets another's.
+    plans: keptPlans(join(settingsFolder(), PLANS_FOLDER)),
     port: wanted.port,
   }).catch((error: unknown) => errorCode(error));
   if (typeof server === 'string') {

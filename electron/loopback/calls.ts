@@ -6,6 +6,7 @@ import { good } from '../files/answer.ts';
 import type { Attachments } from '../files/attachments.ts';
 import type { Editing } from '../files/editing.ts';
 import type { SettingsStore } from '../files/settings.ts';
+import type { KeptPlans } from '../files/kept-plans.ts';
 import type { FileStore } from '../files/store.ts';
 import type { TileSets } from '../files/tile-sets.ts';
 
@@ -31,11 +32,12 @@ export interface CallParts {
   readonly editing: Editing;
   readonly attachments: Attachments;
   readonly tileSets: TileSets;
+  readonly plans: KeptPlans;
   readonly version: string;
 }
 
 export function loopbackCalls(parts: CallParts): Calls {
-  const { store, settings, editing, attachments, tileSets, version } = parts;
+  const { store, settings, editing, attachments, tileSets, plans, version } = parts;
   return {
     info: () =>
       Promise.resolve(good({ shell: 'loopback' as const, version, workspaceName: store.workspaceName })),
@@ -55,5 +57,7 @@ export function loopbackCalls(parts: CallParts): Calls {
     tileSetInfo: ({ attachment }) => tileSets.info(attachment),
     readSettings: () => settings.read(),
     writeSettings: ({ settings: wanted }) => settings.write(wanted),
+    keepPlan: ({ key, text }) => plans.keep(key, text),
+    keptPlan: ({ key }) => plans.kept(key),
   };
 }

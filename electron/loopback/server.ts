@@ -13,6 +13,7 @@ import { good, refused } from '../files/answer.ts';
 import { openAttachments } from '../files/attachments.ts';
 import { type Editing, openEditing } from '../files/editing.ts';
 import { openExports } from '../files/exports.ts';
+import { type KeptPlans, noKeptPlans } from '../files/kept-plans.ts';
 import type { SettingsStore } from '../files/settings.ts';
 import type { FileStore } from '../files/store.ts';
 import { openTileSets } from '../files/tile-sets.ts';
@@ -43,6 +44,8 @@ export interface LoopbackParts {
   readonly waitMs?: number;
   readonly keys?: Keys;
   readonly editing?: Editing;
+  /** Nothing is kept where absent. */
+  readonly plans?: KeptPlans;
 }
 
 export interface Loopback {
@@ -76,6 +79,8 @@ const methodAt = new Map<string, LoopbackMethod>([
   ['tileSetInfo', 'tileSetInfo'],
   ['readSettings', 'readSettings'],
   ['writeSettings', 'writeSettings'],
+  ['keepPlan', 'keepPlan'],
+  ['keptPlan', 'keptPlan'],
 ]);
 
 /** The number by which a window calls itself, in the query of its event stream or its asking. */
@@ -91,7 +96,8 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
   const attachments = openAttachments(store);
   const tileSets = openTileSets(attachments);
   const exports = openExports(store);
-  const calls = loopbackCalls({ store, settings, editing, attachments, tileSets, version });
+  const plans = parts.plans ?? noKeptPlans;
+  const calls = loopbackCalls({ store, settings, editing, attachments, tileSets, plans, version });
   const log = changeLog();
   const streams = eventStreams(log);
   const presence = watchPresence(parts.waitMs);

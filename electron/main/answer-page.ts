@@ -5,6 +5,7 @@ import type { HostAnswer } from '../contract/host.ts';
 import { good, refused } from '../files/answer.ts';
 import type { Attachments } from '../files/attachments.ts';
 import type { Editing } from '../files/editing.ts';
+import type { KeptPlans } from '../files/kept-plans.ts';
 import type { SettingsStore } from '../files/settings.ts';
 import type { FileStore } from '../files/store.ts';
 import type { TileSets } from '../files/tile-sets.ts';
@@ -20,6 +21,7 @@ export interface AnswerParts {
   readonly editing: Editing;
   readonly attachments: Attachments;
   readonly tileSets: TileSets;
+  readonly plans: KeptPlans;
   readonly version: string;
   /** The window at this moment, null where it is closed. */
   readonly window: () => BrowserWindow | null;
@@ -28,7 +30,7 @@ export interface AnswerParts {
 }
 
 export function answerPage(parts: AnswerParts): void {
-  const { store, settings, editing, attachments, tileSets, version } = parts;
+  const { store, settings, editing, attachments, tileSets, plans, version } = parts;
   const copies: Copies = new Map();
   const mainFrame: MainFrame = () => parts.window()?.webContents.mainFrame ?? null;
   const inWindow = <T>(work: (window: BrowserWindow) => Promise<HostAnswer<T>>): Promise<HostAnswer<T>> => {
@@ -84,4 +86,6 @@ export function answerPage(parts: AnswerParts): void {
   );
   handle('readSettings', mainFrame, () => settings.read());
   handle('writeSettings', mainFrame, ({ settings: wanted }) => settings.write(wanted));
+  handle('keepPlan', mainFrame, ({ key, text }) => plans.keep(key, text));
+  handle('keptPlan', mainFrame, ({ key }) => plans.kept(key));
 }

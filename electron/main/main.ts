@@ -10,6 +10,7 @@ import { openAttachments } from '../files/attachments.ts';
 import { readsInCore } from '../files/core-check.ts';
 import { demoSettings } from '../files/demo.ts';
 import { type Editing, openEditing } from '../files/editing.ts';
+import { keptPlans, PLANS_FOLDER } from '../files/kept-plans.ts';
 import { WORKSPACE_NAME } from '../files/places.ts';
 import { firstSettings, passingSettings, settingsStore, type SettingsStore } from '../files/settings.ts';
 import { type FileStore, openFileStore } from '../files/store.ts';
@@ -143,6 +144,7 @@ async function begin(): Promise<void> {
     editing,
     attachments,
     tileSets: openTileSets(attachments),
+    plans: keptPlans(join(app.getPath('userData'), PLANS_FOLDER)),
     version,
     window: () => window,
     exportFolder: app.getPath('documents'),

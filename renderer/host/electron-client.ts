@@ -109,5 +109,7 @@ export function electronHost(
     saveExport: (suggestedName, bytes) => call('saveExport', { suggestedName, bytes }),
     readSettings: () => call('readSettings', {}),
     writeSettings: (settings) => call('writeSettings', { settings: { ...settings } }),
+    keepPlan: (key, text) => call('keepPlan', { key, text }),
+    keptPlan: (key) => call('keptPlan', { key }),
   };
 }

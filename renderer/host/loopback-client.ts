@@ -138,6 +138,8 @@ export function loopbackHost(
     saveExport: bytes.saveExport,
     readSettings: () => call('readSettings', {}),
     writeSettings: (settings) => call('writeSettings', { settings: { ...settings } }),
+    keepPlan: (key, text) => call('keepPlan', { key, text }),
+    keptPlan: (key) => call('keptPlan', { key }),
     close: () => {
       following.stop();
     },

@@ -30,6 +30,7 @@ answerPage({
   editing: part,
   attachments: part,
   tileSets: part,
+  plans: part,
   version: '1',
   exportFolder: '/',
   window: () => ({ webContents: { mainFrame: page } }),

@@ -284,6 +284,9 @@ describe('a call’s body', () => {
         { settings: { units: 'furlongs', theme: 'dark', lastCourse: null, lastPlayer: null } },
       ],
       ['api/openCopy', { token: 'abcdefgh', keptAt: 1.5 }],
+      ['api/keptPlan', { key: '../settings.json' }],
+      ['api/keepPlan', { key: 'A'.repeat(64), text: 'x' }],
+      ['api/keepPlan', { key: 'a'.repeat(64), text: 'x'.repeat(262_145) }],
     ] as const) {
       const reply = await post(path, body);
       expect([JSON.stringify(body), JSON.parse(reply.body)]).toMatchObject([

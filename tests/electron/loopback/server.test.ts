@@ -1,10 +1,11 @@
 import { get } from 'node:http';
-import { readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { FileChange, Host } from '../../../electron/contract/host.ts';
+import { keptPlans } from '../../../electron/files/kept-plans.ts';
 import { MOST_STREAMS } from '../../../electron/loopback/event-streams.ts';
-import { courseText, failureOf, sha256, valueOf } from '../files/workspace.ts';
+import { courseText, failureOf, sha256, temporaryFolder, valueOf } from '../files/workspace.ts';
 import { type Asking, startAsking } from './asking.ts';
 import { clientOf } from './client.ts';
 
@@ -41,7 +42,8 @@ function listen(
 
 describe('the host over loopback', () => {
   it('serves every method to the page’s client', async () => {
-    const asking = await startAsking();
+    const plansFolder = join(await temporaryFolder(), 'plans');
+    const asking = await startAsking({ plans: keptPlans(plansFolder) });
     const { host } = clientOf(asking);
     expect(valueOf(await host.info())).toMatchObject({ shell: 'loopback', version: '1.2.3' });
 
@@ -69,6 +71,12 @@ describe('the host over loopback', () => {
     valueOf(await host.writeSettings(settings));
     expect(valueOf(await host.readSettings())).toEqual({ ...settings, tileSources: [] });
     expect(failureOf(await host.open('unknown-token'))).toBe('not-found');
+
+    const key = sha256('plan');
+    expect(valueOf(await host.keptPlan(key))).toEqual({ text: null });
+    expect(valueOf(await host.keepPlan(key, '{"a":"“b”"}'))).toEqual({ isKept: true });
+    expect(valueOf(await host.keptPlan(key))).toEqual({ text: '{"a":"“b”"}' });
+    expect(await readdir(plansFolder)).toEqual([key]);
   });
 
   it('takes in a file that the person picks, and says no to others', async () => {

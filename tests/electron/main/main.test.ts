@@ -158,6 +158,10 @@ describe('the main process', () => {
     expect(settings.lastCourse).toBe(course?.token);
     await ask('writeSettings', { settings });
     expect(existsSync(join(documents, 'userData', 'settings.json'))).toBe(false);
+    // its plans are: they say what they were made from
+    const key = 'ab'.repeat(32);
+    await ask('keepPlan', { key, text: '{}' });
+    expect(existsSync(join(documents, 'userData', 'kept-plans', key))).toBe(true);
   });
 
   it('tells the page of changes on disk', async () => {

@@ -13,6 +13,7 @@ import {
 import type { Host } from '../../../electron/contract/host.ts';
 import { openAttachments } from '../../../electron/files/attachments.ts';
 import { type Editing, openEditing } from '../../../electron/files/editing.ts';
+import { keptPlans } from '../../../electron/files/kept-plans.ts';
 import { settingsStore } from '../../../electron/files/settings.ts';
 import { openTileSets } from '../../../electron/files/tile-sets.ts';
 import { electronHost } from '../../../renderer/host/electron-client.ts';
@@ -63,6 +64,7 @@ function bridge(): Bridge {
 }
 
 let workspace: string;
+let plansFolder: string;
 let editing: Editing;
 let token: string;
 
@@ -80,6 +82,7 @@ beforeEach(async () => {
   placed = { canceled: true, filePath: '' };
   onProgress = () => undefined;
   workspace = await temporaryFolder();
+  plansFolder = join(await temporaryFolder(), 'kept-plans');
   await writeFile(join(workspace, 'a.geojson'), courseText(1));
   const store = await storeIn(workspace);
   token = valueOf(await store.list())[0]!.token;
@@ -102,6 +105,7 @@ beforeEach(async () => {
     editing,
     attachments,
     tileSets: openTileSets(attachments),
+    plans: keptPlans(plansFolder),
     version: '1.2.3',
     window: () => window,
     exportFolder: workspace,
@@ -154,6 +158,30 @@ describe('editing in the window', () => {
     await vi.waitFor(async () =>
       expect((await readdir(join(workspace, '.holewright-locks'))).length).toBe(0),
     );
+  });
+});
+
+describe('plans kept for the next start', () => {
+  const key = 'a1'.repeat(32);
+
+  it('come back as they were given, to a page loaded anew too, and lie in a folder of their own', async () => {
+    const text = JSON.stringify({ club: '5-wood “old”' });
+    expect(valueOf(await load().host.keptPlan(key))).toEqual({ text: null });
+    expect(valueOf(await load().host.keepPlan(key, text))).toEqual({ isKept: true });
+    expect(valueOf(await load().host.keptPlan(key))).toEqual({ text });
+    expect(await readdir(plansFolder)).toEqual([key]);
+    expect(await readdir(workspace)).toEqual(['a.geojson']);
+  });
+
+  it('take nothing but a hash for a name, and no text beyond 256 KiB', async () => {
+    const { host } = load();
+    for (const name of ['', '../settings', key.slice(1), `${key}0`, key.toUpperCase(), `${key.slice(1)}/`]) {
+      expect(failureOf(await host.keepPlan(name, 'x'))).toBe('bad-request');
+      expect(failureOf(await host.keptPlan(name))).toBe('bad-request');
+    }
+    expect(failureOf(await host.keepPlan(key, 'x'.repeat(256 * 1024 + 1)))).toBe('bad-request');
+    expect(valueOf(await host.keepPlan(key, '"'.repeat(256 * 1024)))).toEqual({ isKept: true });
+    expect(failureOf(await host.keepPlan(key, 'x'.repeat(1024 * 1024)))).toBe('too-large');
   });
 });
 
