@@ -38,8 +38,7 @@ export function told(pick: (words: Words) => unknown, values: Told['values'] = {
 
 /** The message in a language. */
 export function tell({ entry, values }: Told, words: Words): string {
-  let found: unknown = words;
-  for (const name of entry) found = (found as Readonly<Record<string, unknown>> | undefined)?.[name];
+  const found = entryOf(entry, words);
   if (typeof found === 'string') return found;
   if (typeof found !== 'function') throw new Error(`The catalogue has no entry ${entry.join('.')}.`);
   const texts = Object.entries(values).map(([name, value]): [string, string | number] => [
@@ -47,6 +46,23 @@ export function tell({ entry, values }: Told, words: Words): string {
     typeof value === 'object' ? tell(value, words) : value,
   ]);
   return (found as (values: Readonly<Record<string, string | number>>) => string)(Object.fromEntries(texts));
+}
+
+function entryOf(entry: readonly string[], words: Words): unknown {
+  let found: unknown = words;
+  for (const name of entry) {
+    if (typeof found !== 'object' || found === null || !Object.hasOwn(found, name)) return undefined;
+    found = (found as Readonly<Record<string, unknown>>)[name];
+  }
+  return found;
+}
+
+/** As `tell`, for a message from outside: null where the catalogue does not have it. */
+export function tellKnown(message: Told, words: Words): string | null {
+  const isKnown = ({ entry, values }: Told): boolean =>
+    ['string', 'function'].includes(typeof entryOf(entry, words)) &&
+    Object.values(values).every((value) => typeof value !== 'object' || isKnown(value));
+  return isKnown(message) ? tell(message, words) : null;
 }
 
 /** What a thing is called in the language of the window, where the catalogue has it. */

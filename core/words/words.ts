@@ -7,15 +7,12 @@ import { english } from './english/english.ts';
 import { german } from './german/german.ts';
 import type { Language } from './language.ts';
 
+export { capital } from './capital.ts';
+
 export type Words = Omit<typeof english, 'language'> & { readonly language: Language };
 
 const ALL: Readonly<Record<Language, Words>> = { en: english, de: german };
 
 export function wordsIn(language: Language): Words {
   return ALL[language];
-}
-
-/** The first letter large, for a text that may also stand within a sentence. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

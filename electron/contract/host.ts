@@ -3,6 +3,13 @@
  * preload, and the loopback server. Free of core: files are text here, their meaning is the page's business.
  */
 
+/** Where a file went. */
+export interface Written {
+  /** For people; in English where it is more than a path. */
+  readonly where: string;
+  readonly told?: ToldMessage;
+}
+
 /** A file the host knows, held by the page as an opaque token; the page never sees or builds paths. */
 export interface FileEntry {
   readonly token: string;
@@ -44,12 +51,20 @@ export type HostFailure =
   | 'cancelled'
   | 'unknown';
 
+/** A message as an entry of the catalogue of words with its values: the window tells it in its own language. */
+export interface ToldMessage {
+  readonly entry: readonly string[];
+  readonly values: Readonly<Record<string, string | number | ToldMessage>>;
+}
+
 export type HostAnswer<T> =
   | { readonly ok: true; readonly value: T }
   | {
       readonly ok: false;
       readonly failure: HostFailure;
+      /** In English, for logs and commands, and where the window does not know the entry. */
       readonly message: string;
+      readonly told?: ToldMessage;
       /** With `changed-on-disk`: the revision that is there now. */
       readonly revisionOnDisk?: string;
     };
@@ -263,13 +278,13 @@ export interface Host {
   /** Called for each change on disk of a listed file until the returned function is called. */
   watch(listener: (change: FileChange) => void): () => void;
   /** Prints the page as it stands to PDF where the host can; elsewhere opens the browser's own print dialog. */
-  exportPdf(suggestedName: string): Promise<HostAnswer<{ readonly where: string }>>;
+  exportPdf(suggestedName: string): Promise<HostAnswer<Written>>;
   print(): Promise<HostAnswer<null>>;
   /**
    * Writes a file that the person takes out: where they say, or into the workspace's own folder for it. The name
    * ends in `.geojson`, `.json`, `.csv`, `.svg` or `.png`; at most 64 MiB. `where` is for the person to read.
    */
-  saveExport(suggestedName: string, bytes: ArrayBuffer): Promise<HostAnswer<{ readonly where: string }>>;
+  saveExport(suggestedName: string, bytes: ArrayBuffer): Promise<HostAnswer<Written>>;
   readSettings(): Promise<HostAnswer<Settings>>;
   writeSettings(settings: Settings): Promise<HostAnswer<null>>;
   /**

@@ -17,6 +17,8 @@ import type {
   Settings,
   Tile,
   TileSetInfo,
+  ToldMessage,
+  Written,
 } from './host.ts';
 import { exportEnding } from './export-name.ts';
 import { MOST_TILE_SOURCES, tileSourceSchema } from './tile-source.ts';
@@ -246,6 +248,29 @@ const tileSetInfo = v.object({
   bounds: v.nullable(v.pipe(v.tuple([v.number(), v.number(), v.number(), v.number()]), v.readonly())),
 }) satisfies v.GenericSchema<unknown, TileSetInfo>;
 
+type ToldValue = ToldMessage['values'][string];
+
+const plainValue = v.union([v.string(), v.number()]);
+const toldWith = (value: v.GenericSchema<unknown, ToldValue>): v.GenericSchema<unknown, ToldMessage> =>
+  v.object({
+    entry: v.pipe(v.array(v.pipe(v.string(), v.maxLength(40))), v.minLength(1), v.maxLength(8)),
+    values: v.record(v.string(), value),
+  });
+
+/** A message of the catalogue: its values may be messages themselves, so deep and no deeper. */
+const DEEPEST_MESSAGE = 6;
+const toldSchema = toldWith(
+  Array.from({ length: DEEPEST_MESSAGE - 1 }).reduce<v.GenericSchema<unknown, ToldValue>>(
+    (value) => v.union([plainValue, toldWith(value)]),
+    plainValue,
+  ),
+);
+
+const written = v.object({
+  where: v.string(),
+  told: v.exactOptional(toldSchema),
+}) satisfies v.GenericSchema<unknown, Written>;
+
 /** The value of a good answer, by method. */
 export const valueSchemas = {
   info: v.object({
@@ -275,9 +300,9 @@ export const valueSchemas = {
   readAttachment: bytes,
   tileSetInfo,
   readTile: tile,
-  exportPdf: v.object({ where: v.string() }),
+  exportPdf: written,
   print: v.null(),
-  saveExport: v.object({ where: v.string() }),
+  saveExport: written,
   readSettings: settingsSchema satisfies v.GenericSchema<unknown, Settings>,
   writeSettings: v.null(),
   keepPlan: v.object({ isKept: v.boolean() }),
@@ -307,6 +332,7 @@ const refusal = v.object({
   ok: v.literal(false),
   failure: v.picklist(failures),
   message: v.string(),
+  told: v.exactOptional(toldSchema),
   revisionOnDisk: v.exactOptional(revision),
 });
 
@@ -336,10 +362,15 @@ export function readRequest<M extends Method>(method: M, request: unknown): Host
   const read = v.safeParse(requestSchemas[method], Array.isArray(request) ? null : request);
   if (read.success) return { ok: true, value: read.output };
   const where = v.getDotPath(read.issues[0]);
+  const at = where === null ? '' : ` at "${where}"`;
   return {
     ok: false,
     failure: 'bad-request',
-    message: `The request "${method}" is not as it should be${where === null ? '' : ` at "${where}"`}. Nothing was done; reload the window and try again.`,
+    message: `The request "${method}" is not as it should be${at}. Nothing was done; reload the window and try again.`,
+    told:
+      where === null
+        ? { entry: ['refusals', 'request', 'malformed'], values: { method } }
+        : { entry: ['refusals', 'request', 'malformedAt'], values: { method, where } },
   };
 }
 
@@ -356,5 +387,6 @@ export function readAnswer<M extends Method>(method: M, answer: unknown): HostAn
     ok: false,
     failure: 'unknown',
     message: `The program gave an answer to "${method}" that this page does not understand. Close every Holewright window and start it again.`,
+    told: { entry: ['refusals', 'request', 'answer'], values: { method } },
   };
 }

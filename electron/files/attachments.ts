@@ -5,6 +5,7 @@
 
 import { createHash } from 'node:crypto';
 import { dirname, join } from 'node:path';
+import { told } from '../../core/words/told.ts';
 import type { Attachment, Following, HostAnswer } from '../contract/host.ts';
 import { errorCode, good, reasonOf, type Refusal, refused } from './answer.ts';
 import {
@@ -89,7 +90,7 @@ export function openAttachments(
     if (!found.ok || found.value.entry.kind === 'course') return found;
     return refused(
       'unfit',
-      `${found.value.entry.name} is no course. Pictures and map files belong to a course.`,
+      told(({ refusals }) => refusals.attachments.noCourse, { name: found.value.entry.name }),
     );
   };
 
@@ -107,11 +108,14 @@ export function openAttachments(
         if (found !== undefined) return good(found);
       }
     } catch (error) {
-      return store.refuse(error, 'reading the pictures and map files of your courses');
+      return store.refuse(
+        error,
+        told(({ refusals }) => refusals.doing.readingAllAttachments),
+      );
     }
     return refused(
       'not-found',
-      'That picture or map file is no longer beside its course. Put it back, or attach it again.',
+      told(({ refusals }) => refusals.attachments.gone),
     );
   };
 
@@ -151,7 +155,13 @@ export function openAttachments(
       await disk.removeEmptyFolder(folder).catch(() => undefined);
       return (
         refusedCopy(error, source.name) ??
-        store.refuse(error, `copying ${shown(source.name)} beside ${course.entry.name}`)
+        store.refuse(
+          error,
+          told(({ refusals }) => refusals.doing.copyingBeside, {
+            name: shown(source.name),
+            course: course.entry.name,
+          }),
+        )
       );
     }
   };
@@ -178,7 +188,10 @@ export function openAttachments(
       try {
         return good((await allOf(course.value)).map(({ attachment }) => attachment));
       } catch (error) {
-        return store.refuse(error, `reading the pictures and map files of ${course.value.entry.name}`);
+        return store.refuse(
+          error,
+          told(({ refusals }) => refusals.doing.readingAttachments, { name: course.value.entry.name }),
+        );
       }
     },
     take: async (token, source, following = {}) => {
@@ -188,7 +201,7 @@ export function openAttachments(
       if (readOnly) {
         return refused(
           'read-only',
-          `${name} is one of the demo files and stays as it is. Save it as a file of your own, then attach to that.`,
+          told(({ refusals }) => refusals.attachments.isDemo, { name }),
         );
       }
       return take(course.value, source, following);
@@ -200,7 +213,10 @@ export function openAttachments(
       try {
         return good(await disk.readPart(found.value.path, offset, length));
       } catch (error) {
-        return store.refuse(error, `reading ${found.value.attachment.name}`);
+        return store.refuse(
+          error,
+          told(({ refusals }) => refusals.doing.reading, { name: found.value.attachment.name }),
+        );
       }
     },
   };
@@ -272,24 +288,24 @@ function shown(name: string): string {
   return safeNameEnding('', name, 'the file');
 }
 
-function refusedCopy(error: unknown, name: string): Refusal | null {
-  const file = shown(name);
+function refusedCopy(error: unknown, source: string): Refusal | null {
+  const file = { name: shown(source) };
   switch (errorCode(error)) {
     case 'EUNFIT':
       return refused(
         'unfit',
-        `${file} is no picture (PNG, JPEG, WebP), GeoTIFF, PMTiles or MBTiles file, so it was not copied. Export it as one of these and try again.`,
+        told(({ refusals }) => refusals.attachments.unfit, file),
       );
     case 'EVAST':
       return refused(
         'too-large',
-        `${file} is too large to attach: pictures may have 256 MiB, map files 2 GiB. Nothing was copied; cut it down and try again.`,
+        told(({ refusals }) => refusals.attachments.tooLarge, file),
       );
     case 'ENOSPC':
     case 'EDQUOT':
       return refused(
         'disk-full',
-        `There is too little room on the disk for ${file}. Nothing was copied; make room and try again.`,
+        told(({ refusals }) => refusals.attachments.noRoom, file),
       );
     case 'ECUT':
     case 'ETOOLARGE':
@@ -297,10 +313,13 @@ function refusedCopy(error: unknown, name: string): Refusal | null {
     case 'ECONNRESET':
       return refused(
         'unknown',
-        `${file} changed or broke off while it was copied, so nothing was kept. Try again.`,
+        told(({ refusals }) => refusals.attachments.brokeOff, file),
       );
     case 'ESTOPPED':
-      return refused('cancelled', `Copying ${file} was stopped. Nothing was kept.`);
+      return refused(
+        'cancelled',
+        told(({ refusals }) => refusals.attachments.stopped, file),
+      );
     default:
       return null;
   }

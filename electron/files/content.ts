@@ -4,12 +4,13 @@
  */
 
 import { createHash } from 'node:crypto';
+import { told, type Told } from '../../core/words/told.ts';
 import type { FileKind, HostAnswer } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
 import { good, refused } from './answer.ts';
 
-/** Says in words why a text is no file of this kind, null where it is one. */
-export type ContentCheck = (kind: FileKind, text: string) => string | null;
+/** Says why a text is no file of this kind, null where it is one. */
+export type ContentCheck = (kind: FileKind, text: string) => Told | null;
 
 /** SHA-256 of the bytes, hex. */
 export function revisionOf(bytes: Uint8Array): string {
@@ -20,7 +21,7 @@ export function revisionOf(bytes: Uint8Array): string {
 export function textOf(bytes: Uint8Array, name: string): HostAnswer<string> {
   const notText = refused(
     'not-text',
-    `${name} is not UTF-8 text. It may be damaged or of another kind: export it again as GeoJSON or JSON, or take a copy from the .holewright-backups folder beside it.`,
+    told(({ refusals }) => refusals.content.notText, { name }),
   );
   if (bytes.includes(0)) return notText;
   try {
@@ -36,13 +37,13 @@ export function bytesOf(text: string, name: string): HostAnswer<Uint8Array> {
   if (text.length > LARGEST_TEXT_BYTES || Buffer.byteLength(text) > LARGEST_TEXT_BYTES) {
     return refused(
       'too-large',
-      `${name} would be larger than 64 MiB. Nothing was written; cut it down and save again.`,
+      told(({ refusals }) => refusals.content.wouldBeTooLarge, { name }),
     );
   }
   if (text.includes('\u0000') || /\p{Surrogate}/u.test(text)) {
     return refused(
       'not-text',
-      `${name} holds characters that no text file can keep (a zero or half a character). Nothing was written; remove them and save again.`,
+      told(({ refusals }) => refusals.content.oddCharacters, { name }),
     );
   }
   return good(Buffer.from(text, 'utf8'));
@@ -54,12 +55,15 @@ export const readsAsItsKind: ContentCheck = (kind, text) => {
   try {
     value = JSON.parse(text);
   } catch (error) {
-    return `it is not complete JSON (${error instanceof Error ? error.message : 'cut off'})`;
+    const reason = error instanceof Error ? error.message : told(({ refusals }) => refusals.content.cutOff);
+    return told(({ refusals }) => refusals.content.incomplete, { reason });
   }
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return 'it is not a JSON object';
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    return told(({ refusals }) => refusals.content.noObject);
   if (kind !== 'course') return null;
   if (!('type' in value) || value.type !== 'FeatureCollection')
-    return 'it is not a GeoJSON FeatureCollection';
-  if (!('features' in value) || !Array.isArray(value.features)) return 'its list of features is missing';
+    return told(({ refusals }) => refusals.content.noCollection);
+  if (!('features' in value) || !Array.isArray(value.features))
+    return told(({ refusals }) => refusals.content.noFeatures);
   return null;
 };

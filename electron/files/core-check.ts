@@ -3,6 +3,7 @@
 import { parseCourseDocumentText } from '../../core/course/parse.ts';
 import { parsePlayerDocumentText } from '../../core/player/parse.ts';
 import type { Fault } from '../../core/result.ts';
+import { told, type Told } from '../../core/words/told.ts';
 import { type ContentCheck, readsAsItsKind } from './content.ts';
 
 export const readsInCore: ContentCheck = (kind, text) => {
@@ -21,9 +22,12 @@ export const readsInCore: ContentCheck = (kind, text) => {
   }
 };
 
-function inWords(faults: readonly Fault[]): string {
+function inWords(faults: readonly Fault[]): Told {
   const [first, ...more] = faults;
-  if (first === undefined) return 'it cannot be read';
-  const others = more.length === 0 ? '' : ` (and ${more.length} more)`;
-  return `${first.where}: ${first.message.replace(/\.$/u, '')}${others}`;
+  if (first === undefined) return told(({ refusals }) => refusals.content.unreadable);
+  return told(({ refusals }) => refusals.content.fault, {
+    where: first.told?.where ?? first.where,
+    message: first.told?.message ?? first.message,
+    more: more.length,
+  });
 }

@@ -6,6 +6,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { hostname } from 'node:os';
+import { told, type Told } from '../../core/words/told.ts';
 import type {
   Claim,
   ClaimHolder,
@@ -150,7 +151,7 @@ export function openEditing(parts: EditingParts): Editing {
     if (readOnly) {
       return refused(
         'read-only',
-        `${name} is one of the demo files and stays as it is. Save your work as a file of your own.`,
+        told(({ refusals }) => refusals.isDemo, { name }),
       );
     }
     const since = clock.now();
@@ -161,7 +162,10 @@ export function openEditing(parts: EditingParts): Editing {
       const other = await lock.take();
       if (other !== null) return good(heldElsewhere(other));
     } catch (error) {
-      return store.refuse(error, `opening ${name} for editing`);
+      return store.refuse(
+        error,
+        told(({ refusals }) => refusals.doing.openingToEdit, { name }),
+      );
     }
     // A sitting that lost its claim goes on with its journal under the new one.
     const sitting = mine?.sitting ?? sittingAt(store.disk, store.workspace, name, clock.now);
@@ -191,7 +195,10 @@ export function openEditing(parts: EditingParts): Editing {
       if (request.journalUpTo !== undefined)
         await held.sitting.mark(revisionOf(bytes.value), request.journalUpTo);
     } catch (error) {
-      return store.refuse(error, `saving ${name}`);
+      return store.refuse(
+        error,
+        told(({ refusals }) => refusals.doing.saving, { name }),
+      );
     }
     return store.save(request, () => stillHolds(held));
   };
@@ -199,7 +206,7 @@ export function openEditing(parts: EditingParts): Editing {
   const withHeld = async <T>(
     window: string,
     token: string,
-    doing: (name: string) => string,
+    doing: (name: string) => Told,
     work: (held: Held) => Promise<HostAnswer<T>>,
     mayBeLost = false,
   ): Promise<HostAnswer<T>> => {
@@ -213,7 +220,7 @@ export function openEditing(parts: EditingParts): Editing {
       if (errorCode(error) === 'ETOOLARGE') {
         return refused(
           'too-large',
-          `The journal of ${name} has no more room (256 MiB), so this change is not in it. Save ${name}: that makes room.`,
+          told(({ refusals }) => refusals.journalFull, { name }),
         );
       }
       return store.refuse(error, doing(name));
@@ -234,7 +241,7 @@ export function openEditing(parts: EditingParts): Editing {
         withHeld(
           window,
           token,
-          (name) => `writing the journal of ${name}`,
+          (name) => told(({ refusals }) => refusals.doing.writingJournal, { name }),
           async ({ sitting }) =>
             good({ journal: sitting.session, number: await sitting.append(baseRevision, text) }),
           true,
@@ -245,7 +252,7 @@ export function openEditing(parts: EditingParts): Editing {
         withHeld(
           window,
           token,
-          (name) => `reading the journal of ${name}`,
+          (name) => told(({ refusals }) => refusals.doing.readingJournal, { name }),
           async ({ sitting, file }) => good(await sitting.read(await store.revision(file))),
         ),
       ),
@@ -254,7 +261,7 @@ export function openEditing(parts: EditingParts): Editing {
         withHeld(
           window,
           token,
-          (name) => `clearing the journal of ${name}`,
+          (name) => told(({ refusals }) => refusals.doing.clearingJournal, { name }),
           async ({ sitting }) => {
             // What is dropped must be in the file for good first, whatever the save could make sure of.
             await store.disk.syncFolder(store.workspace);

@@ -4,7 +4,8 @@
  */
 
 import { dirname, join } from 'node:path';
-import type { HostAnswer } from '../contract/host.ts';
+import { inEnglish, told } from '../../core/words/told.ts';
+import type { HostAnswer, Written } from '../contract/host.ts';
 import { exportEnding } from '../contract/export-name.ts';
 import { errorCode, good, reasonOf, refused } from './answer.ts';
 import { freeName, safeNameEnding } from './names.ts';
@@ -16,10 +17,7 @@ const FOLDER_NAME = 'exports';
 
 export interface Exports {
   /** Writes all of it or nothing; `where` is told to the person. Never replaces a file. */
-  readonly save: (
-    suggestedName: string,
-    bytes: Uint8Array,
-  ) => Promise<HostAnswer<{ readonly where: string }>>;
+  readonly save: (suggestedName: string, bytes: Uint8Array) => Promise<HostAnswer<Written>>;
 }
 
 export function openExports(
@@ -29,19 +27,19 @@ export function openExports(
   const inTurn = oneAtATime();
   const folder = join(workspace, FOLDER_NAME);
 
-  const save = async (
-    suggestedName: string,
-    bytes: Uint8Array,
-  ): Promise<HostAnswer<{ readonly where: string }>> => {
+  const save = async (suggestedName: string, bytes: Uint8Array): Promise<HostAnswer<Written>> => {
     const wanted = safeExportName(suggestedName);
     if (wanted === null)
-      return refused('bad-request', `${suggestedName} is no kind of file that is written.`);
+      return refused(
+        'bad-request',
+        told(({ refusals }) => refusals.noExport, { name: suggestedName }),
+      );
     try {
       await disk.makeInside(folder);
       if ((await disk.realPath(folder)) !== folder) {
         return refused(
           'not-allowed',
-          `The folder "${FOLDER_NAME}" of "${workspaceName}" has become a link, so nothing was written. Put a real folder there and try again.`,
+          told(({ refusals }) => refusals.exportsIsLink, { folder: FOLDER_NAME, workspace: workspaceName }),
         );
       }
       await disk.syncFolder(dirname(folder));
@@ -55,7 +53,12 @@ export function openExports(
               `${name} is written, but a power cut in the next seconds might undo that (${reasonOf(error)}).`,
             ),
           );
-          return good({ where: `${FOLDER_NAME}/${name} in the folder ${workspaceName}` });
+          const where = told(({ refusals }) => refusals.inExports, {
+            folder: FOLDER_NAME,
+            name,
+            workspace: workspaceName,
+          });
+          return good({ where: inEnglish(where), told: where });
         } catch (error) {
           // Something that is no plain file, or that came up a moment ago, has the name.
           if (errorCode(error) !== 'EEXIST' || taken.length > 10_000) throw error;
@@ -63,7 +66,10 @@ export function openExports(
         }
       }
     } catch (error) {
-      return refuse(error, `writing ${wanted}`);
+      return refuse(
+        error,
+        told(({ refusals }) => refusals.doing.writing, { name: wanted }),
+      );
     }
   };
 

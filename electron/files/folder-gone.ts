@@ -3,6 +3,7 @@
  * back, and nothing must be made in its place meanwhile.
  */
 
+import { told, type Told } from '../../core/words/told.ts';
 import { errorCode, type Refusal, refused, refusedByDisk } from './answer.ts';
 import type { Disk } from './disk.ts';
 
@@ -15,12 +16,12 @@ export async function refusedIn(
   folder: string,
   folderName: string,
   error: unknown,
-  doing: string,
+  doing: Told,
 ): Promise<Refusal> {
   if (goneCodes.includes(errorCode(error)) && !(await isThere(disk, folder))) {
     return refused(
       'folder-gone',
-      `The folder "${folderName}" is not there any more, so ${doing} was not possible. Your work stays in this window: put the drive or folder back and try again.`,
+      told(({ refusals }) => refusals.folderGone, { folder: folderName, doing }),
     );
   }
   return refusedByDisk(error, doing);

@@ -2,6 +2,7 @@
 
 import { join } from 'node:path';
 import * as v from 'valibot';
+import { told } from '../../core/words/told.ts';
 import type { HostAnswer, Settings } from '../contract/host.ts';
 import { settingsSchema } from '../contract/wire.ts';
 import { errorCode, good, refusedByDisk } from './answer.ts';
@@ -69,7 +70,10 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): KeptSettin
         await replaceFile(disk, path, Buffer.from(`${JSON.stringify(make(before), null, 2)}\n`));
         return good(null);
       } catch (error) {
-        return refusedByDisk(error, 'saving your settings');
+        return refusedByDisk(
+          error,
+          told(({ refusals }) => refusals.doing.savingSettings),
+        );
       }
     });
 
@@ -79,7 +83,10 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): KeptSettin
         const found = await onDisk();
         return good(found === 'none' ? newSettings : found === 'damaged' ? firstSettings : found);
       } catch (error) {
-        return refusedByDisk(error, 'reading your settings');
+        return refusedByDisk(
+          error,
+          told(({ refusals }) => refusals.doing.readingSettings),
+        );
       }
     },
     write: (settings) => change((before) => withKept(before, settings)),

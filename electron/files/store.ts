@@ -6,6 +6,7 @@
 
 import { createHash } from 'node:crypto';
 import { basename, join } from 'node:path';
+import { told, type Told } from '../../core/words/told.ts';
 import type { FileEntry, FileKind, HostAnswer, KeptCopy, OpenedFile, SaveRequest } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
 import { errorCode, good, reasonOf, type Refusal, refused, refusedByDisk } from './answer.ts';
@@ -47,7 +48,7 @@ export interface FileStore {
   readonly known: () => Promise<HostAnswer<readonly KnownFile[]>>;
   readonly find: (token: string) => Promise<HostAnswer<KnownFile>>;
   /** A disk error in the workspace in words. */
-  readonly refuse: (error: unknown, doing: string) => Promise<Refusal>;
+  readonly refuse: (error: unknown, doing: Told) => Promise<Refusal>;
   readonly list: () => Promise<HostAnswer<readonly FileEntry[]>>;
   readonly open: (token: string) => Promise<HostAnswer<OpenedFile>>;
   /** `mayWrite` is asked last before the switch to the new content. */
@@ -66,7 +67,7 @@ export interface FileStore {
 export function notHeld(name: string): Refusal {
   return refused(
     'not-claimed',
-    `This window does not hold ${name} (any more), so nothing was written. Your work stays here: open it for editing again, or save it as a new file.`,
+    told(({ refusals }) => refusals.notHeld, { name }),
   );
 }
 
@@ -93,10 +94,13 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     demoFolder = parts.demoFolder === null ? null : await disk.realPath(parts.demoFolder).catch(() => null);
     await sweepUnfinished(disk, workspace, now());
   } catch (error) {
-    return refusedByDisk(error, `opening the workspace folder ${parts.workspace}`);
+    return refusedByDisk(
+      error,
+      told(({ refusals }) => refusals.doing.openingWorkspace, { folder: parts.workspace }),
+    );
   }
   const workspaceName = basename(workspace);
-  const refuse = (error: unknown, doing: string): Promise<Refusal> =>
+  const refuse = (error: unknown, doing: Told): Promise<Refusal> =>
     refusedIn(disk, workspace, workspaceName, error, doing);
   const inTurn = oneAtATime();
   const kindOf = kindFinder(disk);
@@ -131,13 +135,16 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       if ((await disk.realPath(workspace)) !== workspace) {
         return refused(
           'not-allowed',
-          `The workspace folder "${workspaceName}" has become a link. Put the real folder back and start Holewright again.`,
+          told(({ refusals }) => refusals.workspaceIsLink, { folder: workspaceName }),
         );
       }
       const demo = demoFolder === null ? [] : await knownIn(demoFolder, 'demo');
       return good([...(await knownIn(workspace, 'workspace')), ...demo]);
     } catch (error) {
-      return await refuse(error, `reading the folder "${workspaceName}"`);
+      return await refuse(
+        error,
+        told(({ refusals }) => refusals.doing.readingFolder, { folder: workspaceName }),
+      );
     }
   };
 
@@ -148,7 +155,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     return file === undefined
       ? refused(
           'not-found',
-          'That file is no longer in the workspace folder. Pick another one, or save your work as a new file.',
+          told(({ refusals }) => refusals.noSuchFile),
         )
       : good(file);
   };
@@ -162,7 +169,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       const entry = { ...file.entry, bytes: bytes.byteLength };
       return good({ entry, text: text.value, revision: revisionOf(bytes) });
     } catch (error) {
-      return refuse(error, `opening ${name}`);
+      return refuse(
+        error,
+        told(({ refusals }) => refusals.doing.opening, { name }),
+      );
     }
   };
 
@@ -172,7 +182,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     const fault = check(kind, text);
     return fault === null
       ? bytes
-      : refused('bad-request', `${name} was not written: ${fault}. Nothing on disk was changed.`);
+      : refused(
+          'bad-request',
+          told(({ refusals }) => refusals.content.notWritten, { name, fault }),
+        );
   };
 
   const save = async (
@@ -186,7 +199,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     if (readOnly) {
       return refused(
         'read-only',
-        `${name} is one of the demo files and stays as it is. Save your work as a file of your own.`,
+        told(({ refusals }) => refusals.isDemo, { name }),
       );
     }
     const bytes = checked(kind, name, request.text);
@@ -195,7 +208,7 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     const hasChanged = (revisionOnDisk: string): Refusal => ({
       ...refused(
         'changed-on-disk',
-        `${name} was changed by another program since you opened it. Nothing was written: open the version on disk, or save yours as a new file.`,
+        told(({ refusals }) => refusals.changedOnDisk, { name }),
       ),
       revisionOnDisk,
     });
@@ -228,7 +241,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       );
       return replaced ? good({ revision }) : (late[0] ?? notHeld(name));
     } catch (error) {
-      return refuse(error, `saving ${name}`);
+      return refuse(
+        error,
+        told(({ refusals }) => refusals.doing.saving, { name }),
+      );
     }
   };
 
@@ -257,7 +273,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
       const found = await find(tokenOf('workspace', name));
       return found.ok ? await read(found.value) : found;
     } catch (error) {
-      return refuse(error, `writing ${wanted}`);
+      return refuse(
+        error,
+        told(({ refusals }) => refusals.doing.writing, { name: wanted }),
+      );
     }
   };
 
@@ -271,7 +290,10 @@ export async function openFileStore(parts: FileStoreParts): Promise<HostAnswer<F
     try {
       return await use(name);
     } catch (error) {
-      return refuse(error, `reading the kept copies of ${name}`);
+      return refuse(
+        error,
+        told(({ refusals }) => refusals.doing.readingCopies, { name }),
+      );
     }
   };
 

@@ -5,6 +5,7 @@
 
 import { constants } from 'node:fs';
 import { type FileHandle, open } from 'node:fs/promises';
+import { told } from '../../core/words/told.ts';
 import type { HostAnswer, Tile, TileSetInfo } from '../contract/host.ts';
 import { errorCode, good, type Refusal, refused } from './answer.ts';
 import { attachmentKind } from './attachment-kinds.ts';
@@ -80,7 +81,11 @@ export function openTileSets(attachments: Attachments): TileSets {
         const found = await attachments.find(token);
         if (!found.ok) return found;
         const { kind, name } = found.value.attachment;
-        if (kind !== 'mbtiles') return refused('unfit', `${name} is no MBTiles file, so it has no tiles.`);
+        if (kind !== 'mbtiles')
+          return refused(
+            'unfit',
+            told(({ refusals }) => refusals.attachments.noTiles, { name }),
+          );
         if (closing !== null) clearTimeout(closing);
         closing = setTimeout(() => void inTurn(shutAll), KEPT_OPEN_MS);
         closing.unref();
@@ -162,13 +167,13 @@ function refusedTile(error: unknown, name: string): Refusal {
   if (isGivenUp(error)) {
     return refused(
       'unfit',
-      `Looking up a tile in ${name} takes too long: its index is missing. Make the MBTiles file anew with an index on zoom, column and row.`,
+      told(({ refusals }) => refusals.attachments.noIndex, { name }),
     );
   }
   // The system's own words would name the path.
   const reason = errorCode(error) || (error instanceof Error ? error.message.slice(0, 200) : 'damaged');
   return refused(
     'unfit',
-    `${name} could not be read as MBTiles (${reason}). Make or fetch the file anew and attach it again.`,
+    told(({ refusals }) => refusals.attachments.damagedTiles, { name, reason }),
   );
 }

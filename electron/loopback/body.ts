@@ -1,15 +1,16 @@
 /** Reads a request's JSON body, never more than it may have. */
 
 import type { IncomingMessage } from 'node:http';
+import { told, type Told } from '../../core/words/told.ts';
 
 export type Body =
   | { readonly ok: true; readonly value: unknown }
-  | { readonly ok: false; readonly status: number; readonly reason: string };
+  | { readonly ok: false; readonly status: number; readonly reason: Told };
 
 const tooLarge: Body = {
   ok: false,
   status: 413,
-  reason: 'That is more than 64 MiB of text. Nothing was written; cut the file down and try again.',
+  reason: told(({ refusals }) => refusals.request.textTooLarge),
 };
 
 /** A body may take as long as it needs, but not stand still. */
@@ -31,7 +32,7 @@ export function endWhenStalled(request: IncomingMessage): () => void {
 export async function readJsonBody(request: IncomingMessage, mostBytes: number): Promise<Body> {
   // This type makes a foreign page's browser ask first (CORS preflight), and the answer to that is no.
   if (!/^application\/json(?:;\s*charset=utf-8)?$/iu.test(request.headers['content-type'] ?? '')) {
-    return { ok: false, status: 415, reason: 'The request is not JSON.' };
+    return { ok: false, status: 415, reason: told(({ refusals }) => refusals.request.notJson) };
   }
   if (Number(request.headers['content-length'] ?? 0) > mostBytes) return tooLarge;
   const parts: Buffer[] = [];
@@ -50,6 +51,6 @@ export async function readJsonBody(request: IncomingMessage, mostBytes: number):
     const text = new TextDecoder('utf-8', { fatal: true }).decode(Buffer.concat(parts));
     return { ok: true, value: JSON.parse(text) as unknown };
   } catch {
-    return { ok: false, status: 400, reason: 'The request is not complete JSON in UTF-8.' };
+    return { ok: false, status: 400, reason: told(({ refusals }) => refusals.request.incomplete) };
   }
 }

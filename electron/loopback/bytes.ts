@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
+import { told } from '../../core/words/told.ts';
 import { type ByteAddress, NAME_HEADER } from '../contract/byte-address.ts';
 import type { HostAnswer, HostFailure } from '../contract/host.ts';
 import { LARGEST_EXPORT_BYTES, LONGEST_NAME, readRequest } from '../contract/wire.ts';
@@ -47,7 +48,14 @@ export async function serveBytes(
   const isTaken = address.kind === 'attach' || address.kind === 'export';
   const isRight = isTaken ? method === 'PUT' : method === 'GET' || method === 'HEAD';
   if (!isRight) {
-    parts.sendJson(response, 405, refused('bad-request', 'The program knows no such request.'));
+    parts.sendJson(
+      response,
+      405,
+      refused(
+        'bad-request',
+        told(({ refusals }) => refusals.request.unknown),
+      ),
+    );
     return;
   }
   switch (address.kind) {
@@ -147,17 +155,38 @@ function announced(
 ): { readonly name: string; readonly bytes: number } | null {
   // Not the form types that a foreign page could send unasked.
   if (request.headers['content-type'] !== 'application/octet-stream') {
-    sendJson(response, 415, refused('bad-request', 'The request is no file.'));
+    sendJson(
+      response,
+      415,
+      refused(
+        'bad-request',
+        told(({ refusals }) => refusals.request.noFile),
+      ),
+    );
     return null;
   }
   const length = request.headers['content-length'];
   if (length === undefined || !/^\d{1,15}$/u.test(length)) {
-    sendJson(response, 411, refused('bad-request', 'The request does not say how large the file is.'));
+    sendJson(
+      response,
+      411,
+      refused(
+        'bad-request',
+        told(({ refusals }) => refusals.request.noSize),
+      ),
+    );
     return null;
   }
   const name = nameIn(request.headers[NAME_HEADER]);
   if (name === null) {
-    sendJson(response, 400, refused('bad-request', 'The request does not say what the file is called.'));
+    sendJson(
+      response,
+      400,
+      refused(
+        'bad-request',
+        told(({ refusals }) => refusals.request.noName),
+      ),
+    );
     return null;
   }
   return { name, bytes: Number(length) };
@@ -173,7 +202,14 @@ async function takeExport(
   if (file.bytes > LARGEST_EXPORT_BYTES) {
     // The rest of an oversized body is not wanted: the connection goes with the answer.
     response.setHeader('connection', 'close');
-    sendJson(response, 413, refused('too-large', `${file.name} is larger than 64 MiB. Nothing was written.`));
+    sendJson(
+      response,
+      413,
+      refused(
+        'too-large',
+        told(({ refusals }) => refusals.request.fileTooLarge, { name: file.name }),
+      ),
+    );
     return;
   }
   const relax = endWhenStalled(request);

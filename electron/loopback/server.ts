@@ -5,6 +5,9 @@
 
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { languageOf } from '../../core/words/language.ts';
+import { told, type Told } from '../../core/words/told.ts';
+import { type Words, wordsIn } from '../../core/words/words.ts';
 import type { HostAnswer } from '../contract/host.ts';
 import { readByteAddress } from '../contract/byte-address.ts';
 import { acceptedOrigins } from '../contract/tile-source.ts';
@@ -122,8 +125,13 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
   const sendJson = (response: ServerResponse, status: number, answer: HostAnswer<unknown>): void => {
     send(response, status, 'application/json; charset=utf-8', JSON.stringify(answer));
   };
-  const sendPage = (response: ServerResponse, status: number, reason: string): void => {
-    send(response, status, 'text/html; charset=utf-8', refusalPage(reason));
+  const sendPage = (
+    request: IncomingMessage,
+    response: ServerResponse,
+    status: number,
+    reason: Told,
+  ): void => {
+    send(response, status, 'text/html; charset=utf-8', refusalPage(reason, wordsFor(request)));
   };
 
   const callMethod = async (
@@ -134,7 +142,14 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
     const method = methodAt.get(name);
     if (method === undefined || request.method !== 'POST') {
       const status = method === undefined ? 404 : 405;
-      sendJson(response, status, refused('bad-request', 'The program knows no such request.'));
+      sendJson(
+        response,
+        status,
+        refused(
+          'bad-request',
+          told(({ refusals }) => refusals.request.unknown),
+        ),
+      );
       return;
     }
     const body = await readJsonBody(request, largestRequestBytes(method));
@@ -198,7 +213,7 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
       const isCall = asked.target.startsWith(`${keys.folder}api/`);
       if (request.method === 'POST' || request.method === 'PUT') response.setHeader('connection', 'close');
       if (isCall) sendJson(response, passage.status, refused('not-allowed', passage.reason));
-      else sendPage(response, passage.status, passage.reason);
+      else sendPage(request, response, passage.status, passage.reason);
       return;
     }
     if (passage.kind === 'start') {
@@ -206,13 +221,14 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
       if (keys.useStart(passage.path)) response.setHeader('set-cookie', keys.cookie);
       else if (!keys.holdsKey(request.headers.cookie)) {
         sendPage(
+          request,
           response,
           403,
-          'This start address was used before. Press Enter in the terminal for a fresh one.',
+          told(({ refusals }) => refusals.request.usedStart),
         );
         return;
       }
-      send(response, 200, 'text/html; charset=utf-8', startPage);
+      send(response, 200, 'text/html; charset=utf-8', startPage(wordsFor(request)));
       return;
     }
     const { path, query } = passage;
@@ -225,7 +241,13 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
     else {
       const isReading = request.method === 'GET' || request.method === 'HEAD';
       const asset = isReading ? assetAt(parts.assets, path) : null;
-      if (asset === null) sendPage(response, 404, 'There is nothing at this address.');
+      if (asset === null)
+        sendPage(
+          request,
+          response,
+          404,
+          told(({ refusals }) => refusals.request.nothingHere),
+        );
       else {
         const body = request.method === 'HEAD' ? '' : asset.body;
         send(response, 200, asset.type, body, headersAllowing(await tileOrigins()));
@@ -237,7 +259,15 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
   const server = createServer({ requestTimeout: 0, headersTimeout: 10_000 }, (request, response) => {
     serve(request, response).catch((error: unknown) => {
       if (response.headersSent) response.destroy();
-      else sendJson(response, 500, refused('unknown', `The program failed: ${String(error)}. Try again.`));
+      else
+        sendJson(
+          response,
+          500,
+          refused(
+            'unknown',
+            told(({ refusals }) => refusals.request.failed, { error: String(error) }),
+          ),
+        );
     });
   });
   await new Promise<void>((resolve, reject) => {
@@ -270,4 +300,10 @@ export async function startLoopback(parts: LoopbackParts): Promise<Loopback> {
 
   const origin = `http://${authority}`;
   return { origin, startAddress: () => origin + keys.startPath(), ended, close };
+}
+
+/** The two small pages are in the language that the browser asks for; which one the settings have is not theirs to know. */
+function wordsFor({ headers }: IncomingMessage): Words {
+  const asked = (headers['accept-language'] ?? '').split(',').map((tag) => tag.split(';')[0]!.trim());
+  return wordsIn(languageOf(asked));
 }

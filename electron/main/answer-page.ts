@@ -1,6 +1,7 @@
 /** Connects the page's messages to the file store, the settings and the window. */
 
 import type { BrowserWindow } from 'electron';
+import { told } from '../../core/words/told.ts';
 import type { HostAnswer } from '../contract/host.ts';
 import { good, refused } from '../files/answer.ts';
 import type { Attachments } from '../files/attachments.ts';
@@ -36,7 +37,12 @@ export function answerPage(parts: AnswerParts): void {
   const inWindow = <T>(work: (window: BrowserWindow) => Promise<HostAnswer<T>>): Promise<HostAnswer<T>> => {
     const window = parts.window();
     return window === null
-      ? Promise.resolve(refused('host-gone', 'The window is closed. Start Holewright again.'))
+      ? Promise.resolve(
+          refused(
+            'host-gone',
+            told(({ refusals }) => refusals.windowClosed),
+          ),
+        )
       : work(window);
   };
 

@@ -4,6 +4,7 @@ import { constants } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
+import { told } from '../../core/words/told.ts';
 import { PROGRESS_CHANNEL } from '../contract/bridge.ts';
 import type { Attachment, HostAnswer } from '../contract/host.ts';
 import { refused, refusedByDisk } from '../files/answer.ts';
@@ -38,7 +39,11 @@ export async function attachFile(
     ],
   });
   const picked = filePaths[0];
-  if (canceled || picked === undefined) return refused('cancelled', 'No file was chosen.');
+  if (canceled || picked === undefined)
+    return refused(
+      'cancelled',
+      told(({ refusals }) => refusals.noneChosen),
+    );
   const name = basename(picked);
   const stop = new AbortController();
   copies.set(job, stop);
@@ -47,8 +52,12 @@ export async function attachFile(
     const file = await open(picked, constants.O_RDONLY | noWait);
     try {
       const seen = await file.stat();
-      if (!seen.isFile()) return refused('not-allowed', `${name} is not a plain file. Choose another one.`);
-      let told = 0;
+      if (!seen.isFile())
+        return refused(
+          'not-allowed',
+          told(({ refusals }) => refusals.attachments.notPlain, { name }),
+        );
+      let lastStep = 0;
       return await attachments.take(
         course,
         {
@@ -60,8 +69,8 @@ export async function attachFile(
           signal: stop.signal,
           progress: (doneBytes, totalBytes) => {
             const step = Math.floor((doneBytes / Math.max(1, totalBytes)) * TOLD_STEPS);
-            if (step === told || window.isDestroyed()) return;
-            told = step;
+            if (step === lastStep || window.isDestroyed()) return;
+            lastStep = step;
             window.webContents.send(PROGRESS_CHANNEL, { job, doneBytes, totalBytes });
           },
         },
@@ -70,7 +79,10 @@ export async function attachFile(
       await file.close();
     }
   } catch (error) {
-    return refusedByDisk(error, `reading ${name}`);
+    return refusedByDisk(
+      error,
+      told(({ refusals }) => refusals.doing.reading, { name }),
+    );
   } finally {
     copies.delete(job);
   }

@@ -1,6 +1,7 @@
 /** Files that the program is started with, or that the system hands to it: opened in the workspace, or copied into it. */
 
 import { basename, dirname, resolve } from 'node:path';
+import { told } from '../../core/words/told.ts';
 import type { FileEntry, HostAnswer, Settings } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
 import { good, refused, refusedByDisk } from '../files/answer.ts';
@@ -27,7 +28,10 @@ export async function takeGiven(store: FileStore, path: string): Promise<HostAns
     const namesake = listed.value.find((entry) => !entry.readOnly && entry.name === basename(real));
     if (dirname(real) === store.workspace) {
       return namesake === undefined
-        ? refused('unfit', `${name} is no course, player or round, so it was not opened.`)
+        ? refused(
+            'unfit',
+            told(({ refusals }) => refusals.noneOfOurs, { name }),
+          )
         : good(namesake);
     }
     const bytes = await store.disk.read(real, LARGEST_TEXT_BYTES);
@@ -36,7 +40,10 @@ export async function takeGiven(store: FileStore, path: string): Promise<HostAns
     const byName = kindByName(name);
     const kind = byName === 'ask' ? kindByContent(text.value) : byName;
     if (kind === null)
-      return refused('unfit', `${name} is no course, player or round, so it was not opened.`);
+      return refused(
+        'unfit',
+        told(({ refusals }) => refusals.noneOfOurs, { name }),
+      );
     if (namesake !== undefined) {
       const there = await store.open(namesake.token);
       if (there.ok && there.value.revision === revisionOf(bytes)) return good(namesake);
@@ -44,7 +51,10 @@ export async function takeGiven(store: FileStore, path: string): Promise<HostAns
     const made = await store.create(kind, name, text.value);
     return made.ok ? good(made.value.entry) : made;
   } catch (error) {
-    return refusedByDisk(error, `reading ${name}`);
+    return refusedByDisk(
+      error,
+      told(({ refusals }) => refusals.doing.reading, { name }),
+    );
   }
 }
 

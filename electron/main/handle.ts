@@ -5,6 +5,7 @@
  */
 
 import { ipcMain, type IpcMainInvokeEvent, type WebFrameMain } from 'electron';
+import { told } from '../../core/words/told.ts';
 import { type BridgeMethod, channelOf } from '../contract/bridge.ts';
 import type { HostAnswer } from '../contract/host.ts';
 import { largestRequestBytes, readRequest, type Request, type Value } from '../contract/wire.ts';
@@ -22,12 +23,15 @@ export function handle<M extends BridgeMethod>(
 ): void {
   ipcMain.handle(channelOf(method), async (event, ...sent: unknown[]): Promise<HostAnswer<Value<M>>> => {
     if (!isFromPage(event, mainFrame())) {
-      return refused('not-allowed', 'Only the program’s own page may ask this.');
+      return refused(
+        'not-allowed',
+        told(({ refusals }) => refusals.request.ownPageOnly),
+      );
     }
     if (sent.length !== 1 || !isWithinBytes(sent[0], largestRequestBytes(method))) {
       return refused(
         'too-large',
-        'That is more than 64 MiB. Nothing was written; cut the file down and try again.',
+        told(({ refusals }) => refusals.request.tooLarge),
       );
     }
     const checked = readRequest(method, sent[0]);
@@ -35,7 +39,10 @@ export function handle<M extends BridgeMethod>(
     try {
       return await work(checked.value);
     } catch (error) {
-      return refused('unknown', `The program failed at "${method}": ${String(error)}. Try again.`);
+      return refused(
+        'unknown',
+        told(({ refusals }) => refusals.request.failedAt, { method, error: String(error) }),
+      );
     }
   });
 }

@@ -2,6 +2,7 @@
 
 import { basename } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
+import { told } from '../../core/words/told.ts';
 import type { FileKind, HostAnswer, OpenedFile } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
 import { refused, refusedByDisk } from '../files/answer.ts';
@@ -25,7 +26,11 @@ export async function importFile(
     ],
   });
   const picked = filePaths[0];
-  if (canceled || picked === undefined) return refused('cancelled', 'No file was chosen.');
+  if (canceled || picked === undefined)
+    return refused(
+      'cancelled',
+      told(({ refusals }) => refusals.noneChosen),
+    );
   const name = basename(picked);
   try {
     // The person's own choice may be a link; what it leads to is read once, as a plain file.
@@ -33,6 +38,9 @@ export async function importFile(
     const text = textOf(bytes, name);
     return text.ok ? await store.create(kind, name, text.value) : text;
   } catch (error) {
-    return refusedByDisk(error, `reading ${name}`);
+    return refusedByDisk(
+      error,
+      told(({ refusals }) => refusals.doing.reading, { name }),
+    );
   }
 }

@@ -2,6 +2,7 @@
 
 import { join } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
+import { told } from '../../core/words/told.ts';
 import type { HostAnswer } from '../contract/host.ts';
 import { good, refused, refusedByDisk } from '../files/answer.ts';
 import { nodeDisk } from '../files/disk.ts';
@@ -19,21 +20,28 @@ export async function exportPdf(
     defaultPath: join(folder, safeNameEnding('.pdf', suggestedName, 'card')),
     filters: [{ name: 'PDF', extensions: ['pdf'] }],
   });
-  if (canceled || filePath === '') return refused('cancelled', 'No PDF was written.');
+  if (canceled || filePath === '')
+    return refused(
+      'cancelled',
+      told(({ refusals }) => refusals.noPdf),
+    );
   let pdf: Uint8Array;
   try {
     pdf = await window.webContents.printToPDF({ printBackground: true, preferCSSPageSize: true });
   } catch (error) {
     return refused(
       'unknown',
-      `The page could not be laid out for paper (${String(error)}). Print it instead, or try again.`,
+      told(({ refusals }) => refusals.notLaidOut, { reason: String(error) }),
     );
   }
   try {
     await replaceFile(nodeDisk, filePath, pdf);
     return good({ where: filePath });
   } catch (error) {
-    return refusedByDisk(error, `writing ${filePath}`);
+    return refusedByDisk(
+      error,
+      told(({ refusals }) => refusals.doing.writing, { name: filePath }),
+    );
   }
 }
 
@@ -42,12 +50,18 @@ export function printPage(window: BrowserWindow): Promise<HostAnswer<null>> {
   return new Promise((resolve) => {
     window.webContents.print({ printBackground: true }, (isDone, reason) => {
       if (isDone) resolve(good(null));
-      else if (/cancel/iu.test(reason)) resolve(refused('cancelled', 'Nothing was printed.'));
+      else if (/cancel/iu.test(reason))
+        resolve(
+          refused(
+            'cancelled',
+            told(({ refusals }) => refusals.nothingPrinted),
+          ),
+        );
       else
         resolve(
           refused(
             'unknown',
-            `The printer did not take it (${reason}). Check the printer, or save a PDF instead.`,
+            told(({ refusals }) => refusals.printer, { reason }),
           ),
         );
     });

@@ -2,8 +2,9 @@
 
 import { join } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
+import { told } from '../../core/words/told.ts';
 import { type ExportEnding, exportEnding } from '../contract/export-name.ts';
-import type { HostAnswer } from '../contract/host.ts';
+import type { HostAnswer, Written } from '../contract/host.ts';
 import { errorCode, good, refused, refusedByDisk } from '../files/answer.ts';
 import { nodeDisk } from '../files/disk.ts';
 import { safeExportName } from '../files/exports.ts';
@@ -23,18 +24,25 @@ export async function saveExport(
   folder: string,
   suggestedName: string,
   bytes: Uint8Array,
-): Promise<HostAnswer<{ where: string }>> {
+): Promise<HostAnswer<Written>> {
   const ending = exportEnding(suggestedName);
   const name = safeExportName(suggestedName);
   if (ending === null || name === null) {
-    return refused('bad-request', `${suggestedName} is no kind of file that is written.`);
+    return refused(
+      'bad-request',
+      told(({ refusals }) => refusals.noExport, { name: suggestedName }),
+    );
   }
   const { canceled, filePath } = await dialog.showSaveDialog(window, {
     title: `Save as ${WORDS[ending]}`,
     defaultPath: join(folder, name),
     filters: [{ name: WORDS[ending], extensions: [ending.slice(1)] }],
   });
-  if (canceled || filePath === '') return refused('cancelled', 'Nothing was written.');
+  if (canceled || filePath === '')
+    return refused(
+      'cancelled',
+      told(({ refusals }) => refusals.nothingWritten),
+    );
   // Some systems leave the ending to the program; without it no other program knows what the file is.
   const isWhole = exportEnding(filePath) === ending;
   const path = isWhole ? filePath : `${filePath}${ending}`;
@@ -47,8 +55,11 @@ export async function saveExport(
     return errorCode(error) === 'EEXIST'
       ? refused(
           'not-allowed',
-          `${path} is there already, so nothing was written. Save it under another name.`,
+          told(({ refusals }) => refusals.isThere, { name: path }),
         )
-      : refusedByDisk(error, `writing ${path}`);
+      : refusedByDisk(
+          error,
+          told(({ refusals }) => refusals.doing.writing, { name: path }),
+        );
   }
 }

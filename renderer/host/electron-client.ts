@@ -10,6 +10,7 @@ import {
   type Value,
 } from '../../electron/contract/wire.ts';
 import * as v from 'valibot';
+import { inLanguage } from './in-language.ts';
 import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
 import { ownSaves } from './own-saves.ts';
@@ -38,7 +39,7 @@ export function electronHost(
     request: Request<M>,
   ): Promise<HostAnswer<Value<M>>> => {
     try {
-      return readAnswer(method, await bridge[method](request));
+      return inLanguage(readAnswer(method, await bridge[method](request)), words());
     } catch {
       return {
         ok: false,

@@ -1,8 +1,9 @@
 /** Attachments, tiles and exports over loopback: bytes travel as they are, at addresses of their own. */
 
 import { type ByteAddress, byteAddress, NAME_HEADER } from '../../electron/contract/byte-address.ts';
-import type { Attachment, Following, HostAnswer, Tile } from '../../electron/contract/host.ts';
+import type { Attachment, Following, HostAnswer, Tile, Written } from '../../electron/contract/host.ts';
 import { LARGEST_MAP_BYTES, LONGEST_NAME, readAnswer, readRequest } from '../../electron/contract/wire.ts';
+import { inLanguage, writtenInLanguage } from './in-language.ts';
 import type { Words } from '../../core/words/words.ts';
 
 /** What the page lends; replaced in tests. */
@@ -19,10 +20,7 @@ export interface ByteMeans {
 
 export interface LoopbackBytes {
   readonly attach: (course: string, file: File, following: Following) => Promise<HostAnswer<Attachment>>;
-  readonly saveExport: (
-    suggestedName: string,
-    bytes: ArrayBuffer,
-  ) => Promise<HostAnswer<{ readonly where: string }>>;
+  readonly saveExport: (suggestedName: string, bytes: ArrayBuffer) => Promise<HostAnswer<Written>>;
   readonly readAttachment: (
     attachment: string,
     offset: number,
@@ -64,7 +62,7 @@ export function loopbackBytes(base: URL, means: ByteMeans, words: () => Words): 
           },
           following,
         );
-        return readAnswer('attach', JSON.parse(answer));
+        return inLanguage(readAnswer('attach', JSON.parse(answer)), words());
       } catch {
         if (following.signal?.aborted !== true) return gone();
         return {
@@ -76,7 +74,7 @@ export function loopbackBytes(base: URL, means: ByteMeans, words: () => Words): 
     },
     saveExport: async (suggestedName, exported) => {
       const checked = readRequest('saveExport', { suggestedName, bytes: exported });
-      if (!checked.ok) return checked;
+      if (!checked.ok) return inLanguage(checked, words());
       try {
         const response = await means.fetch(new URL(byteAddress({ kind: 'export' }), base), {
           method: 'PUT',
@@ -89,14 +87,14 @@ export function loopbackBytes(base: URL, means: ByteMeans, words: () => Words): 
           cache: 'no-store',
           redirect: 'error',
         });
-        return readAnswer('saveExport', await response.json());
+        return writtenInLanguage(readAnswer('saveExport', await response.json()), words());
       } catch {
         return gone();
       }
     },
     readAttachment: async (attachment, offset, length) => {
       const checked = readRequest('readAttachment', { attachment, offset, length });
-      if (!checked.ok) return checked;
+      if (!checked.ok) return inLanguage(checked, words());
       if (length === 0) return { ok: true, value: new ArrayBuffer(0) };
       try {
         const response = await get(
@@ -106,18 +104,19 @@ export function loopbackBytes(base: URL, means: ByteMeans, words: () => Words): 
         // Nothing is left from there on.
         if (response.status === 416) return { ok: true, value: new ArrayBuffer(0) };
         if (response.status === 206) return { ok: true, value: await response.arrayBuffer() };
-        return readAnswer('readAttachment', await response.json());
+        return inLanguage(readAnswer('readAttachment', await response.json()), words());
       } catch {
         return gone();
       }
     },
     readTile: async (attachment, zoom, x, y) => {
       const checked = readRequest('readTile', { attachment, zoom, x, y });
-      if (!checked.ok) return checked;
+      if (!checked.ok) return inLanguage(checked, words());
       try {
         const response = await get({ kind: 'tile', attachment, zoom, x, y });
         if (response.status === 204) return { ok: true, value: null };
-        if (response.status !== 200) return readAnswer('readTile', await response.json());
+        if (response.status !== 200)
+          return inLanguage(readAnswer('readTile', await response.json()), words());
         const mediaType = response.headers.get('content-type') ?? 'application/octet-stream';
         return { ok: true, value: { mediaType, bytes: await response.arrayBuffer() } };
       } catch {

@@ -12,6 +12,7 @@ import {
   type Value,
 } from '../../electron/contract/wire.ts';
 import { followChanges, type Following } from './change-stream.ts';
+import { inLanguage } from './in-language.ts';
 import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
 import { type ByteMeans, loopbackBytes, uploadFile } from './loopback-bytes.ts';
@@ -67,7 +68,7 @@ export function loopbackHost(
         // A window that is being closed can still let go of its files.
         keepalive: method === 'release',
       });
-      return readAnswer(method, await response.json());
+      return inLanguage(readAnswer(method, await response.json()), words());
     } catch {
       return goneAs(words());
     }

@@ -32,4 +32,6 @@ export const ALIKE: readonly string[] = [
   ...['drawing.fields.name', 'drawing.fields.par', 'drawing.hole.par', 'drawing.keys.onTheMap.4.key'],
   ...['drawing.kinds.bunker', 'drawing.kinds.fairway', 'drawing.kinds.rough', 'drawing.name'],
   ...['drawing.names.position', 'drawing.sand.title', 'drawing.strokeIndex'],
+  ...['system.about.version', 'system.exports.pdf', 'system.menu.program', 'system.menu.text'],
+  'system.program',
 ];

@@ -19,12 +19,14 @@ import { pictures } from './pictures.ts';
 import { plan } from './plan.ts';
 import { player } from './player.ts';
 import { prepare } from './prepare.ts';
+import { refusals } from './refusals.ts';
 import { round } from './round.ts';
 import { sensitivity } from './sensitivity.ts';
 import { sheet } from './sheet.ts';
 import { shortGame } from './short-game.ts';
 import { shots } from './shots.ts';
 import { spread } from './spread.ts';
+import { system } from './system.ts';
 import { tour } from './tour.ts';
 import { trees } from './trees.ts';
 import { underlay } from './underlay.ts';
@@ -54,12 +56,14 @@ export const english = {
   plan,
   player,
   prepare,
+  refusals,
   round,
   sensitivity,
   sheet,
   shortGame,
   shots,
   spread,
+  system,
   tour,
   trees,
   underlay,
