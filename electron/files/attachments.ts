@@ -285,7 +285,7 @@ function safeNameFor({ ending }: KindOfAttachment, name: string): string {
 
 /** A person's file name as it may stand in a sentence. */
 function shown(name: string): string {
-  return safeNameEnding('', name, 'the file');
+  return safeNameEnding('', name, '…');
 }
 
 function refusedCopy(error: unknown, source: string): Refusal | null {

@@ -2,6 +2,7 @@
 
 import type { BrowserWindow } from 'electron';
 import { told } from '../../core/words/told.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { HostAnswer } from '../contract/host.ts';
 import { good, refused } from '../files/answer.ts';
 import type { Attachments } from '../files/attachments.ts';
@@ -28,10 +29,12 @@ export interface AnswerParts {
   readonly window: () => BrowserWindow | null;
   /** Where the question for the place of a PDF or an export starts. */
   readonly exportFolder: string;
+  /** As they are spoken at this moment. */
+  readonly words: () => Words;
 }
 
 export function answerPage(parts: AnswerParts): void {
-  const { store, settings, editing, attachments, tileSets, plans, version } = parts;
+  const { store, settings, editing, attachments, tileSets, plans, version, words } = parts;
   const copies: Copies = new Map();
   const mainFrame: MainFrame = () => parts.window()?.webContents.mainFrame ?? null;
   const inWindow = <T>(work: (window: BrowserWindow) => Promise<HostAnswer<T>>): Promise<HostAnswer<T>> => {
@@ -68,9 +71,11 @@ export function answerPage(parts: AnswerParts): void {
   handle('copies', mainFrame, ({ token }) => store.copies(token));
   handle('openCopy', mainFrame, ({ token, keptAt }) => store.openCopy(token, keptAt));
   handle('create', mainFrame, ({ kind, suggestedName, text }) => store.create(kind, suggestedName, text));
-  handle('importFile', mainFrame, ({ kind }) => inWindow((window) => importFile(window, store, kind)));
+  handle('importFile', mainFrame, ({ kind }) =>
+    inWindow((window) => importFile(window, store, kind, words())),
+  );
   handle('attach', mainFrame, ({ token, job }) =>
-    inWindow((window) => attachFile(window, attachments, copies, token, job)),
+    inWindow((window) => attachFile(window, attachments, copies, token, job, words())),
   );
   handle('stopAttach', mainFrame, ({ job }) => {
     copies.get(job)?.abort();
@@ -84,11 +89,13 @@ export function answerPage(parts: AnswerParts): void {
   handle('tileSetInfo', mainFrame, ({ attachment }) => tileSets.info(attachment));
   handle('readTile', mainFrame, ({ attachment, zoom, x, y }) => tileSets.tile(attachment, zoom, x, y));
   handle('exportPdf', mainFrame, ({ suggestedName }) =>
-    inWindow((window) => exportPdf(window, parts.exportFolder, suggestedName)),
+    inWindow((window) => exportPdf(window, parts.exportFolder, suggestedName, words())),
   );
   handle('print', mainFrame, () => inWindow(printPage));
   handle('saveExport', mainFrame, ({ suggestedName, bytes }) =>
-    inWindow((window) => saveExport(window, parts.exportFolder, suggestedName, new Uint8Array(bytes))),
+    inWindow((window) =>
+      saveExport(window, parts.exportFolder, suggestedName, new Uint8Array(bytes), words()),
+    ),
   );
   handle('readSettings', mainFrame, () => settings.read());
   handle('writeSettings', mainFrame, ({ settings: wanted }) => settings.write(wanted));

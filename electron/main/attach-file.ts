@@ -5,6 +5,7 @@ import { open } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { told } from '../../core/words/told.ts';
+import type { Words } from '../../core/words/words.ts';
 import { PROGRESS_CHANNEL } from '../contract/bridge.ts';
 import type { Attachment, HostAnswer } from '../contract/host.ts';
 import { refused, refusedByDisk } from '../files/answer.ts';
@@ -26,16 +27,17 @@ export async function attachFile(
   copies: Copies,
   course: string,
   job: string,
+  { system }: Words,
 ): Promise<HostAnswer<Attachment>> {
   const { canceled, filePaths } = await dialog.showOpenDialog(window, {
-    title: 'Picture or map file to copy beside the course',
+    title: system.attach,
     properties: ['openFile'],
     filters: [
       {
-        name: 'Pictures and map files',
+        name: system.picturesAndMaps,
         extensions: ['png', 'jpg', 'jpeg', 'webp', 'tif', 'tiff', 'pmtiles', 'mbtiles'],
       },
-      { name: 'Every file', extensions: ['*'] },
+      { name: system.everyFile, extensions: ['*'] },
     ],
   });
   const picked = filePaths[0];

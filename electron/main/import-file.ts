@@ -3,6 +3,7 @@
 import { basename } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { told } from '../../core/words/told.ts';
+import type { Words } from '../../core/words/words.ts';
 import type { FileKind, HostAnswer, OpenedFile } from '../contract/host.ts';
 import { LARGEST_TEXT_BYTES } from '../contract/wire.ts';
 import { refused, refusedByDisk } from '../files/answer.ts';
@@ -10,19 +11,18 @@ import { textOf } from '../files/content.ts';
 import { nodeDisk } from '../files/disk.ts';
 import type { FileStore } from '../files/store.ts';
 
-const kindWords: Readonly<Record<FileKind, string>> = { course: 'Course', player: 'Player', round: 'Round' };
-
 export async function importFile(
   window: BrowserWindow,
   store: FileStore,
   kind: FileKind,
+  { system }: Words,
 ): Promise<HostAnswer<OpenedFile>> {
   const { canceled, filePaths } = await dialog.showOpenDialog(window, {
-    title: `${kindWords[kind]} file to copy into the workspace`,
+    title: system.bringIn[kind],
     properties: ['openFile'],
     filters: [
-      { name: kindWords[kind], extensions: kind === 'course' ? ['geojson', 'json'] : ['json'] },
-      { name: 'Every file', extensions: ['*'] },
+      { name: system.kinds[kind], extensions: kind === 'course' ? ['geojson', 'json'] : ['json'] },
+      { name: system.everyFile, extensions: ['*'] },
     ],
   });
   const picked = filePaths[0];

@@ -23,6 +23,7 @@ import { confineContents, confineSession } from './confine.ts';
 import { givenPaths, opening, takeGiven } from './given-file.ts';
 import { setMenu } from './menu.ts';
 import { tellAndEnd, watchProgram, watchWindow } from './mishaps.ts';
+import { ownWords, refusalText } from './own-words.ts';
 import { registerPageScheme, servePage } from './page-scheme.ts';
 import { openWindow } from './window.ts';
 
@@ -36,6 +37,9 @@ let tileOrigins: readonly string[] = [];
 const waiting: string[] = [];
 /** Takes files in once the program has begun, and shows them. */
 let give: ((paths: readonly string[]) => Promise<void>) | null = null;
+/** Puts the menu up in the language that is spoken now; not before the program has begun. */
+let showMenu: (() => void) | null = null;
+const { words, hearSystem, follow } = ownWords(() => showMenu?.());
 
 function chosen(): { readonly workspace: string; readonly isDemo: boolean } {
   const { values } = parseArgs({
@@ -72,7 +76,11 @@ async function takeIn(store: FileStore, settings: SettingsStore, paths: readonly
   for (const path of paths) {
     const taken = await takeGiven(store, path);
     if (!taken.ok) {
-      void dialog.showMessageBox({ type: 'warning', title: 'Holewright', message: taken.message });
+      void dialog.showMessageBox({
+        type: 'warning',
+        title: words().system.program,
+        message: refusalText(taken, words()),
+      });
       continue;
     }
     const kept = await settings.read();
@@ -89,7 +97,7 @@ function showWindow(): void {
     return;
   }
   window = openWindow(join(here, 'preload.cjs'), app.isPackaged);
-  watchWindow(window, app);
+  watchWindow(window, app, words);
   window.on('closed', () => {
     window = null;
     void editing?.close();
@@ -98,11 +106,12 @@ function showWindow(): void {
 
 async function begin(): Promise<void> {
   await app.whenReady();
+  hearSystem([app.getLocale(), ...app.getPreferredSystemLanguages()]);
   const places = programPlaces(here);
   confineSession(session.defaultSession, () => tileOrigins);
   const assets = await readAssets(places.page).catch(() => new Map<string, Asset>());
   if (assetAt(assets, '') === null) {
-    tellAndEnd(app, `The page is not built: there is no index.html in ${places.page}.`);
+    tellAndEnd(app, words(), ({ notBuilt }) => notBuilt({ folder: places.page }));
     return;
   }
   const { workspace, isDemo } = chosen();
@@ -115,10 +124,10 @@ async function begin(): Promise<void> {
     },
   });
   if (!store.ok) {
-    tellAndEnd(app, store.message);
+    tellAndEnd(app, words(), () => refusalText(store, words()));
     return;
   }
-  const settings = await settingsFor(store.value, isDemo);
+  const settings = await follow(await settingsFor(store.value, isDemo));
   await takeIn(store.value, settings, [
     ...waiting.splice(0),
     ...givenPaths(wordsOf(process.argv), process.cwd()),
@@ -148,23 +157,29 @@ async function begin(): Promise<void> {
     version,
     window: () => window,
     exportFolder: app.getPath('documents'),
+    words,
   });
   watchStore(store.value).listen((change) => {
     window?.webContents.send(CHANGE_CHANNEL, change);
   });
-  setMenu(() => {
+  const showAbout = (): void => {
+    const { about, program } = words().system;
     void dialog.showMessageBox({
-      title: 'Holewright',
-      message: `Holewright ${version}`,
-      detail: `Your files: ${store.value.workspace}`,
+      title: program,
+      message: about.version({ version }),
+      detail: about.files({ folder: store.value.workspace }),
     });
-  });
+  };
+  showMenu = () => {
+    setMenu(showAbout, words());
+  };
+  showMenu();
   hasBegun = true;
   if (waiting.length > 0) await give(waiting.splice(0));
   else showWindow();
 }
 
-watchProgram(app);
+watchProgram(app, words);
 app.enableSandbox();
 registerPageScheme();
 confineContents(app);

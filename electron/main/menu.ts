@@ -4,40 +4,45 @@
  */
 
 import { Menu, type MenuItemConstructorOptions } from 'electron';
+import type { Words } from '../../core/words/words.ts';
 
-export function menuTemplate(showAbout: () => void): MenuItemConstructorOptions[] {
+export function menuTemplate(
+  showAbout: () => void,
+  { system: { menu } }: Words,
+): MenuItemConstructorOptions[] {
   return [
     {
-      label: '&Holewright',
+      label: menu.program,
       submenu: [
-        { label: 'About Holewright', click: showAbout },
+        { label: menu.about, click: showAbout },
         { type: 'separator' },
-        { label: 'Quit', role: 'quit' },
+        { label: menu.quit, role: 'quit' },
       ],
     },
     {
-      label: '&Text',
+      label: menu.text,
       submenu: [
-        { label: 'Cut', role: 'cut' },
-        { label: 'Copy', role: 'copy' },
-        { label: 'Paste', role: 'paste' },
-        { label: 'Select everything', role: 'selectAll' },
+        { label: menu.cut, role: 'cut' },
+        { label: menu.copy, role: 'copy' },
+        { label: menu.paste, role: 'paste' },
+        { label: menu.selectAll, role: 'selectAll' },
       ],
     },
     {
-      label: '&Window',
+      label: menu.window,
       submenu: [
-        { label: 'Larger', role: 'zoomIn' },
-        { label: 'Smaller', role: 'zoomOut' },
-        { label: 'Usual size', role: 'resetZoom' },
+        { label: menu.larger, role: 'zoomIn' },
+        { label: menu.smaller, role: 'zoomOut' },
+        { label: menu.usualSize, role: 'resetZoom' },
         { type: 'separator' },
-        { label: 'Whole screen', role: 'togglefullscreen' },
-        { label: 'Minimise', role: 'minimize' },
+        { label: menu.wholeScreen, role: 'togglefullscreen' },
+        { label: menu.minimise, role: 'minimize' },
       ],
     },
   ];
 }
 
-export function setMenu(showAbout: () => void): void {
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(showAbout)));
+/** Puts the menu up, or another in its place when the language has changed. */
+export function setMenu(showAbout: () => void, words: Words): void {
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(showAbout, words)));
 }

@@ -3,7 +3,8 @@
 import { join } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { told } from '../../core/words/told.ts';
-import type { HostAnswer } from '../contract/host.ts';
+import type { Words } from '../../core/words/words.ts';
+import type { HostAnswer, Written } from '../contract/host.ts';
 import { good, refused, refusedByDisk } from '../files/answer.ts';
 import { nodeDisk } from '../files/disk.ts';
 import { safeNameEnding } from '../files/names.ts';
@@ -14,11 +15,12 @@ export async function exportPdf(
   window: BrowserWindow,
   folder: string,
   suggestedName: string,
-): Promise<HostAnswer<{ where: string }>> {
+  { system }: Words,
+): Promise<HostAnswer<Written>> {
   const { canceled, filePath } = await dialog.showSaveDialog(window, {
-    title: 'Save as PDF',
+    title: system.saveAs({ kind: system.exports.pdf }),
     defaultPath: join(folder, safeNameEnding('.pdf', suggestedName, 'card')),
-    filters: [{ name: 'PDF', extensions: ['pdf'] }],
+    filters: [{ name: system.exports.pdf, extensions: ['pdf'] }],
   });
   if (canceled || filePath === '')
     return refused(

@@ -3,20 +3,13 @@
 import { join } from 'node:path';
 import { type BrowserWindow, dialog } from 'electron';
 import { told } from '../../core/words/told.ts';
-import { type ExportEnding, exportEnding } from '../contract/export-name.ts';
+import type { Words } from '../../core/words/words.ts';
+import { exportEnding } from '../contract/export-name.ts';
 import type { HostAnswer, Written } from '../contract/host.ts';
 import { errorCode, good, refused, refusedByDisk } from '../files/answer.ts';
 import { nodeDisk } from '../files/disk.ts';
 import { safeExportName } from '../files/exports.ts';
 import { makeFile, replaceFile } from '../files/replace.ts';
-
-const WORDS: Readonly<Record<ExportEnding, string>> = {
-  '.geojson': 'GeoJSON map',
-  '.json': 'JSON data',
-  '.csv': 'Table (CSV)',
-  '.svg': 'SVG drawing',
-  '.png': 'PNG picture',
-};
 
 /** `folder` is where the question starts. The dialog asks before a file is replaced. */
 export async function saveExport(
@@ -24,6 +17,7 @@ export async function saveExport(
   folder: string,
   suggestedName: string,
   bytes: Uint8Array,
+  { system }: Words,
 ): Promise<HostAnswer<Written>> {
   const ending = exportEnding(suggestedName);
   const name = safeExportName(suggestedName);
@@ -34,9 +28,9 @@ export async function saveExport(
     );
   }
   const { canceled, filePath } = await dialog.showSaveDialog(window, {
-    title: `Save as ${WORDS[ending]}`,
+    title: system.saveAs({ kind: system.exports[ending] }),
     defaultPath: join(folder, name),
-    filters: [{ name: WORDS[ending], extensions: [ending.slice(1)] }],
+    filters: [{ name: system.exports[ending], extensions: [ending.slice(1)] }],
   });
   if (canceled || filePath === '')
     return refused(

@@ -64,9 +64,13 @@ const TECHNICAL: readonly string[] = [
   '600 12px "Segoe UI", "Helvetica Neue", "Liberation Sans", Arial, sans-serif',
   // A club of every bag, and a player without a file, by their names in files.
   ...['Putter', 'nobody in particular', 'input:enabled, select:enabled', 'no peer'],
+  // Folders of systems; parts of answers over HTTP.
+  ...['Documents', 'Roaming', 'Library', 'Application Support', ': still here'],
+  ...['`bytes ${first}-${last}/${bytes}`', '`${name}=${key}; Path=${folder}; HttpOnly; SameSite=Strict`'],
   // Names of questions to the workers, and of steps that undo takes together.
   ...['day spans', 'ways out', 'as is', 'reading the ground', 'of late'],
-  ...['`player ${index}`', '`worth ${task.resultKey}`', 'ft', 'ref', 'holewright.formatVersion'],
+  ...['`player ${index}`', '`worth ${task.resultKey}`', 'ft', 'ref', 'SQLite format 3\0'],
+  "`img-src 'self' data: blob:${tiles}`",
   ...[
     '600 14px Arial, sans-serif',
     '600 12px "Liberation Sans", Arial, sans-serif',
@@ -75,5 +79,6 @@ const TECHNICAL: readonly string[] = [
   ],
   ...['https://tiles.example/{z}/{x}/{y}.png', '`address ${background.source}`', 'Point', 'Polygon'],
   ...['`score ${hole.number}`', '`putts ${hole.number}`', '`penalties ${hole.number}`'],
-  ...['`wind dial ${presses.current}`', '`ledger ${task.resultKey}`'],
+  ...['`wind dial ${presses.current}`', '`ledger ${task.resultKey}`', 'not built', '`${hole}|on the tee`'],
+  "`${hole}|${key}|${rough}|on the tee${isKept ? ', kept' : ''}`",
 ];

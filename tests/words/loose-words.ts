@@ -19,6 +19,9 @@ function readsLikeProse(text: string): boolean {
   const said = text.trim();
   if (/^[.#[/]|^\([a-z-]+: [a-z]+\)$/.test(said)) return false;
   if (/^[MLHVCSQTAZmlhvcsqtaz0-9 .,-]+$/.test(said)) return false;
+  // A path, a name of a file, property or computer, a kind of content, a question to a database.
+  if (/^[\w@]+([./-][\w-]+)*[./][\w+-]+(; charset=utf-8)?$/.test(said)) return false;
+  if (/^(SELECT|PRAGMA) /.test(said)) return false;
   return /\p{L}{2,}[ ’,.:;] ?[\p{L}(]/u.test(said) || /^\p{Lu}\p{Ll}{2,}(?!\p{L})/u.test(said);
 }
 
@@ -92,5 +95,7 @@ function isBetweenTags(node: ts.Node): boolean {
 function isForMachine(node: ts.Node): boolean {
   if (ts.isJsxAttribute(node)) return MACHINE.has(node.name.getText());
   if (ts.isThrowStatement(node)) return true;
+  // A notice goes to the console of the main process.
+  if (ts.isCallExpression(node)) return /^(console\.\w+|notice)$/.test(node.expression.getText());
   return ts.isNewExpression(node) && /Error$/.test(node.expression.getText());
 }

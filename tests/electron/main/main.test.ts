@@ -14,6 +14,8 @@ const sent: unknown[][] = [];
 const handlers = new Map<string, (event: unknown, request: unknown) => Promise<HostAnswer<unknown>>>();
 const mainFrame = { url: 'holewright://app/', parent: null, processId: 1, routingId: 1 };
 let isFirst = true;
+let locale = 'en-GB';
+const menus: string[] = [];
 let documents = '';
 let windows: EventEmitter[] = [];
 let app: EventEmitter;
@@ -48,6 +50,8 @@ vi.mock('electron', async () => {
     },
     getPath: (name: string) => path.join(documents, name),
     getVersion: () => '1.2.3',
+    getLocale: () => locale,
+    getPreferredSystemLanguages: () => [],
     quit: () => done.push('quit'),
     exit: (code: number) => done.push(`exit ${code}`),
   });
@@ -57,10 +61,16 @@ vi.mock('electron', async () => {
     BrowserWindow: makeWindow,
     dialog: {
       showErrorBox: (_title: string, text: string) => done.push(`error ${text}`),
-      showMessageBox: () => Promise.resolve(done.push('told')),
+      showMessageBox: ({ message }: { message: string }) => Promise.resolve(done.push('told', message)),
     },
     ipcMain: { handle: (channel: string, handler: never) => handlers.set(channel, handler) },
-    Menu: { buildFromTemplate: () => ({}), setApplicationMenu: () => done.push('menu') },
+    Menu: {
+      buildFromTemplate: (items: readonly { label: string }[]) => [items[0]?.label, items.at(-1)?.label],
+      setApplicationMenu: (labels: readonly string[]) => {
+        done.push('menu');
+        menus.push(labels.join(' '));
+      },
+    },
     protocol: { registerSchemesAsPrivileged: () => done.push('scheme') },
     session: {
       defaultSession: Object.assign(new EventEmitter(), {
@@ -87,6 +97,8 @@ const listenersBefore = new Map(faults.map((name) => [name, process.rawListeners
 
 beforeEach(async () => {
   done.length = 0;
+  menus.length = 0;
+  locale = 'en-GB';
   sent.length = 0;
   windows = [];
   handlers.clear();
@@ -195,6 +207,21 @@ describe('the main process', () => {
     expect(done).toContain('own');
   });
 
+  it('speaks the system’s language until the settings have another, and changes its menu over', async () => {
+    locale = 'de-AT';
+    await start();
+    expect(menus).toEqual(['&Holewright &Fenster']);
+    const settings = await ask<Settings>('readSettings');
+    await ask('writeSettings', { settings: { ...settings, units: 'metres' } });
+    expect(menus).toHaveLength(1);
+    await ask('writeSettings', { settings: { ...settings, language: 'en' } });
+    expect(menus).toEqual(['&Holewright &Fenster', '&Holewright &Window']);
+    await ask('writeSettings', { settings: { ...settings, language: 'de' } });
+    app.emit('open-file', { preventDefault: () => undefined }, join(documents, 'gone.geojson'));
+    await vi.waitFor(() => expect(done).toContain('told'));
+    expect(done.some((step) => step.startsWith('Das Lesen von gone.geojson ist gescheitert'))).toBe(true);
+  });
+
   it('ends when another one is running, whose window comes to the front', async () => {
     isFirst = false;
     await start();
@@ -204,6 +231,8 @@ describe('the main process', () => {
     vi.resetModules();
     isFirst = true;
     done.length = 0;
+    menus.length = 0;
+    locale = 'en-GB';
     await start();
     app.emit('second-instance', {}, ['electron', '/program'], '/');
     expect(windows).toHaveLength(1);

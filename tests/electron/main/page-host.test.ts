@@ -3,6 +3,8 @@ import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { BrowserWindow } from 'electron';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Language } from '../../../core/words/language.ts';
+import { wordsIn } from '../../../core/words/words.ts';
 import {
   type Bridge,
   type BridgeMethod,
@@ -23,12 +25,16 @@ import { courseText, failureOf, storeIn, temporaryFolder, valueOf } from '../fil
 type Handler = (event: unknown, request: unknown) => Promise<unknown>;
 const handlers = new Map<string, Handler>();
 let placed: { canceled: boolean; filePath: string } = { canceled: true, filePath: '' };
-let asked: { defaultPath: string; filters: { extensions: string[] }[] } | null = null;
+let asked: { title: string; defaultPath: string; filters: { name: string; extensions: string[] }[] } | null =
+  null;
 let picked: { canceled: boolean; filePaths: string[] } = { canceled: true, filePaths: [] };
 vi.mock('electron', () => ({
   ipcMain: { handle: (channel: string, handler: Handler) => handlers.set(channel, handler) },
   dialog: {
-    showOpenDialog: () => Promise.resolve(picked),
+    showOpenDialog: (_window: unknown, options: typeof asked) => {
+      asked = options;
+      return Promise.resolve(picked);
+    },
     showSaveDialog: (_window: unknown, options: typeof asked) => {
       asked = options;
       return Promise.resolve(placed);
@@ -64,6 +70,7 @@ function bridge(): Bridge {
 }
 
 let workspace: string;
+let language: Language;
 let plansFolder: string;
 let editing: Editing;
 let token: string;
@@ -76,6 +83,7 @@ function load(): { host: Host; putAway: () => void } {
 }
 
 beforeEach(async () => {
+  language = 'en';
   handlers.clear();
   hearing.clear();
   picked = { canceled: true, filePaths: [] };
@@ -109,6 +117,7 @@ beforeEach(async () => {
     version: '1.2.3',
     window: () => window,
     exportFolder: workspace,
+    words: () => wordsIn(language),
   });
   return () => editing.close();
 });
@@ -281,5 +290,21 @@ describe('attaching in the window', () => {
     expect([tile?.mediaType, Buffer.from(tile!.bytes)]).toEqual(['image/png', tileBytes(5)]);
     expect(valueOf(await host.readTile(made.token, 1, 1, 0))).toBeNull();
     expect(valueOf(await host.tileSetInfo(made.token)).name).toBeNull();
+  });
+});
+
+describe('a question for a file', () => {
+  it('is asked in the language that is spoken', async () => {
+    const { host } = load();
+    language = 'de';
+    await host.importFile('player');
+    expect(asked).toMatchObject({ title: 'Spielerdatei, die in den Arbeitsordner kopiert wird' });
+    expect(asked!.filters.map(({ name }) => name)).toEqual(['Spieler', 'Alle Dateien']);
+    await host.attach(token);
+    expect(asked!.filters.map(({ name }) => name)).toEqual(['Bilder und Kartendateien', 'Alle Dateien']);
+    await host.saveExport('a.csv', new ArrayBuffer(2));
+    expect(asked!.title).toBe('Speichern als Tabelle (CSV)');
+    await host.exportPdf('card');
+    expect(asked!.title).toBe('Speichern als PDF');
   });
 });

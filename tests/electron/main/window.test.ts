@@ -1,6 +1,8 @@
 import { EventEmitter } from 'node:events';
 import type { App, BrowserWindow, MenuItemConstructorOptions } from 'electron';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Language } from '../../../core/words/language.ts';
+import { wordsIn } from '../../../core/words/words.ts';
 
 interface Options {
   readonly webPreferences: Readonly<Record<string, unknown>>;
@@ -9,6 +11,7 @@ const made: { options: Options; loaded: string[] }[] = [];
 const asked: { message: string; detail: string; buttons: readonly string[] }[] = [];
 const errors: string[] = [];
 let answer = 0;
+let language: Language = 'en';
 
 vi.mock('electron', () => ({
   BrowserWindow: class extends EventEmitter {
@@ -48,6 +51,7 @@ beforeEach(() => {
   asked.length = 0;
   errors.length = 0;
   answer = 0;
+  language = 'en';
 });
 
 describe('the window', () => {
@@ -87,7 +91,7 @@ describe('mishaps', () => {
     const contents = Object.assign(new EventEmitter(), { reload: () => done.push('reload') });
     const window = Object.assign(new EventEmitter(), { webContents: contents });
     const app = { exit: (code: number) => done.push(`exit ${code}`) };
-    watchWindow(window as unknown as BrowserWindow, app as unknown as App);
+    watchWindow(window as unknown as BrowserWindow, app as unknown as App, () => wordsIn(language));
     return { contents, window, done };
   }
   const settled = () => new Promise((resolve) => setImmediate(resolve));
@@ -126,6 +130,25 @@ describe('mishaps', () => {
     expect(done).toEqual([]);
   });
 
+  it('are told in German where that is spoken, and the buttons do as they say', async () => {
+    const { contents, window, done } = watched();
+    language = 'de';
+    window.emit('unresponsive');
+    expect(asked[0]).toMatchObject({
+      message: 'Das Fenster antwortet nicht.',
+      buttons: ['Warten', 'Seite neu öffnen', 'Beenden'],
+    });
+    answer = 1;
+    contents.emit('render-process-gone', {}, { reason: 'oom' });
+    await settled();
+    expect(asked[1]?.message).toContain('der Speicher ging aus');
+    expect(done).toEqual(['exit 1']);
+    contents.emit('will-prevent-unload', { preventDefault: () => undefined });
+    expect(asked[2]?.buttons).toEqual(['Zurück', 'Ohne Speichern schließen']);
+    contents.emit('preload-error', {}, '/built/preload.cjs', new Error('missing'));
+    expect(errors[0]).toContain('ließ sich nicht laden');
+  });
+
   it('a page that could not be loaded is said, except where we stopped it', () => {
     const { contents, done } = watched();
     contents.emit('did-fail-load', {}, -3, 'ABORTED', 'holewright://app/', true);
@@ -153,10 +176,20 @@ describe('mishaps', () => {
 });
 
 describe('the menu', () => {
+  it('has no English label where German is spoken', () => {
+    const labels = (items: readonly MenuItemConstructorOptions[]): readonly (string | undefined)[] =>
+      items.flatMap(({ label, submenu }) => [label, ...(Array.isArray(submenu) ? labels(submenu) : [])]);
+    const [english, german] = (['en', 'de'] as const).map((each) =>
+      labels(menuTemplate(() => undefined, wordsIn(each))),
+    );
+    const alike = german!.filter((label, index) => label !== undefined && label === english![index]);
+    expect(alike).toEqual(['&Holewright', '&Text']);
+  });
+
   it('leaves undo, redo and reload to the page', () => {
     const roles = (items: readonly MenuItemConstructorOptions[]): unknown[] =>
       items.flatMap((item) => [item.role, ...(Array.isArray(item.submenu) ? roles(item.submenu) : [])]);
-    const used = roles(menuTemplate(() => undefined));
+    const used = roles(menuTemplate(() => undefined, wordsIn('en')));
     expect(used).toContain('copy');
     for (const role of ['undo', 'redo', 'reload', 'forceReload', 'toggleDevTools'])
       expect(used).not.toContain(role);
