@@ -7,6 +7,7 @@ import * as v from 'valibot';
 import { airOf, type Air, standardPressureHpa } from '../flight/air.ts';
 import type { Wind } from '../flight/ball-flight.ts';
 import { refuse, succeed, type Fault, type Result } from '../result.ts';
+import { told, toldFault } from '../words/told.ts';
 import { DAY_RANGES, type Range } from './ranges.ts';
 
 export const FIRMNESSES = ['firm', 'medium', 'soft'] as const;
@@ -73,12 +74,14 @@ export function parseConditions(data: unknown): Result<Conditions, readonly Faul
   const parsed = v.safeParse(ConditionsSchema, data);
   if (parsed.success) return succeed(parsed.output);
   return refuse(
-    parsed.issues.map((issue) => ({
-      severity: 'error' as const,
-      code: 'conditions-member',
-      where: `conditions.${issue.path?.map((item) => String(item.key)).join('.') ?? ''}`,
-      message: `${issue.message}. Correct it, or leave it out for the default.`,
-    })),
+    parsed.issues.map((issue) =>
+      toldFault({
+        severity: 'error',
+        code: 'conditions-member',
+        where: `conditions.${issue.path?.map((item) => String(item.key)).join('.') ?? ''}`,
+        message: told(({ faults }) => faults.day, { problem: issue.message }),
+      }),
+    ),
   );
 }
 

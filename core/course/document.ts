@@ -6,6 +6,7 @@
 import { freeze } from 'immer';
 import * as v from 'valibot';
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { told, toldFault } from '../words/told.ts';
 import { type FeatureKind, featureKindOf } from './feature-kind.ts';
 import { readJsonText } from './json-text.ts';
 import { copyJson, MOST_NESTING, without } from './json-tree.ts';
@@ -59,16 +60,16 @@ export function openDocumentText(text: string): Result<OpenedDocument, readonly 
 export function openDocument(json: unknown): Result<OpenedDocument, readonly Fault[]> {
   const copied = copyJson(json);
   if (copied === undefined) {
-    const message = `It is nested more than ${MOST_NESTING} levels deep. Export it again from the program that made it.`;
-    return refuse([{ severity: 'error', code: 'too-deep', where: 'file', message }]);
+    const message = told(({ courseReading }) => courseReading.file.tooDeep, { most: MOST_NESTING });
+    return refuse([toldFault({ severity: 'error', code: 'too-deep', where: 'file', message })]);
   }
   const parsed = parseCourseDocument(copied.value, { unreadable: 'leave-out' });
   if (!parsed.ok) return parsed;
   const collection = parsed.value.document;
   const repairs: Fault[] = [];
   if (copied.dropped > 0) {
-    const message = `${copied.dropped} members called __proto__ are left out: they have no meaning in a course file.`;
-    repairs.push({ severity: 'warning', code: 'member-dropped', where: 'file', message });
+    const message = told(({ courseReading }) => courseReading.file.dropped, { count: copied.dropped });
+    repairs.push(toldFault({ severity: 'warning', code: 'member-dropped', where: 'file', message }));
   }
 
   const objects: Readonly<Record<string, unknown>>[] = [];
@@ -77,15 +78,16 @@ export function openDocument(json: unknown): Result<OpenedDocument, readonly Fau
       objects.push(raw as Record<string, unknown>);
       return;
     }
-    const message =
-      'It is no GeoJSON object and is left out; saving drops it. Keep a copy of the file if it matters.';
-    repairs.push({
-      severity: 'warning',
-      code: 'feature-dropped',
-      where: `feature ${index}`,
-      message,
-      featureIndex: index,
-    });
+    const message = told(({ courseReading }) => courseReading.file.noObject);
+    repairs.push(
+      toldFault({
+        severity: 'warning',
+        code: 'feature-dropped',
+        where: told(({ features }) => features.where, { index }),
+        message,
+        featureIndex: index,
+      }),
+    );
   });
   const ids = giveIds(objects, repairs);
   const features = objects.map((raw, index): DocumentFeature => {
@@ -118,14 +120,16 @@ function giveIds(features: readonly Readonly<Record<string, unknown>>[], repairs
   const own = features.map(({ id }, index): FeatureId | undefined => {
     if (!isId(id)) return undefined;
     if (taken.has(String(id))) {
-      const message = `Its id ${JSON.stringify(id)} is taken by an earlier feature; it gets another one.`;
-      repairs.push({
-        severity: 'warning',
-        code: 'duplicate-id',
-        where: `feature ${index}`,
-        message,
-        featureIndex: index,
-      });
+      const message = told(({ courseReading }) => courseReading.file.sameId, { id: JSON.stringify(id) });
+      repairs.push(
+        toldFault({
+          severity: 'warning',
+          code: 'duplicate-id',
+          where: told(({ features }) => features.where, { index }),
+          message,
+          featureIndex: index,
+        }),
+      );
       return undefined;
     }
     taken.add(String(id));

@@ -56,33 +56,20 @@ function lookUp(table: Readonly<Record<string, FeatureKind>>, tag: unknown): Fea
   return typeof tag === 'string' && Object.hasOwn(table, tag) ? table[tag] : undefined;
 }
 
-/** A feature in words for a fault's `where`: `feature 12 (bunker, hole 3, "Deep one")`. Counted from 0, as in the file's list. */
-export function whereFeature(
-  index: number,
-  kind?: FeatureKind,
-  ref?: string | number,
-  name?: string,
-): string {
+/** A feature for a fault's `where`: `feature 12 (bunker, hole 3, "Deep one")`. Counted from 0, as in the file's list. */
+export function whereFeature(index: number, kind?: FeatureKind, ref?: string | number, name?: string): Told {
   const parts = [
-    ...(kind === undefined ? [] : [KIND_WORDS[kind]]),
-    ...(ref === undefined ? [] : [`hole ${shorten(String(ref))}`]),
-    ...(name === undefined ? [] : [`"${shorten(name)}"`]),
+    ...(kind === undefined ? [] : [told(({ features }) => features.kinds[kind])]),
+    ...(ref === undefined ? [] : [told(({ features }) => features.hole, { hole: shorten(String(ref)) })]),
+    ...(name === undefined ? [] : [told(({ features }) => features.quoted, { name: shorten(name) })]),
   ];
-  return parts.length === 0 ? `feature ${index}` : `feature ${index} (${parts.join(', ')})`;
+  if (parts.length === 0) return told(({ features }) => features.where, { index });
+  const what = parts.reduce((first, second) => told(({ features }) => features.joined, { first, second }));
+  return told(({ features }) => features.whereWhat, { index, what });
 }
 
-export function whereArea(area: Area): Told {
-  const parts = [
-    told(({ features }) => features.kinds[area.kind]),
-    ...(area.hole === undefined
-      ? []
-      : [told(({ features }) => features.hole, { hole: shorten(String(area.hole)) })]),
-    ...(area.name === undefined
-      ? []
-      : [told(({ features }) => features.quoted, { name: shorten(area.name) })]),
-  ];
-  const what = parts.reduce((first, second) => told(({ features }) => features.joined, { first, second }));
-  return told(({ features }) => features.whereWhat, { index: area.featureIndex, what });
+export function whereArea({ featureIndex, kind, hole, name }: Area): Told {
+  return whereFeature(featureIndex, kind, hole, name);
 }
 
 function shorten(text: string): string {

@@ -4,6 +4,7 @@
  */
 
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 
 /** Longest text that is read, in UTF-16 code units. */
 export const MOST_CHARACTERS = 64_000_000;
@@ -11,23 +12,32 @@ export const MOST_CHARACTERS = 64_000_000;
 /** Parses JSON (RFC 8259). Refuses a text over the limit and a syntax error, the latter with its line and column. */
 export function readJsonText(text: string): Result<unknown, readonly Fault[]> {
   if (text.length > MOST_CHARACTERS) {
-    const message = `It holds ${text.length} characters; at most ${MOST_CHARACTERS} are read. Split the file or thin out its points.`;
-    return refuse([{ severity: 'error', code: 'file-too-large', where: 'file', message }]);
+    const message = told(({ courseReading }) => courseReading.json.tooLong, {
+      count: text.length,
+      most: MOST_CHARACTERS,
+    });
+    return refuse([toldFault({ severity: 'error', code: 'file-too-large', where: 'file', message })]);
   }
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text;
   try {
     return succeed(JSON.parse(body) as unknown);
   } catch {
-    const { offset, expected } = findSyntaxFault(body) ?? { offset: body.length, expected: 'valid JSON' };
+    const { offset, expected } = findSyntaxFault(body) ?? {
+      offset: body.length,
+      expected: told(({ courseReading }) => courseReading.json.valid),
+    };
     const { line, column } = lineAndColumn(body, offset);
-    const found = offset < body.length ? `${foundWords(body, offset)} stands there` : 'the text ends there';
+    const found =
+      offset < body.length
+        ? told(({ courseReading }) => courseReading.json.stands, { what: foundAt(body, offset) })
+        : told(({ courseReading }) => courseReading.json.ends);
     return refuse([
-      {
+      toldFault({
         severity: 'error',
         code: 'not-json',
-        where: `line ${line}, column ${column}`,
-        message: `Not valid JSON: ${expected} should follow, but ${found}. Mend the text at that place, or open the last good copy.`,
-      },
+        where: told(({ courseReading }) => courseReading.json.where, { line, column }),
+        message: told(({ courseReading }) => courseReading.json.syntax, { expected, found }),
+      }),
     ]);
   }
 }
@@ -45,8 +55,8 @@ export function lineAndColumn(text: string, offset: number): { line: number; col
 
 export interface SyntaxFault {
   readonly offset: number;
-  /** What should have stood at the offset, in words. */
-  readonly expected: string;
+  /** What should have stood at the offset. */
+  readonly expected: Told;
 }
 
 type Awaited = 'value' | 'value-or-end' | 'name' | 'name-or-end' | 'colon' | 'comma-or-end' | 'nothing';
@@ -64,7 +74,9 @@ export function findSyntaxFault(text: string): SyntaxFault | undefined {
     at += WHITE.exec(text)![0].length;
     const char = text[at];
     if (awaited === 'nothing') {
-      return char === undefined ? undefined : { offset: at, expected: 'the end of the file' };
+      return char === undefined
+        ? undefined
+        : { offset: at, expected: told(({ courseReading }) => courseReading.json.endOfFile) };
     }
     const closer = open.at(-1) === '{' ? '}' : ']';
     const mayClose = awaited === 'value-or-end' || awaited === 'name-or-end' || awaited === 'comma-or-end';
@@ -73,18 +85,23 @@ export function findSyntaxFault(text: string): SyntaxFault | undefined {
       at++;
       awaited = open.length > 0 ? 'comma-or-end' : 'nothing';
     } else if (awaited === 'comma-or-end') {
-      if (char !== ',') return { offset: at, expected: `a comma or "${closer}"` };
+      if (char !== ',')
+        return { offset: at, expected: told(({ courseReading }) => courseReading.json.commaOr, { closer }) };
       at++;
       awaited = open.at(-1) === '{' ? 'name' : 'value';
     } else if (awaited === 'colon') {
-      if (char !== ':') return { offset: at, expected: 'a colon' };
+      if (char !== ':')
+        return { offset: at, expected: told(({ courseReading }) => courseReading.json.colon) };
       at++;
       awaited = 'value';
     } else if (awaited === 'name' || awaited === 'name-or-end') {
       if (char !== '"') {
         return {
           offset: at,
-          expected: awaited === 'name' ? 'a name in double quotes' : 'a name in double quotes or "}"',
+          expected:
+            awaited === 'name'
+              ? told(({ courseReading }) => courseReading.json.name)
+              : told(({ courseReading }) => courseReading.json.nameOrEnd),
         };
       }
       const end = scanString(text, at);
@@ -110,24 +127,30 @@ function scanScalar(text: string, at: number): number | SyntaxFault {
   for (const word of ['true', 'false', 'null']) if (text.startsWith(word, at)) return at + word.length;
   NUMBER.lastIndex = at;
   const number = NUMBER.exec(text);
-  return number === null ? { offset: at, expected: 'a value' } : at + number[0].length;
+  return number === null
+    ? { offset: at, expected: told(({ courseReading }) => courseReading.json.value) }
+    : at + number[0].length;
 }
 
 function scanString(text: string, start: number): number | SyntaxFault {
   for (let at = start + 1; at < text.length; at++) {
     const char = text[at]!;
     if (char === '"') return at + 1;
-    if (char < ' ') return { offset: at, expected: 'the rest of the text in quotes or a closing quote' };
+    if (char < ' ')
+      return { offset: at, expected: told(({ courseReading }) => courseReading.json.restOfText) };
     if (char !== '\\') continue;
     const escape = /^(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/.exec(text.slice(at + 1, at + 6));
-    if (escape === null) return { offset: at, expected: 'an escape that JSON knows' };
+    if (escape === null)
+      return { offset: at, expected: told(({ courseReading }) => courseReading.json.escape) };
     at += escape[0].length;
   }
-  return { offset: text.length, expected: 'a closing quote' };
+  return { offset: text.length, expected: told(({ courseReading }) => courseReading.json.closingQuote) };
 }
 
-function foundWords(text: string, offset: number): string {
+function foundAt(text: string, offset: number): Told {
   const char = String.fromCodePoint(text.codePointAt(offset)!);
-  if (char === '\n' || char === '\r') return 'a line break';
-  return char === '"' ? 'a double quote' : `"${char}"`;
+  if (char === '\n' || char === '\r') return told(({ courseReading }) => courseReading.json.lineBreak);
+  return char === '"'
+    ? told(({ courseReading }) => courseReading.json.quote)
+    : told(({ courseReading }) => courseReading.json.character, { character: char });
 }

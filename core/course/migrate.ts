@@ -4,6 +4,7 @@
  */
 
 import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import { told, toldFault } from '../words/told.ts';
 import type { Collection } from './schema.ts';
 
 /** Takes a collection of one version to the next; must not change its argument. */
@@ -23,12 +24,14 @@ export function migrateCollection(
 ): Result<Collection, Fault> {
   const current = migrations.length + 1;
   if (fileVersion > current) {
-    return refuse({
-      severity: 'error',
-      code: 'newer-format',
-      where: 'holewright.formatVersion',
-      message: `The file is of format version ${fileVersion}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
-    });
+    return refuse(
+      toldFault({
+        severity: 'error',
+        code: 'newer-format',
+        where: 'holewright.formatVersion',
+        message: told(({ courseReading }) => courseReading.file.newer, { version: fileVersion, current }),
+      }),
+    );
   }
   let migrated = collection;
   for (const step of migrations.slice(fileVersion - 1)) migrated = step(migrated);

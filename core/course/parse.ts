@@ -5,6 +5,7 @@
 
 import * as v from 'valibot';
 import { briefly, type Fault, type Result, refuse, succeed } from '../result.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 import { assembleCourse } from './assemble.ts';
 import { UNNAMED_COURSE } from './defaults.ts';
 import { readJsonText } from './json-text.ts';
@@ -59,7 +60,7 @@ export function parseCourseDocument(
     return refuse([
       fileError(
         'not-a-collection',
-        'It is not a GeoJSON FeatureCollection with a list of features. Choose a course file, or export one from a GIS program as GeoJSON.',
+        told(({ courseReading }) => courseReading.file.noCollection),
       ),
     ]);
   }
@@ -99,12 +100,12 @@ interface Header {
 function readHeader(collection: Collection): Result<Header, readonly Fault[]> {
   const raw = collection['holewright'];
   if (raw === undefined) {
-    const message = `The collection has no holewright member; it is read as format version ${FORMAT_VERSION} without a name. Saving adds the member.`;
+    const message = told(({ courseReading }) => courseReading.file.noHeader, { version: FORMAT_VERSION });
     return succeed({
       formatVersion: FORMAT_VERSION,
       name: UNNAMED_COURSE,
       invented: false,
-      warnings: [{ severity: 'warning', code: 'no-header', where: 'holewright', message }],
+      warnings: [toldFault({ severity: 'warning', code: 'no-header', where: 'holewright', message })],
     });
   }
   const parsed = v.safeParse(HeaderSchema, raw);
@@ -112,13 +113,13 @@ function readHeader(collection: Collection): Result<Header, readonly Fault[]> {
     return refuse(
       parsed.issues.map((issue): Fault => {
         const path = v.getDotPath(issue);
-        const wanted = issue.expected ?? 'something else';
-        return {
+        const wanted = issue.expected ?? told(({ faults }) => faults.file.somethingElse);
+        return toldFault({
           severity: 'error',
           code: 'header-unreadable',
           where: path === null ? 'holewright' : `holewright.${path}`,
-          message: `It is ${briefly(issue.received)}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
-        };
+          message: told(({ faults }) => faults.file.unexpected, { found: briefly(issue.received), wanted }),
+        });
       }),
     );
   }
@@ -136,14 +137,17 @@ function overLimit(features: readonly unknown[]): Fault | undefined {
   if (features.length > MOST_FEATURES) {
     return fileError(
       'too-many-features',
-      `It holds ${features.length} features; at most ${MOST_FEATURES} are read. Cut it down to the course itself.`,
+      told(({ courseReading }) => courseReading.file.manyFeatures, {
+        count: features.length,
+        most: MOST_FEATURES,
+      }),
     );
   }
   const vertices = countPositions(features);
   if (vertices <= MOST_VERTICES) return undefined;
   return fileError(
     'too-many-vertices',
-    `It holds ${vertices} positions; at most ${MOST_VERTICES} are read. Simplify the shapes or cut the file down to the course itself.`,
+    told(({ courseReading }) => courseReading.file.manyPositions, { count: vertices, most: MOST_VERTICES }),
   );
 }
 
@@ -162,6 +166,6 @@ function countPositions(features: readonly unknown[]): number {
   return count;
 }
 
-function fileError(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'file', message };
+function fileError(code: string, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where: 'file', message });
 }

@@ -1,6 +1,7 @@
 /** The canopy of woods or of a tree, with word of every measure that a default stands in for. */
 
 import type { Fault } from '../result.ts';
+import { told, toldFault } from '../words/told.ts';
 import { DEFAULT_DENSITY_PER_M } from './defaults.ts';
 import type { AssumedMeasure, Canopy } from './model.ts';
 import type { FeatureContext } from './read-properties.ts';
@@ -18,14 +19,16 @@ export function readCanopy(
   if (typeof properties.height !== 'number') assumed.push('canopy-top');
   let baseM = properties.canopy_base_m ?? undefined;
   if (baseM !== undefined && baseM > topM) {
-    const message = `The canopy's base (${baseM} m) lies above its top (${topM} m); a default base is taken. Correct canopy_base_m or height.`;
-    faults.push({
-      severity: 'warning',
-      code: 'canopy-upside-down',
-      where: context.where,
-      message,
-      featureIndex: context.index,
-    });
+    const message = told(({ courseReading }) => courseReading.canopy.upsideDown, { base: baseM, top: topM });
+    faults.push(
+      toldFault({
+        severity: 'warning',
+        code: 'canopy-upside-down',
+        where: context.where,
+        message,
+        featureIndex: context.index,
+      }),
+    );
     baseM = undefined;
   }
   if (baseM === undefined) assumed.push('canopy-base');

@@ -2,8 +2,10 @@
 
 import * as v from 'valibot';
 import { briefly, type Fault } from '../result.ts';
+import { courseReading } from '../words/english/course-reading.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 import { TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from './defaults.ts';
-import { featureKindOf, KIND_WORDS, whereFeature } from './feature-kind.ts';
+import { featureKindOf, whereFeature } from './feature-kind.ts';
 import { linePoints, pointOf, polygonsOf } from './geometry.ts';
 import type { Area, AreaKind, GroundLevel, LonLat, SlopeMark, StrayMarker, Tree } from './model.ts';
 import { readCanopy } from './read-canopy.ts';
@@ -16,6 +18,7 @@ import {
   type GeometryType,
   KIND_RULES,
   type Properties,
+  type ShapeProblem,
 } from './schema.ts';
 
 /** A golf=hole line before tees and positions are gathered around it. */
@@ -143,7 +146,7 @@ function buildAreas(
         context.index,
         context.where,
         'geometry-unreadable',
-        `Ring ${empty[0]!} has fewer than 3 different positions and encloses nothing. Draw it again or remove it.`,
+        told(({ courseReading }) => courseReading.shape.emptyRing, { ring: empty[0]! }),
       );
     }
     areas.push({
@@ -165,31 +168,58 @@ function readGeometry(raw: unknown, context: FeatureContext): { value?: Geometry
   const allowed = KIND_RULES[context.kind].geometry;
   const type = typeof raw === 'object' && raw !== null && 'type' in raw ? raw.type : undefined;
   if (!allowed.includes(type as GeometryType)) {
-    const drawn = typeof type === 'string' ? `drawn as a ${type}` : 'not drawn at all (its geometry is null)';
+    const drawn =
+      typeof type === 'string'
+        ? told(({ courseReading }) => courseReading.shape.drawnAs, { type })
+        : told(({ courseReading }) => courseReading.shape.notDrawn);
     return stop(
       context.index,
       context.where,
       'wrong-geometry',
-      `It is ${drawn}; a ${KIND_WORDS[context.kind]} must be a ${allowed.join(' or ')}. Draw it again or remove it.`,
+      told(({ courseReading }) => courseReading.shape.mustBe, {
+        drawn,
+        kind: told(({ features }) => features.kinds[context.kind]),
+        allowed: oneOf(allowed),
+      }),
     );
   }
   const parsed = v.safeParse(GeometrySchema, raw, { abortEarly: true });
   if (parsed.success) return { value: parsed.output, faults: [] };
   const issue = parsed.issues[0];
-  const path = (issue.path ?? [])
+  const place = (issue.path ?? [])
     .map(({ key }) => (typeof key === 'number' ? `[${key}]` : String(key)))
     .join('');
-  const message = `${path} is ${briefly(issue.received)}: ${issue.message}. Correct it or remove the feature.`;
+  const why = Object.hasOwn(courseReading.shape.problems, issue.message)
+    ? told(({ courseReading: { shape } }) => shape.problems[issue.message as ShapeProblem])
+    : issue.message;
+  const message = told(({ courseReading: { shape } }) => shape.unreadable, {
+    place,
+    found: briefly(issue.received),
+    why,
+  });
   return stop(context.index, context.where, 'geometry-unreadable', message);
 }
 
-function stop(index: number, where: string, code: string, message: string): { faults: readonly Fault[] } {
-  return { faults: [{ severity: 'error', code, where, message, featureIndex: index }] };
+function stop(index: number, where: Told, code: string, message: Told): { faults: readonly Fault[] } {
+  return { faults: [toldFault({ severity: 'error', code, where, message, featureIndex: index })] };
 }
 
-function describeShape(issue: v.BaseIssue<unknown>): string {
+/** `Polygon or MultiPolygon`. */
+function oneOf(types: readonly GeometryType[]): string | Told {
+  const [first, ...more] = types;
+  return more.reduce<string | Told>(
+    (before, second) => told(({ courseEdits }) => courseEdits.or, { first: before, second }),
+    first!,
+  );
+}
+
+function describeShape(issue: v.BaseIssue<unknown>): Told {
   const path = v.getDotPath(issue);
-  return `${path === null ? 'It' : path} is ${briefly(issue.received)}, not ${issue.expected ?? 'what GeoJSON asks for'}. Write it as a GeoJSON Feature or remove it.`;
+  return told(({ courseReading: { shape } }) => shape.noFeature, {
+    place: path ?? told(({ courseReading: { shape } }) => shape.it),
+    found: briefly(issue.received),
+    wanted: issue.expected ?? told(({ courseReading: { shape } }) => shape.asGeoJson),
+  });
 }
 
 function unknownFeature(properties: Readonly<Record<string, unknown>>, index: number): Fault {
@@ -198,14 +228,14 @@ function unknownFeature(properties: Readonly<Record<string, unknown>>, index: nu
     .map((tag) => `${tag}=${String(properties[tag]).slice(0, 60)}`);
   const what =
     tags.length === 0
-      ? 'It has no golf, natural or holewright_kind tag'
-      : `${tags.join(', ')} is of no kind that is planned with`;
+      ? told(({ courseReading }) => courseReading.noTag)
+      : told(({ courseReading }) => courseReading.noKind, { tags: tags.join(', ') });
   const name = typeof properties['name'] === 'string' ? properties['name'] : undefined;
-  return {
+  return toldFault({
     severity: 'warning',
     code: 'unknown-feature',
     where: whereFeature(index, undefined, undefined, name),
-    message: `${what}. It stays in the file and is left out of the plan; tag it if it should count.`,
+    message: told(({ courseReading }) => courseReading.unknown, { what }),
     featureIndex: index,
-  };
+  });
 }

@@ -2,14 +2,15 @@
 
 import * as v from 'valibot';
 import type { Fault } from '../result.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 import type { FeatureKind } from './feature-kind.ts';
-import { KIND_RULES, type Properties, PropertiesSchema, PROPERTY_WORDS, type PropertyKey } from './schema.ts';
+import { KIND_RULES, type Properties, PropertiesSchema, type PropertyKey } from './schema.ts';
 
 /** Which feature a fault is about. */
 export interface FeatureContext {
   readonly index: number;
   readonly kind: FeatureKind;
-  readonly where: string;
+  readonly where: Told;
 }
 
 /** An unreadable value is left out with a warning, unless the kind cannot do without it. */
@@ -24,13 +25,18 @@ export function readProperties(
   const bad = new Set(parsed.success ? [] : parsed.issues.map((issue) => issue.path?.[0].key as PropertyKey));
   for (const key of bad) {
     const needed = required.includes(key);
-    faults.push({
-      severity: needed ? 'error' : 'warning',
-      code: 'value-unreadable',
-      where: context.where,
-      message: `${key} is ${inWords(raw[key])}; write ${PROPERTY_WORDS[key]}.${needed ? '' : ' It is read as absent.'}`,
-      featureIndex: context.index,
-    });
+    const values = { key, found: inWords(raw[key]), wanted: wantedFor(key) };
+    faults.push(
+      toldFault({
+        severity: needed ? 'error' : 'warning',
+        code: 'value-unreadable',
+        where: context.where,
+        message: needed
+          ? told(({ courseReading }) => courseReading.value.unreadable, values)
+          : told(({ courseReading }) => courseReading.value.readAsAbsent, values),
+        featureIndex: context.index,
+      }),
+    );
   }
   const value = v.parse(
     PropertiesSchema,
@@ -38,18 +44,29 @@ export function readProperties(
   );
   for (const key of required) {
     if (bad.has(key) || (value[key] ?? undefined) !== undefined) continue;
-    faults.push({
-      severity: 'error',
-      code: 'value-missing',
-      where: context.where,
-      message: `${key} is missing; write ${PROPERTY_WORDS[key]}.`,
-      featureIndex: context.index,
-    });
+    faults.push(
+      toldFault({
+        severity: 'error',
+        code: 'value-missing',
+        where: context.where,
+        message: told(({ courseReading }) => courseReading.value.missing, { key, wanted: wantedFor(key) }),
+        featureIndex: context.index,
+      }),
+    );
   }
   return { value, faults };
 }
 
-function inWords(value: unknown): string {
+/** What the property should hold. */
+export function wantedFor(key: PropertyKey): Told {
+  return told(({ courseReading }) => courseReading.properties[key]);
+}
+
+function inWords(value: unknown): string | Told {
   const text = JSON.stringify(value) as string | undefined;
-  return text === undefined ? 'absent' : text.length <= 60 ? text : `${text.slice(0, 59)}…`;
+  return text === undefined
+    ? told(({ courseReading }) => courseReading.value.absent)
+    : text.length <= 60
+      ? text
+      : `${text.slice(0, 59)}…`;
 }

@@ -4,41 +4,43 @@
  */
 
 import * as v from 'valibot';
+import { courseReading } from '../words/english/course-reading.ts';
 import type { FeatureKind } from './feature-kind.ts';
+
+export type ShapeProblem = keyof typeof courseReading.shape.problems;
+
+/** Messages of the schemas are names of entries in the catalogue (`courseReading.shape.problems`). */
+function problem(name: ShapeProblem): ShapeProblem {
+  return name;
+}
 
 /** [longitude, latitude, perhaps height] in degrees of WGS 84. */
 export const PositionSchema = v.looseTuple(
   [
     v.pipe(
-      v.number('longitude must be a number'),
-      v.minValue(-180, 'longitude must be from -180 to 180'),
-      v.maxValue(180, 'longitude must be from -180 to 180'),
+      v.number(problem('longitude')),
+      v.minValue(-180, problem('longitudeRange')),
+      v.maxValue(180, problem('longitudeRange')),
     ),
     v.pipe(
-      v.number('latitude must be a number'),
-      v.minValue(-90, 'latitude must be from -90 to 90'),
-      v.maxValue(90, 'latitude must be from -90 to 90'),
+      v.number(problem('latitude')),
+      v.minValue(-90, problem('latitudeRange')),
+      v.maxValue(90, problem('latitudeRange')),
     ),
   ],
-  'a position must be [longitude, latitude]',
+  problem('position'),
 );
 
-const RingSchema = v.pipe(
-  v.array(PositionSchema, 'a ring must be a list of positions'),
-  v.minLength(3, 'a ring needs at least 3 different positions'),
-);
+const RingSchema = v.pipe(v.array(PositionSchema, problem('ring')), v.minLength(3, problem('shortRing')));
 const PolygonCoordinatesSchema = v.pipe(
-  v.array(RingSchema, 'a polygon must be a list of rings'),
-  v.minLength(1, 'a polygon needs at least one ring'),
+  v.array(RingSchema, problem('polygon')),
+  v.minLength(1, problem('emptyPolygon')),
 );
 
 export const PointSchema = v.looseObject({ type: v.literal('Point'), coordinates: PositionSchema });
 export const LineStringSchema = v.looseObject({
   type: v.literal('LineString'),
-  coordinates: v.pipe(
-    v.array(PositionSchema, 'a line must be a list of positions'),
-    v.minLength(2, 'a line needs at least 2 positions'),
-  ),
+  coordinates: v.pipe(v.array(PositionSchema, problem('line')), v.minLength(2, problem('shortLine'))),
 });
 export const PolygonSchema = v.looseObject({
   type: v.literal('Polygon'),
@@ -47,8 +49,8 @@ export const PolygonSchema = v.looseObject({
 export const MultiPolygonSchema = v.looseObject({
   type: v.literal('MultiPolygon'),
   coordinates: v.pipe(
-    v.array(PolygonCoordinatesSchema, 'a multipolygon must be a list of polygons'),
-    v.minLength(1, 'a multipolygon needs at least one polygon'),
+    v.array(PolygonCoordinatesSchema, problem('multipolygon')),
+    v.minLength(1, problem('emptyMultipolygon')),
   ),
 });
 
@@ -119,23 +121,8 @@ export const PropertiesSchema = v.looseObject({
 export type Properties = v.InferOutput<typeof PropertiesSchema>;
 export type PropertyKey = keyof typeof PropertiesSchema.entries;
 
-/** What each property should hold, for messages. */
-export const PROPERTY_WORDS: Readonly<Record<PropertyKey, string>> = {
-  ref: 'the number of the hole, such as 7',
-  name: 'a text in quotes',
-  par: 'a number, such as 4',
-  handicap: 'the stroke index, such as 11',
-  height: 'metres from 0 to 200, such as 12',
-  diameter_crown: 'metres from 0 to 200, such as 8',
-  canopy_base_m: 'metres from 0 to 200, such as 2',
-  canopy_density_per_m: 'a number from 0 to 10, such as 0.12',
-  leaf_type: LEAF_TYPES.join(', '),
-  leaf_cycle: LEAF_CYCLES.join(', '),
-  ele: 'metres above sea level, such as 31.5',
-  lip_m: 'metres from 0 to 10, such as 0.8',
-  slope_percent: 'per cent from 0 to 15, such as 2.5',
-  downhill_deg: 'degrees clockwise from north, from 0 to 360, such as 135 for south-east',
-};
+/** What each property should hold, in English; `courseReading.properties` has it in each language. */
+export const PROPERTY_WORDS: Readonly<Record<PropertyKey, string>> = courseReading.properties;
 
 export interface KindRule {
   readonly geometry: readonly GeometryType[];

@@ -9,6 +9,7 @@ import { ConditionsSchema } from '../conditions/conditions.ts';
 import { LIE_NAMES } from '../ground/lies.ts';
 import { SWINGS } from '../player/model.ts';
 import { type Fault, refuse, type Result, succeed } from '../result.ts';
+import { told, toldFault } from '../words/told.ts';
 
 /** Longest text that is read, in UTF-16 code units. */
 export const MOST_ROUND_CHARACTERS = 4_000_000;
@@ -182,12 +183,14 @@ export function migrateRound(
 ): Result<JsonObject, Fault> {
   const current = migrations.length + 1;
   if (fileVersion > current) {
-    return refuse({
-      severity: 'error',
-      code: 'newer-format',
-      where: 'holewright.formatVersion',
-      message: `The round file is of format version ${fileVersion}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
-    });
+    return refuse(
+      toldFault({
+        severity: 'error',
+        code: 'newer-format',
+        where: 'holewright.formatVersion',
+        message: told(({ faults }) => faults.round.newer, { version: fileVersion, current }),
+      }),
+    );
   }
   return succeed(migrations.slice(fileVersion - 1).reduce((value, step) => step(value), document));
 }

@@ -6,6 +6,7 @@
 import * as v from 'valibot';
 import { readJsonText } from '../course/json-text.ts';
 import { briefly, type Fault, refuse, type Result, succeed } from '../result.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 import {
   migrateRound,
   MOST_ROUND_CHARACTERS,
@@ -27,7 +28,10 @@ const MOST_FAULTS = 40;
 /** Text of a file to a round; unknown members are kept. */
 export function parseRoundText(text: string): Result<RoundFile, readonly Fault[]> {
   if (text.length > MOST_ROUND_CHARACTERS) {
-    const message = `It holds ${text.length} characters; at most ${MOST_ROUND_CHARACTERS} are read. Split it into single rounds.`;
+    const message = told(({ faults }) => faults.round.tooLong, {
+      count: text.length,
+      most: MOST_ROUND_CHARACTERS,
+    });
     return refuse([fileFault('file-too-large', message)]);
   }
   const json = readJsonText(text);
@@ -36,8 +40,7 @@ export function parseRoundText(text: string): Result<RoundFile, readonly Fault[]
 
 export function parseRound(json: unknown): Result<RoundFile, readonly Fault[]> {
   if (!v.is(RoundHeaderSchema, json) || json.holewright.format !== 'round') {
-    const message =
-      'It does not say that it is a round file (holewright.format "round" with a formatVersion from 1). Choose a round file, or begin a new round.';
+    const message = told(({ faults }) => faults.round.notRound);
     return refuse([fileFault('not-a-round', message)]);
   }
   const migrated = migrateRound(json, json.holewright.formatVersion);
@@ -46,8 +49,8 @@ export function parseRound(json: unknown): Result<RoundFile, readonly Fault[]> {
   if (!parsed.success) return refuse(issueFaults(parsed.issues));
   const doubled = firstDouble(parsed.output.played.map(({ hole }) => hole));
   if (doubled !== undefined) {
-    const message = `Hole ${doubled} is entered twice. Take one of the two out.`;
-    return refuse([{ severity: 'error', code: 'hole-twice', where: `hole ${doubled}`, message }]);
+    const message = told(({ faults }) => faults.round.holeTwice, { hole: doubled });
+    return refuse([toldFault({ severity: 'error', code: 'hole-twice', where: whereHole(doubled), message })]);
   }
   return succeed({ round: parsed.output, warnings: parsed.output.played.flatMap(doubtsOf) });
 }
@@ -117,26 +120,26 @@ export function totalsOf(round: RoundDocument): RoundTotals {
 /** What cannot quite be true of a hole. */
 function doubtsOf({ hole, score, putts, penalties, shots }: PlayedHoleRecord): Fault[] {
   const doubts: Fault[] = [];
-  const doubt = (code: string, message: string): void => {
-    doubts.push({ severity: 'warning', code, where: `hole ${hole}`, message });
+  const doubt = (code: string, message: Told): void => {
+    doubts.push(toldFault({ severity: 'warning', code, where: whereHole(hole), message }));
   };
   const others = (putts ?? 0) + (penalties ?? 0);
   if (others >= score && !(others === score && putts === score))
     doubt(
       'strokes-do-not-add-up',
-      `The score is ${score}, putts and penalties are ${others}. Look at the card again.`,
+      told(({ faults }) => faults.round.doNotAddUp, { score, others }),
     );
   if (penalties !== undefined && penalties < penaltiesOf(shots))
     doubt(
       'penalties-do-not-add-up',
-      `The hole has ${penalties} penalty strokes, its shots have ${penaltiesOf(shots)}. Look at the shots again.`,
+      told(({ faults }) => faults.round.penalties, { hole: penalties, shots: penaltiesOf(shots) }),
     );
   if (shots !== undefined && shots.length > 0) {
     const counted = shots.length + penaltiesOf(shots);
     if (counted > score)
       doubt(
         'more-shots-than-strokes',
-        `The score is ${score}, its shots and penalties come to ${counted}. Look at the shots again.`,
+        told(({ faults }) => faults.round.moreShots, { score, counted }),
       );
   }
   return doubts;
@@ -148,20 +151,25 @@ function firstDouble(holes: readonly number[]): number | undefined {
 
 function issueFaults(issues: readonly v.BaseIssue<unknown>[]): readonly Fault[] {
   const faults = issues.slice(0, MOST_FAULTS).map((issue): Fault => {
-    const wanted = issue.expected ?? 'something else';
-    return {
+    const wanted = issue.expected ?? told(({ faults }) => faults.file.somethingElse);
+    return toldFault({
       severity: 'error',
       code: 'field-unreadable',
       where: placeOf(issue),
       message:
         issue.received === 'undefined'
-          ? `It is missing; ${wanted} is needed. Add it to the file, or restore the last good copy.`
-          : `It is ${briefly(issue.received)}; ${wanted} was expected. Correct it in the file, or restore the last good copy.`,
-    };
+          ? told(({ faults }) => faults.file.missing, { wanted })
+          : told(({ faults }) => faults.file.unexpected, { found: briefly(issue.received), wanted }),
+    });
   });
   if (issues.length > MOST_FAULTS) {
     const more = issues.length - MOST_FAULTS;
-    faults.push(fileFault('more-faults', `${more} more fields cannot be read. Mend these first.`));
+    faults.push(
+      fileFault(
+        'more-faults',
+        told(({ faults }) => faults.file.moreFields, { count: more }),
+      ),
+    );
   }
   return faults;
 }
@@ -174,6 +182,10 @@ function placeOf(issue: v.BaseIssue<unknown>): string {
   return place === '' ? 'file' : place;
 }
 
-function fileFault(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'file', message };
+function whereHole(hole: number): Told {
+  return told(({ features }) => features.whereOnlyHole, { hole });
+}
+
+function fileFault(code: string, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where: 'file', message });
 }

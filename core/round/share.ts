@@ -10,6 +10,7 @@ import { parsePlayerText } from '../player/parse.ts';
 import { openDocumentText } from '../course/document.ts';
 import { faultsIn, reportOn } from '../course/report.ts';
 import { type Fault, refuse, type Result, succeed } from '../result.ts';
+import { told, toldFault } from '../words/told.ts';
 import { MOST_ROUND_CHARACTERS, type RoundDocument } from './format.ts';
 
 /** The round with both files in it, as text. Refuses what could not be opened again. */
@@ -21,12 +22,17 @@ export function shareText(
   const carried = { course: JSON.parse(courseText) as unknown, player: JSON.parse(playerText) as unknown };
   const text = `${JSON.stringify({ ...round, carried })}\n`;
   if (text.length <= MOST_ROUND_CHARACTERS) return succeed(text);
-  return refuse({
-    severity: 'error',
-    code: 'share-too-large',
-    where: 'shared plan',
-    message: `Together they hold ${text.length} characters; at most ${MOST_ROUND_CHARACTERS} can be opened again. Share the course as a file of its own.`,
-  });
+  return refuse(
+    toldFault({
+      severity: 'error',
+      code: 'share-too-large',
+      where: told(({ faults }) => faults.round.sharedPlan),
+      message: told(({ faults }) => faults.round.shareTooLarge, {
+        count: text.length,
+        most: MOST_ROUND_CHARACTERS,
+      }),
+    }),
+  );
 }
 
 /** One file carried along: its text and what it reads as, or why it cannot be read. */

@@ -106,9 +106,20 @@ export function plainFault(fault: Fault): Fault {
 export function faultText(fault: Fault, words: Words): { readonly where: string; readonly message: string } {
   const { told: of } = fault;
   return {
-    where: of?.where === undefined ? fault.where : tell(of.where, words),
+    where:
+      of?.where !== undefined
+        ? tell(of.where, words)
+        : fault.where === 'file'
+          ? words.faults.file.where
+          : fault.where,
     message: of === undefined ? fault.message : tell(of.message, words),
   };
+}
+
+/** What the first of the faults says, in the language of the window; undefined where there is none. */
+export function firstFault(faults: readonly Fault[], words: Words): string | undefined {
+  const [first] = faults;
+  return first === undefined ? undefined : faultText(first, words).message;
 }
 
 /** `where: message`, one after another. */

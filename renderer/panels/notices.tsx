@@ -1,5 +1,6 @@
 /** What went wrong, in full, until the person has read it. The document that was open stays open. */
 
+import { faultText } from '../../core/words/told.ts';
 import type { Fault } from '../../core/result.ts';
 import type { Notice } from '../state/app-state.ts';
 import type { Words } from '../../core/words/words.ts';
@@ -104,12 +105,15 @@ function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
   const words = useWords();
   return (
     <ul class="faults">
-      {faults.map((fault, i) => (
-        <li key={i}>
-          <strong>{fault.where}:</strong> {fault.message}
-          {fault.severity === 'warning' && <span class="tag">{words.bar.warning}</span>}
-        </li>
-      ))}
+      {faults.map((fault, i) => {
+        const { where, message } = faultText(fault, words);
+        return (
+          <li key={i}>
+            <strong>{where}:</strong> {message}
+            {fault.severity === 'warning' && <span class="tag">{words.bar.warning}</span>}
+          </li>
+        );
+      })}
     </ul>
   );
 }

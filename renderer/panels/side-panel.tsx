@@ -1,5 +1,6 @@
 /** The panel at the side: the hole's plan, the course in short, or what to do next where there is neither. */
 
+import { faultsText } from '../../core/words/told.ts';
 import type { Hole } from '../../core/course/model.ts';
 import { DayControl } from '../conditions/day-control.tsx';
 import { DaySpansPanel } from '../conditions/spans/spans-panel.tsx';
@@ -73,7 +74,7 @@ function WorkLine({ hole }: { readonly hole: Hole }) {
     return (
       <div class="fault-box" role="alert">
         <strong>{words.plan.holeCannotBePlanned}</strong>
-        <p>{work.fault === null ? '' : `${work.fault.where}: ${work.fault.message}`}</p>
+        <p>{work.fault === null ? '' : faultsText([work.fault], words)}</p>
       </div>
     );
   }

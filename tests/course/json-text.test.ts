@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { inEnglish } from '../../core/words/told.ts';
 import { findSyntaxFault, lineAndColumn, readJsonText } from '../../core/course/json-text.ts';
 
 function parses(text: string): boolean {
@@ -29,7 +30,9 @@ describe('JSON text', () => {
     ['NaN', 0, 'a value'],
     [']', 0, 'a value'],
   ])('%j stops being JSON at %i', (text, offset, expected) => {
-    expect(findSyntaxFault(text)).toEqual({ offset, expected });
+    const fault = findSyntaxFault(text);
+    expect(fault?.offset).toBe(offset);
+    expect(inEnglish(fault!.expected)).toBe(expected);
   });
 
   it('is judged as JSON.parse judges it, whatever is cut out or put in', () => {

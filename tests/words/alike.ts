@@ -34,4 +34,5 @@ export const ALIKE: readonly string[] = [
   ...['drawing.names.position', 'drawing.sand.title', 'drawing.strokeIndex'],
   ...['system.about.version', 'system.exports.pdf', 'system.menu.program', 'system.menu.text'],
   'system.program',
+  ...['courseReading.properties.leaf_type', 'courseReading.properties.leaf_cycle'],
 ];

@@ -5,17 +5,16 @@ import * as v from 'valibot';
 import { type Result, succeed } from '../../result.ts';
 import type { DocumentFeature } from '../document.ts';
 import { type FeatureKind } from '../feature-kind.ts';
-import { KIND_RULES, PROPERTY_WORDS, PropertiesSchema, type PropertyKey } from '../schema.ts';
+import { wantedFor } from '../read-properties.ts';
+import { KIND_RULES, PropertiesSchema, type PropertyKey } from '../schema.ts';
 import { CARD_LENGTH_MEMBER, CardLengthSchema } from '../card-length.ts';
 import { type Refusal, refuseEdit } from './edit.ts';
-import { told } from '../../words/told.ts';
+import { told, type Told } from '../../words/told.ts';
 
 /** Narrower than what a file may hold, for values that are typed in: rules/par.ts and rules/stroke-index.ts. */
-const NARROWER: Readonly<
-  Partial<Record<string, { readonly least: number; readonly most: number; readonly words: string }>>
-> = {
-  par: { least: 3, most: 6, words: 'a whole number from 3 to 6' },
-  handicap: { least: 1, most: 18, words: 'a whole number from 1 to 18' },
+const NARROWER: Readonly<Partial<Record<string, { readonly least: number; readonly most: number }>>> = {
+  par: { least: 3, most: 6 },
+  handicap: { least: 1, most: 18 },
 };
 
 /** Refuses values of known properties that could not be read back; unknown properties take any JSON value. */
@@ -25,11 +24,11 @@ export function acceptProperties(
   properties: Readonly<Record<string, unknown>>,
 ): Result<null, Refusal> {
   for (const [key, value] of Object.entries(properties)) {
-    const words = faultOf(key, value);
-    if (words === undefined) continue;
+    const wanted = faultOf(key, value);
+    if (wanted === undefined) continue;
     return refuseEdit(
       'value-not-accepted',
-      told(({ courseEdits }) => courseEdits.cannotBe, { key, value: inWords(value), wanted: words }),
+      told(({ courseEdits }) => courseEdits.cannotBe, { key, value: inWords(value), wanted }),
       feature.id,
     );
   }
@@ -41,7 +40,7 @@ export function acceptProperties(
       told(({ courseEdits }) => courseEdits.needs, {
         kind: kindTold(kind!),
         key,
-        wanted: PROPERTY_WORDS[key],
+        wanted: wantedFor(key),
       }),
       feature.id,
     );
@@ -49,22 +48,25 @@ export function acceptProperties(
   return succeed(null);
 }
 
-function faultOf(key: string, value: unknown): string | undefined {
+function faultOf(key: string, value: unknown): Told | undefined {
   if (key === CARD_LENGTH_MEMBER) {
-    return v.is(CardLengthSchema, value) ? undefined : 'the length on the card in metres, from 20 to 2000';
+    return v.is(CardLengthSchema, value)
+      ? undefined
+      : told(({ courseReading }) => courseReading.cardLength, { least: 20, most: 2000 });
   }
   if (!Object.hasOwn(PropertiesSchema.entries, key)) return undefined;
   const known = key as PropertyKey;
-  if (!v.is(PropertiesSchema.entries[known], value)) return PROPERTY_WORDS[known];
+  if (!v.is(PropertiesSchema.entries[known], value)) return wantedFor(known);
   const narrow = NARROWER[key];
   if (narrow === undefined || value === null || value === undefined) return undefined;
   const number = Number(value);
   return Number.isInteger(number) && number >= narrow.least && number <= narrow.most
     ? undefined
-    : narrow.words;
+    : told(({ courseReading }) => courseReading.wholeNumber, narrow);
 }
 
-function inWords(value: unknown): string {
-  const text = (JSON.stringify(value) as string | undefined) ?? 'nothing';
+function inWords(value: unknown): string | Told {
+  const text = JSON.stringify(value) as string | undefined;
+  if (text === undefined) return told(({ features }) => features.nothing);
   return text.length <= 40 ? text : `${text.slice(0, 39)}…`;
 }

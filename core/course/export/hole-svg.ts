@@ -4,9 +4,11 @@
  */
 
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
+import { english } from '../../words/english/english.ts';
+import { told, toldFault } from '../../words/told.ts';
+import type { Words } from '../../words/words.ts';
 import { PAINTING_ORDER } from '../../ground/lies.ts';
 import type { Spot } from '../../plan/model.ts';
-import { KIND_WORDS } from '../feature-kind.ts';
 import { featuresOfHole } from '../hole-features.ts';
 import { makeLocalFrame } from '../local-frame.ts';
 import type { AreaKind, Course, LonLat, Rings } from '../model.ts';
@@ -20,6 +22,8 @@ export interface HoleSvgOptions {
   /** `line` turns the drawing so that the hole is played upwards. */
   readonly up?: 'line' | 'north';
   readonly unit?: 'metres' | 'yards';
+  /** The language of title, description and labels; English where none is given. */
+  readonly words?: Words;
 }
 
 const YARD_M = 0.9144;
@@ -60,12 +64,13 @@ export function holeSvg(
   holeNumber: number,
   options: HoleSvgOptions = {},
 ): Result<string, Fault> {
-  const { scale = 2000, marginM = 25, up = 'line', unit = 'metres' } = options;
-  const where = `hole ${holeNumber}`;
+  const { scale = 2000, marginM = 25, up = 'line', unit = 'metres', words = english } = options;
+  const { drawing } = words.courseReading;
+  const where = told(({ features }) => features.whereOnlyHole, { hole: holeNumber });
   const found = featuresOfHole(course, holeNumber);
   if (found === undefined) {
-    const message = 'The course has no such hole. Choose one of those that it has.';
-    return refuse({ severity: 'error', code: 'no-such-hole', where, message });
+    const message = told(({ courseReading }) => courseReading.drawing.noHole);
+    return refuse(toldFault({ severity: 'error', code: 'no-such-hole', where, message }));
   }
   const { hole, green, teeAreas } = found;
   const start = hole.line[0]!;
@@ -89,8 +94,13 @@ export function holeSvg(
   const mm = (metres: number) => (metres * 1000) / scale;
   const [width, height] = [mm(east - west), mm(north - south)];
   if (!(scale > 0 && marginM >= 0 && width <= MOST_SIDE_MM && height <= MOST_SIDE_MM)) {
-    const message = `At 1:${scale} the drawing would be ${Math.round(width)} × ${Math.round(height)} mm; up to ${MOST_SIDE_MM} mm are drawn. Choose a scale such as 2000.`;
-    return refuse({ severity: 'error', code: 'bad-scale', where, message });
+    const message = told(({ courseReading }) => courseReading.drawing.tooLarge, {
+      scale,
+      width: Math.round(width),
+      height: Math.round(height),
+      most: MOST_SIDE_MM,
+    });
+    return refuse(toldFault({ severity: 'error', code: 'bad-scale', where, message }));
   }
   const toPaper: ToPaper = (at) => {
     const { x, y } = turned(at);
@@ -105,12 +115,17 @@ export function holeSvg(
     );
   };
 
-  const title = `Hole ${hole.number}${hole.name === undefined ? '' : `, ${hole.name}`}, par ${hole.par}`;
+  const { number, name, par } = hole;
+  const title =
+    name === undefined
+      ? drawing.title({ hole: number, par })
+      : drawing.titleNamed({ hole: number, name, par });
+  const desc = (up === 'line' ? drawing.playedUpwards : drawing.northUp)({ course: course.name, scale });
   const id = `hole-${hole.number}`;
   const areas = ORDER.flatMap((kind) =>
     course.areas
       .filter((area) => area.kind === kind && inFrame(area.rings))
-      .map((area) => areaPath(kind, area.rings, area.name, toPaper, id)),
+      .map((area) => areaPath(kind, area.rings, area.name, toPaper, id, words)),
   );
   const trees = course.trees.flatMap(({ at, crownRadiusM }) => {
     const [x, y] = toPaper(at);
@@ -131,7 +146,7 @@ export function holeSvg(
     [
       `<svg xmlns="http://www.w3.org/2000/svg" width="${shortNumber(width)}mm" height="${shortNumber(height)}mm" viewBox="0 0 ${size}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
       `<title id="${id}-title">${escapeXml(title)}</title>`,
-      `<desc id="${id}-desc">${escapeXml(`${course.name}. Drawn at 1:${scale}, ${up === 'line' ? 'played upwards' : 'north up'}.`)}</desc>`,
+      `<desc id="${id}-desc">${escapeXml(desc)}</desc>`,
       `<defs><clipPath id="${id}-frame"><rect width="${shortNumber(width)}" height="${shortNumber(height)}"/></clipPath>${hatches(id)}</defs>`,
       `<g clip-path="url(#${id}-frame)" stroke-linejoin="round" font-family="sans-serif" font-size="2.6">`,
       `<rect class="ground" width="${shortNumber(width)}" height="${shortNumber(height)}" fill="#c9d6ae"/>`,
@@ -160,6 +175,7 @@ function areaPath(
   name: string | undefined,
   toPaper: ToPaper,
   id: string,
+  { courseReading, features }: Words,
 ): string {
   const { fill, stroke, dash, hatch } = STYLES[kind];
   const path = rings
@@ -172,8 +188,9 @@ function areaPath(
     )
     .join('');
   const dashes = dash === undefined ? '' : ` stroke-dasharray="${dash}"`;
-  const words = name === undefined ? KIND_WORDS[kind] : `${KIND_WORDS[kind]}: ${name}`;
-  const shape = `<path class="${kind}" d="${path}" fill="${fill}" fill-rule="evenodd" stroke="${stroke}" stroke-width="0.3"${dashes}><title>${escapeXml(words)}</title></path>`;
+  const called = features.kinds[kind];
+  const label = name === undefined ? called : courseReading.drawing.area({ kind: called, name });
+  const shape = `<path class="${kind}" d="${path}" fill="${fill}" fill-rule="evenodd" stroke="${stroke}" stroke-width="0.3"${dashes}><title>${escapeXml(label)}</title></path>`;
   return hatch === undefined
     ? shape
     : `${shape}<path d="${path}" fill="url(#${id}-${hatch})" fill-rule="evenodd"/>`;

@@ -1,6 +1,6 @@
 /** Woods without a height, trees without a height or crown: says which measure a default stands in for. */
 
-import { inEnglish } from '../../words/told.ts';
+import { inEnglish, told, type Told, toldFault } from '../../words/told.ts';
 import type { Fault } from '../../result.ts';
 import { whereArea } from '../feature-kind.ts';
 import type { AssumedMeasure, Canopy, Tree } from '../model.ts';
@@ -9,49 +9,77 @@ import { type CourseRule, featureList } from './rule.ts';
 export const canopyAssumed: CourseRule = (course) => {
   const faults: Fault[] = [];
   // a MultiPolygon gives several areas; one fault does for all of them
-  const told = new Set<number>();
+  const seen = new Set<number>();
   for (const area of course.areas) {
-    if (!area.assumed?.includes('canopy-top') || told.has(area.featureIndex)) continue;
-    told.add(area.featureIndex);
-    faults.push({
-      severity: 'warning',
-      code: 'canopy-assumed',
-      where: inEnglish(whereArea(area)),
-      message: `The woods have no height: ${measures(area.assumed, area.canopy)} taken. Measure and write height and canopy_base_m, in metres.`,
-      featureIndex: area.featureIndex,
-    });
+    if (!area.assumed?.includes('canopy-top') || seen.has(area.featureIndex)) continue;
+    seen.add(area.featureIndex);
+    faults.push(
+      toldFault({
+        severity: 'warning',
+        code: 'canopy-assumed',
+        where: whereArea(area),
+        message: told(({ courseReading }) => courseReading.canopy.woods, measures(area.assumed, area.canopy)),
+        featureIndex: area.featureIndex,
+      }),
+    );
   }
-  for (const [words, trees] of groupTrees(course.trees)) {
+  for (const { trees, assumed } of groupTrees(course.trees)) {
     const indices = trees.map(({ featureIndex }) => featureIndex);
-    faults.push({
-      severity: 'warning',
-      code: 'canopy-assumed',
-      where: `trees (${featureList(indices)})`,
-      message: `${trees.length === 1 ? 'One tree lacks' : `${trees.length} trees lack`} measures: ${words} taken. Write height, canopy_base_m and diameter_crown, in metres.`,
-      featureIndex: indices[0]!,
-    });
+    faults.push(
+      toldFault({
+        severity: 'warning',
+        code: 'canopy-assumed',
+        where: told(({ features }) => features.trees, { list: featureList(indices) }),
+        message:
+          trees.length === 1
+            ? told(({ courseReading }) => courseReading.canopy.oneTree, assumed)
+            : told(({ courseReading }) => courseReading.canopy.trees, { trees: trees.length, ...assumed }),
+        featureIndex: indices[0]!,
+      }),
+    );
   }
   return faults;
 };
 
-/** Trees for which something that matters was assumed, gathered by what was assumed, in words. */
-function groupTrees(trees: readonly Tree[]): Map<string, Tree[]> {
-  const groups = new Map<string, Tree[]>();
-  for (const tree of trees) {
-    const assumed = tree.assumed ?? [];
-    if (!assumed.includes('canopy-top') && !assumed.includes('crown-radius')) continue;
-    const words = measures(assumed, tree.canopy, tree.crownRadiusM);
-    groups.set(words, [...(groups.get(words) ?? []), tree]);
-  }
-  return groups;
+interface Measures {
+  readonly measures: Told;
+  readonly count: number;
 }
 
-function measures(assumed: readonly AssumedMeasure[], canopy?: Canopy, crownRadiusM?: number): string {
-  const values: Readonly<Record<AssumedMeasure, string>> = {
-    'canopy-top': `top ${canopy?.topM} m`,
-    'canopy-base': `base ${canopy?.baseM} m`,
-    'canopy-density': `density ${canopy?.densityPerM} per m`,
-    'crown-radius': `crown radius ${crownRadiusM} m`,
+/** Trees for which something that matters was assumed, gathered by what was assumed. */
+function groupTrees(
+  trees: readonly Tree[],
+): Iterable<{ readonly trees: Tree[]; readonly assumed: Measures }> {
+  const groups = new Map<string, { readonly trees: Tree[]; readonly assumed: Measures }>();
+  for (const tree of trees) {
+    const lacking = tree.assumed ?? [];
+    if (!lacking.includes('canopy-top') && !lacking.includes('crown-radius')) continue;
+    const assumed = measures(lacking, tree.canopy, tree.crownRadiusM);
+    const key = inEnglish(assumed.measures);
+    const group = groups.get(key) ?? { trees: [], assumed };
+    group.trees.push(tree);
+    groups.set(key, group);
+  }
+  return groups.values();
+}
+
+function measures(assumed: readonly AssumedMeasure[], canopy?: Canopy, crownRadiusM?: number): Measures {
+  const of = (measure: AssumedMeasure): Told => {
+    switch (measure) {
+      case 'canopy-top':
+        return told(({ courseReading }) => courseReading.canopy.top, { metres: canopy!.topM });
+      case 'canopy-base':
+        return told(({ courseReading }) => courseReading.canopy.base, { metres: canopy!.baseM });
+      case 'canopy-density':
+        return told(({ courseReading }) => courseReading.canopy.density, { perM: canopy!.densityPerM });
+      case 'crown-radius':
+        return told(({ courseReading }) => courseReading.canopy.crown, { metres: crownRadiusM! });
+    }
   };
-  return `${assumed.map((measure) => values[measure]).join(', ')} ${assumed.length === 1 ? 'is' : 'are'}`;
+  return {
+    measures: assumed
+      .map(of)
+      .reduce((first, second) => told(({ features }) => features.joined, { first, second })),
+    count: assumed.length,
+  };
 }

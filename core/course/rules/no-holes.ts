@@ -1,16 +1,16 @@
 /** A course needs at least one hole line. */
 
+import { told, toldFault } from '../../words/told.ts';
 import type { CourseRule } from './rule.ts';
 
 export const noHoles: CourseRule = (course) =>
   course.holes.length > 0
     ? []
     : [
-        {
+        toldFault({
           severity: 'error',
           code: 'no-holes',
           where: 'file',
-          message:
-            'The course has no hole. Draw a line from tee to green and tag it golf=hole with ref, par and handicap.',
-        },
+          message: told(({ courseReading }) => courseReading.noHoles),
+        }),
       ];

@@ -6,6 +6,8 @@ import type { Course, Hole } from '../model.ts';
 
 export type CourseRule = (course: Course) => readonly Fault[];
 
+const MOST_LISTED = 5;
+
 export function whereHole(hole: Hole): Told {
   return told(({ features }) => features.whereHole, { hole: hole.number, feature: hole.featureIndex });
 }
@@ -21,8 +23,10 @@ export function holeFault(
 }
 
 /** `feature 4`, `features 4, 9`, or the first five and how many more. */
-export function featureList(indices: readonly number[]): string {
-  const shown = indices.slice(0, 5).join(', ');
-  const more = indices.length > 5 ? ` and ${indices.length - 5} more` : '';
-  return `feature${indices.length === 1 ? '' : 's'} ${shown}${more}`;
+export function featureList(indices: readonly number[]): Told {
+  return told(({ features }) => features.listed, {
+    count: indices.length,
+    shown: indices.slice(0, MOST_LISTED).join(', '),
+    more: Math.max(0, indices.length - MOST_LISTED),
+  });
 }

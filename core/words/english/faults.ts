@@ -183,6 +183,7 @@ export const faults = {
       `A putt from ${metres} m that stopped ${past} m beyond the hole cannot be. Mend that line.`,
   },
   file: {
+    where: 'file',
     newerPlayer: ({ version, current }: { readonly version: number; readonly current: number }) =>
       `The player file is of format version ${version}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
     playerTooLong: ({ count, most }: { readonly count: number; readonly most: number }) =>
@@ -201,6 +202,27 @@ export const faults = {
     moreFields: ({ count }: { readonly count: number }) =>
       `${count} more fields cannot be read. Mend these first.`,
   },
+  round: {
+    tooLong: ({ count, most }: { readonly count: number; readonly most: number }) =>
+      `It holds ${count} characters; at most ${most} are read. Split it into single rounds.`,
+    notRound:
+      'It does not say that it is a round file (holewright.format "round" with a formatVersion from 1). Choose a round file, or begin a new round.',
+    newer: ({ version, current }: { readonly version: number; readonly current: number }) =>
+      `The round file is of format version ${version}; this program reads up to version ${current}. Open it with a newer release of Holewright.`,
+    holeTwice: ({ hole }: { readonly hole: number }) =>
+      `Hole ${hole} is entered twice. Take one of the two out.`,
+    doNotAddUp: ({ score, others }: { readonly score: number; readonly others: number }) =>
+      `The score is ${score}, putts and penalties are ${others}. Look at the card again.`,
+    penalties: ({ hole, shots }: { readonly hole: number; readonly shots: number }) =>
+      `The hole has ${hole} penalty strokes, its shots have ${shots}. Look at the shots again.`,
+    moreShots: ({ score, counted: come }: { readonly score: number; readonly counted: number }) =>
+      `The score is ${score}, its shots and penalties come to ${come}. Look at the shots again.`,
+    sharedPlan: 'shared plan',
+    shareTooLarge: ({ count, most }: { readonly count: number; readonly most: number }) =>
+      `Together they hold ${count} characters; at most ${most} can be opened again. Share the course as a file of its own.`,
+  },
+  day: ({ problem }: { readonly problem: string }) =>
+    `${problem}. Correct it, or leave it out for the default.`,
   photo: {
     height: 'The camera’s height is a number from 0.3 to 30 m above the ground.',
     distances: 'The marks’ distances are numbers from 5 to 400 m.',

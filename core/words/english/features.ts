@@ -2,7 +2,7 @@
 
 import { figures } from './figures.ts';
 
-const { counted } = figures;
+const { counted, plural } = figures;
 
 export const features = {
   kinds: {
@@ -86,6 +86,18 @@ export const features = {
   }) => `${where}, ${what} "${name}" (feature ${feature})`,
   slopeArrow: ({ feature }: { readonly feature: number }) => `slope arrow (feature ${feature})`,
   trees: ({ list }: { readonly list: string }) => `trees (${list})`,
+  /** `feature 4`, `features 4, 9 and 3 more`. */
+  listed: ({
+    count,
+    shown,
+    more,
+  }: {
+    readonly count: number;
+    readonly shown: string;
+    readonly more: number;
+  }) =>
+    `${plural(count, { one: 'feature', other: 'features' })} ${shown}${more === 0 ? '' : ` and ${more} more`}`,
+  whereOnlyHole: ({ hole }: { readonly hole: number }) => `hole ${hole}`,
   course: 'course',
   it: 'it',
 };

@@ -142,6 +142,7 @@ export const faults: typeof english = {
       `Ein Putt aus ${metres} m, der ${past} m hinter dem Loch liegen blieb, geht nicht. Diese Zeile berichtigen.`,
   },
   file: {
+    where: 'Datei',
     newerPlayer: ({ version, current }) =>
       `Die Spielerdatei hat Formatversion ${version}; dieses Programm liest bis Version ${current}. Mit einer neueren Ausgabe von Holewright öffnen.`,
     playerTooLong: ({ count, most }) =>
@@ -159,6 +160,25 @@ export const faults: typeof english = {
       `Dort steht ${found}; erwartet war ${wanted}. In der Datei berichtigen, oder die letzte gute Kopie zurückholen.`,
     moreFields: ({ count }) => `${count} weitere Felder sind nicht lesbar. Zuerst diese berichtigen.`,
   },
+  round: {
+    tooLong: ({ count, most }) =>
+      `Die Datei enthält ${count} Zeichen; gelesen werden höchstens ${most}. In einzelne Runden teilen.`,
+    notRound:
+      'Die Datei sagt nicht, dass sie eine Rundendatei ist (holewright.format "round" mit einer formatVersion ab 1). Eine Rundendatei wählen, oder eine neue Runde beginnen.',
+    newer: ({ version, current }) =>
+      `Die Rundendatei hat Formatversion ${version}; dieses Programm liest bis Version ${current}. Mit einer neueren Ausgabe von Holewright öffnen.`,
+    holeTwice: ({ hole }) => `Loch ${hole} ist doppelt eingetragen. Eines von beiden herausnehmen.`,
+    doNotAddUp: ({ score, others }) =>
+      `Der Score ist ${score}, Putts und Strafschläge sind ${others}. Noch einmal auf die Scorekarte sehen.`,
+    penalties: ({ hole, shots }) =>
+      `Das Loch hat ${hole} Strafschläge, seine Schläge haben ${shots}. Noch einmal auf die Schläge sehen.`,
+    moreShots: ({ score, counted: come }) =>
+      `Der Score ist ${score}, Schläge und Strafschläge ergeben ${come}. Noch einmal auf die Schläge sehen.`,
+    sharedPlan: 'geteilter Plan',
+    shareTooLarge: ({ count, most }) =>
+      `Zusammen haben sie ${count} Zeichen; höchstens ${most} lassen sich wieder öffnen. Den Platz als eigene Datei weitergeben.`,
+  },
+  day: ({ problem }) => `${problem}. Berichtigen, oder für den üblichen Wert weglassen.`,
   photo: {
     height: 'Die Höhe der Kamera ist eine Zahl von 0,3 bis 30 m über dem Boden.',
     distances: 'Die Entfernungen der Marken sind Zahlen von 5 bis 400 m.',

@@ -3,7 +3,7 @@
 import type { features as english } from '../english/features.ts';
 import { figures } from './figures.ts';
 
-const { counted } = figures;
+const { counted, plural } = figures;
 
 export const features: typeof english = {
   kinds: {
@@ -64,6 +64,9 @@ export const features: typeof english = {
   inHole: ({ where, what, name, feature }) => `${where}, ${what} „${name}“ (Objekt ${feature})`,
   slopeArrow: ({ feature }) => `Gefällepfeil (Objekt ${feature})`,
   trees: ({ list }) => `Bäume (${list})`,
+  listed: ({ count, shown, more }) =>
+    `${plural(count, { one: 'Objekt', other: 'Objekte' })} ${shown}${more === 0 ? '' : ` und ${more} mehr`}`,
+  whereOnlyHole: ({ hole }) => `Loch ${hole}`,
   course: 'Platz',
   it: 'es',
 };

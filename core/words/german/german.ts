@@ -7,6 +7,7 @@ import { courseEdits } from './course-edits.ts';
 import { courseFaults } from './course-faults.ts';
 import { courseFile } from './course-file.ts';
 import { courseNotes } from './course-notes.ts';
+import { courseReading } from './course-reading.ts';
 import { day } from './day.ts';
 import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
@@ -42,6 +43,7 @@ export const german: Words = {
   courseFaults,
   courseFile,
   courseNotes,
+  courseReading,
   day,
   drawing,
   faults,

@@ -23,7 +23,7 @@ export function ExportPart() {
 
   const drawing = (): string | null => {
     const course = courseOf(desk.store.state().history.document);
-    const svg = course.ok && hole !== null ? holeSvg(course.value, hole, { unit: units }) : null;
+    const svg = course.ok && hole !== null ? holeSvg(course.value, hole, { unit: units, words }) : null;
     if (svg?.ok === true) return svg.value;
     const why = svg === null ? words.drawing.export.unreadable : faultText(svg.error, words).message;
     desk.say(words.drawing.export.noDrawing({ why }), 'refusal');

@@ -3,7 +3,7 @@
  * journal, saves when drawing rests, and tells what stands in the way. What fails stays in memory and is tried again.
  */
 
-import { faultText } from '../../../core/words/told.ts';
+import { faultText, firstFault } from '../../../core/words/told.ts';
 import { courseOf, openDocumentText, serialise } from '../../../core/course/document.ts';
 import { isChangedSince, revisionOf } from '../../../core/course/history.ts';
 import type { Course } from '../../../core/course/model.ts';
@@ -321,11 +321,9 @@ class Keeper {
     const document = openDocumentText(text);
     const course = document.ok ? courseOf(document.value.document) : document;
     if (!course.ok) {
-      this.kept.tell({
-        trouble: this.kept
-          .words()
-          .courseFile.onDiskUnreadable({ why: course.error[0]?.message ?? 'damaged' }),
-      });
+      const words = this.kept.words();
+      const why = firstFault(course.error, words) ?? words.courseFile.unreadable;
+      this.kept.tell({ trouble: words.courseFile.onDiskUnreadable({ why }) });
       return;
     }
     if (sitting.journal !== null) await this.kept.drop(entry.token, sitting.journal, sitting.lastNumber);

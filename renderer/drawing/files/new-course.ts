@@ -1,5 +1,6 @@
 /** Makes course files: an empty one at a place, or a copy of what is open, and opens them in the window. */
 
+import { firstFault } from '../../../core/words/told.ts';
 import { wordsOf } from '../../state/use-words.ts';
 import { english } from '../../../core/words/english/english.ts';
 import type { Words } from '../../../core/words/words.ts';
@@ -62,7 +63,10 @@ async function create(tools: Tools, name: string, document: EditableDocument): P
 function show({ store }: Tools, { entry, text, revision }: OpenedFile): string | null {
   const opened = openDocumentText(text);
   const course = opened.ok ? courseOf(opened.value.document) : opened;
-  if (!course.ok) return course.error[0]?.message ?? wordsOf(store.state()).courseFile.newUnreadable;
+  if (!course.ok) {
+    const words = wordsOf(store.state());
+    return firstFault(course.error, words) ?? words.courseFile.newUnreadable;
+  }
   store.dispatch({ type: 'course-opened', document: { entry, text, revision, value: course.value } });
   return null;
 }

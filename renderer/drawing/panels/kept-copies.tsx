@@ -1,5 +1,6 @@
 /** Earlier good versions that the host kept, to go back to. */
 
+import { firstFault } from '../../../core/words/told.ts';
 import { useState } from 'preact/hooks';
 import { openDocumentText } from '../../../core/course/document.ts';
 import type { KeptCopy } from '../../../electron/contract/host.ts';
@@ -52,7 +53,7 @@ function Copies({ token, copies }: { readonly token: string; readonly copies: re
     }
     const opened = openDocumentText(answer.value.text);
     if (!opened.ok) {
-      desk.say(words.courseFile.copies.unreadable({ why: opened.error[0]?.message ?? '' }), 'refusal');
+      desk.say(words.courseFile.copies.unreadable({ why: firstFault(opened.error, words) ?? '' }), 'refusal');
       return;
     }
     const target = opened.value.document;

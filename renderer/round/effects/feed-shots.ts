@@ -3,6 +3,7 @@
  * comparison; takes them out again. Each is there once at most, and both are steps of the room's undo.
  */
 
+import { firstFault } from '../../../core/words/told.ts';
 import type { RecordedShot } from '../../../core/player/format.ts';
 import { playerText } from '../../../core/player/format.ts';
 import { parsePlayerDocumentText } from '../../../core/player/parse.ts';
@@ -125,8 +126,10 @@ async function rewriteClaimed(
   const opened = await host.open(token);
   if (!opened.ok) return fail(tools, opened.message);
   const parsed = parsePlayerDocumentText(opened.value.text);
-  if (!parsed.ok)
-    return fail(tools, parsed.error[0]?.message ?? wordsOf(store.state()).round.feed.unreadable);
+  if (!parsed.ok) {
+    const words = wordsOf(store.state());
+    return fail(tools, firstFault(parsed.error, words) ?? words.round.feed.unreadable);
+  }
   const { document } = parsed.value;
   const before = document.shots ?? [];
   const saved = await host.save({
@@ -147,9 +150,10 @@ async function writeCopy(
   const { host, store, duties } = tools;
   const { player, course } = store.state();
   if (player === null) return null;
-  const words = wordsOf(store.state()).round.feed;
+  const language = wordsOf(store.state());
+  const words = language.round.feed;
   const parsed = parsePlayerDocumentText(player.text);
-  if (!parsed.ok) return fail(tools, parsed.error[0]?.message ?? words.unreadable);
+  if (!parsed.ok) return fail(tools, firstFault(parsed.error, language) ?? words.unreadable);
   const { document } = parsed.value;
   const before = document.shots ?? [];
   const text = playerText({ ...document, shots: [...edit(before)] });

@@ -1,5 +1,6 @@
 /** Works out what would help most: every hole anew for each improvement, on all workers, until done or stopped. */
 
+import { faultText } from '../../../core/words/told.ts';
 import { proxy } from 'comlink';
 import type { ScoreDistribution } from '../../../core/round/distribution.ts';
 import { roundOutlook } from '../../../core/round/figures.ts';
@@ -83,9 +84,9 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
         shares.delete(name);
         if (!answer.ok) {
           if (answer.error.why === 'cancelled') throw new Stopped();
-          throw new Error(
-            wordsOf(store.state()).round.help.holeFault({ hole, message: answer.error.fault.message }),
-          );
+          const words = wordsOf(store.state());
+          const { message } = faultText(answer.error.fault, words);
+          throw new Error(words.round.help.holeFault({ hole, message }));
         }
         done += 1;
         tell();

@@ -1,5 +1,6 @@
 /** Every round of the workspace in short, oldest first, for trends. */
 
+import { firstFault } from '../../../core/words/told.ts';
 import { meanOf, varianceOf } from '../../../core/round/distribution.ts';
 import type { RoundDocument } from '../../../core/round/format.ts';
 import { parseRoundText, totalsOf } from '../../../core/round/record.ts';
@@ -53,7 +54,8 @@ export async function readRounds(host: Host, words: Words): Promise<RoundsRead> 
       continue;
     }
     const parsed = parseRoundText(opened.value.text);
-    if (!parsed.ok) left.push({ name, why: parsed.error[0]?.message ?? words.round.over.cannotBeRead });
+    if (!parsed.ok)
+      left.push({ name, why: firstFault(parsed.error, words) ?? words.round.over.cannotBeRead });
     else if (parsed.value.round.played.length > 0) {
       const { playedAt, player, course, played } = parsed.value.round;
       // A copy made to be shared lies beside the round itself: it counts once.

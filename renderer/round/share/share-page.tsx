@@ -40,7 +40,7 @@ function GiveAway({ open }: { readonly open: OpenRound | null }) {
     const round = open?.document ?? roundToEnter(app, wishes, outlook, new Date().toISOString().slice(0, 10));
     const text = shareText(round, app.course.text, app.player.text);
     if (!text.ok) {
-      setSaid(text.error.message);
+      setSaid(faultText(text.error, words).message);
       return;
     }
     const made = await tools.host.create('round', words.round.share.name({ name: round.name }), text.value);
@@ -157,10 +157,9 @@ const MOST_FINDINGS = 12;
 function toldOf<T>(file: Carried<T>, words: Words, tell: (value: T) => string): string {
   if (file.ok) return tell(file.value.value);
   const [first] = file.error;
-  return words.round.share.unreadable({
-    where: first?.where ?? '',
-    message: first?.message ?? words.round.share.damaged,
-  });
+  return words.round.share.unreadable(
+    first === undefined ? { where: '', message: words.round.share.damaged } : faultText(first, words),
+  );
 }
 
 async function takeIn(
