@@ -9,6 +9,7 @@ import {
 } from '../../core/course/document.ts';
 import { countWords } from '../../core/course/edits/words.ts';
 import { type FeatureKind, KIND_WORDS } from '../../core/course/feature-kind.ts';
+import { inEnglish } from '../../core/words/told.ts';
 import { applyProposal } from '../../core/course/import/apply-proposal.ts';
 import { type KindMapping, readGeojson } from '../../core/course/import/geojson.ts';
 import { readGpx } from '../../core/course/import/gpx.ts';
@@ -231,7 +232,7 @@ async function writeCourse(
   const text = serialise(document);
   const unreadable = readsInCore('course', text);
   if (unreadable !== null)
-    throw new Stop(EXIT.badInput, [`${file}: error: nothing was written: ${unreadable}.`]);
+    throw new Stop(EXIT.badInput, [`${file}: error: nothing was written: ${inEnglish(unreadable)}.`]);
   const bytes = bytesOf(text, file);
   if (!bytes.ok) throw new Stop(EXIT.badInput, [`${file}: error: ${bytes.message}`]);
   try {
