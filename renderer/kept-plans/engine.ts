@@ -1,4 +1,4 @@
-/** The engine that this page was built with; see `renderer/engine-sources.ts`. */
+/** The engine that this page was built with; see `renderer/vite.config.ts`. */
 
 import type { Engine } from './plan-key.ts';
 

@@ -4,19 +4,21 @@
  */
 
 import * as v from 'valibot';
-import { ConditionsSchema } from '../../core/conditions/conditions.ts';
+import { ConditionsSchema, DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { LIE_NAMES, type LieName } from '../../core/ground/lies.ts';
 import type { Option, ShotSample, SpotPlan } from '../../core/plan/model.ts';
 import { SWINGS } from '../../core/player/model.ts';
 import { LARGEST_KEPT_PLAN } from '../../electron/contract/wire.ts';
 import type { HoleResult } from '../state/app-state.ts';
 import type { HoleTask, ShotPicture } from '../workers/planner-api.ts';
+import { canonical } from './plan-key.ts';
 
 const FORMAT = 1;
 const MOST_BALLS = 10_000;
 
 const number = v.pipe(v.number(), v.finite());
-const share = v.pipe(number, v.minValue(0), v.maxValue(1 + 1e-9));
+/** Sums of many shares may miss a bound by a rounding. */
+const share = v.pipe(number, v.minValue(-1e-9), v.maxValue(1 + 1e-9));
 const length = v.pipe(number, v.minValue(0));
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const lonLat = v.pipe(v.tuple([number, number]), v.readonly());
@@ -148,7 +150,12 @@ const kept = v.strictObject({
     positionName: v.string(),
     lengthM: length,
     conditions: ConditionsSchema,
-    convergence: v.strictObject({ spacingsM: numbers, rmsChange: numbers, maxChange: numbers, sweeps: numbers }),
+    convergence: v.strictObject({
+      spacingsM: numbers,
+      rmsChange: numbers,
+      maxChange: numbers,
+      sweeps: numbers,
+    }),
     teePlan: plan,
     teePicture: v.nullable(picture),
   }),
@@ -156,23 +163,25 @@ const kept = v.strictObject({
 
 /** Null for a result that does not come back as it is: it is not kept. */
 export function keptText(result: HoleResult): string | null {
-  const { key: _, teePicture, ...rest } = result;
+  const { teePicture } = result;
   const text = JSON.stringify({
     format: FORMAT,
-    result: { ...rest, teePicture: teePicture === null ? null : pictureText(teePicture) },
+    result: { ...result, key: undefined, teePicture: teePicture === null ? null : pictureText(teePicture) },
   });
   return text.length <= LARGEST_KEPT_PLAN && parse(text) !== null ? text : null;
 }
 
 /** The result under the task's own name; null where the text is damaged or tells of another hole. */
-export function readKept(text: string, { key, hole, teeName, position, seed }: HoleTask): HoleResult | null {
+export function readKept(text: string, task: HoleTask): HoleResult | null {
+  const { key, hole, teeName, position, seed, conditions = DEFAULT_CONDITIONS } = task;
   const result = parse(text);
   const isAsked =
     result?.hole === hole &&
     result.teePlan.hole === hole &&
     result.teeName === teeName &&
     result.positionName === position &&
-    result.teePlan.seed === seed;
+    result.teePlan.seed === seed &&
+    canonical(result.conditions) === canonical(conditions);
   return isAsked ? { ...result, key } : null;
 }
 
@@ -183,7 +192,12 @@ function parse(text: string): Omit<HoleResult, 'key'> | null {
 
 function pictureText({ sample: { count: balls, landing, end, lie: lies }, ellipses }: ShotPicture): unknown {
   return {
-    sample: { count: balls, landing: base64(floatBytes(landing)), end: base64(floatBytes(end)), lie: base64(lies) },
+    sample: {
+      count: balls,
+      landing: base64(floatBytes(landing)),
+      end: base64(floatBytes(end)),
+      lie: base64(lies),
+    },
     ellipses,
   };
 }
@@ -199,7 +213,7 @@ function floatBytes(values: Float32Array): Uint8Array {
   return new Uint8Array(view.buffer);
 }
 
-function floatsOf(all: Uint8Array): Float32Array {
+function floatsOf(all: Uint8Array<ArrayBuffer>): Float32Array {
   const view = new DataView(all.buffer, all.byteOffset, all.byteLength);
   return Float32Array.from({ length: all.byteLength / Float32Array.BYTES_PER_ELEMENT }, (_, i) =>
     view.getFloat32(i * Float32Array.BYTES_PER_ELEMENT, true),

@@ -17,9 +17,8 @@ export interface Engine {
 
 /** SHA-256, hex. The task's own name is left out: it says nothing that the rest does not. */
 export async function planKey(engine: Engine, files: OpenedFiles, task: HoleTask): Promise<string> {
-  const { key: _, ...asked } = task;
   const texts = await Promise.all(files.map(hashOfFile));
-  return sha256(canonical([engine, texts, asked]));
+  return sha256(canonical([engine, texts, { ...task, key: undefined }]));
 }
 
 /** JSON with the members of each object in the order of their names, so that equal values make equal texts. */

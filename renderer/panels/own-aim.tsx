@@ -4,7 +4,7 @@ import type { LieName } from '../../core/ground/lies.ts';
 import { OWN_AIM } from '../state/app-state.ts';
 import { shown, situationOfHole, withHole } from '../state/history.ts';
 import { lengthText } from '../state/measures.ts';
-import { currentPlan } from '../state/selectors.ts';
+import { currentPlan, heldResult } from '../state/selectors.ts';
 import { useApp, useTools } from '../state/use-app.ts';
 import { Field } from './field.tsx';
 import { aimWithClub } from '../map/moves.ts';
@@ -21,7 +21,11 @@ export function OwnAimLine() {
   const units = useApp((state) => state.settings.units);
   const aim = useApp((state) => (hole === null ? null : situationOfHole(shown(state.history), hole).aim));
   const unplayable = useApp(
-    (state) => aim !== null && state.answers.own === null && state.answers.plan?.rough === false,
+    (state) =>
+      aim !== null &&
+      state.answers.own === null &&
+      state.answers.plan?.rough === false &&
+      heldResult(state)?.rough === false,
   );
   const lie = useApp((state) => currentPlan(state)?.lie);
   if (hole === null || spreads === null || lie === undefined || NO_SWING.includes(lie)) return null;

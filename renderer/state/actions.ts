@@ -90,6 +90,7 @@ export type WorkAction =
 
 export type AnswerAction =
   | { readonly type: 'rough-arrived'; readonly result: HoleResult }
+  | { readonly type: 'kept-arrived'; readonly result: HoleResult }
   | { readonly type: 'plan-arrived'; readonly answer: PlanAnswer }
   | { readonly type: 'own-arrived'; readonly answer: OwnAnswer | null }
   | { readonly type: 'comparison-arrived'; readonly answer: ComparisonAnswer | null }

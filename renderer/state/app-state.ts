@@ -10,6 +10,7 @@ import type { SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/mo
 import type { PlayerModel } from '../../core/player/model.ts';
 import type { Fault } from '../../core/result.ts';
 import type { FileEntry, FileKind, HostInfo, Settings } from '../../electron/contract/host.ts';
+import type { ShotPicture } from '../workers/planner-api.ts';
 import type { TreePassage, WayOutOfTrees } from '../workers/ways-out.ts';
 import type { RoomName } from '../rooms/room.ts';
 import type { TourStepName } from '../tour/steps.ts';
@@ -141,11 +142,15 @@ export interface HoleResult {
   readonly conditions: Conditions;
   readonly convergence: Convergence;
   readonly teePlan: SpotPlan;
+  /** Its recommended shot as the map paints it; null for a quick answer, a putt or a drop. */
+  readonly teePicture: ShotPicture | null;
 }
 
 /** The latest answers from the workers about the hole on screen. */
 export interface Answers {
   readonly rough: HoleResult | null;
+  /** As it was worked out at an earlier start from the same files; no worker holds it. */
+  readonly kept: HoleResult | null;
   readonly plan: PlanAnswer | null;
   readonly own: OwnAnswer | null;
   readonly comparison: ComparisonAnswer | null;

@@ -8,6 +8,7 @@ export const FIRST_SEED = DEFAULT_SEED;
 
 export const NO_ANSWERS: AppState['answers'] = {
   rough: null,
+  kept: null,
   plan: null,
   own: null,
   comparison: null,

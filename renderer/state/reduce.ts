@@ -61,6 +61,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'seed-set':
       return reduceWork(state, action);
     case 'rough-arrived':
+    case 'kept-arrived':
     case 'plan-arrived':
     case 'own-arrived':
     case 'comparison-arrived':
@@ -356,6 +357,11 @@ function reduceAnswers(state: AppState, action: AnswerAction): AppState {
       return action.result.hole === onScreen
         ? { ...state, answers: { ...answers, rough: action.result } }
         : state;
+    case 'kept-arrived': {
+      const hole = currentHole(state);
+      const isAsked = hole !== null && action.result.key === settledWorkKey(state, hole);
+      return isAsked ? { ...state, answers: { ...answers, kept: action.result } } : state;
+    }
     case 'plan-arrived':
       return action.answer.hole === onScreen
         ? { ...state, answers: { ...answers, plan: action.answer } }

@@ -111,11 +111,20 @@ export function workOf(state: AppState, hole: number): HoleWork | null {
   return state.work[hole] ?? null;
 }
 
-/**
- * The best result there is for the hole on screen: exact, else quick, else null. Never one for another hole
- * position, but while that is being dragged the last quick one follows it, a moment behind.
- */
+/** The best result there is for the hole on screen: exact, kept from an earlier start, quick, or null. */
 export function currentResult(state: AppState): HoleResult | null {
+  const hole = currentHole(state);
+  const held = heldResult(state);
+  if (hole === null || held?.rough === false) return held;
+  const { kept } = state.answers;
+  return kept?.key === workKey(state, hole) ? kept : held;
+}
+
+/**
+ * The best result for the hole on screen that a worker can be asked about: exact, else quick, else null. Never one for another
+ * hole position, but while that is being dragged the last quick one follows it, a moment behind.
+ */
+export function heldResult(state: AppState): HoleResult | null {
   const hole = currentHole(state);
   if (hole === null) return null;
   const key = workKey(state, hole);

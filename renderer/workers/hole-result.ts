@@ -3,16 +3,25 @@
 import type { LonLat } from '../../core/course/model.ts';
 import { choiceOf } from '../../core/plan/choices.ts';
 import type { Choice, Spot, SpotPlan } from '../../core/plan/model.ts';
-import { planFromSpot } from '../../core/plan/options.ts';
+import { type OptionSettings, planFromSpot } from '../../core/plan/options.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
 import { sampleShot, spreadEllipses } from '../../core/plan/sample.ts';
 import type { StrokesField } from '../../core/plan/strokes-field.ts';
 import type { HoleResult } from '../state/app-state.ts';
-import { type HoleTask, isSwing, PAINTED_BALLS, type ShotPicture } from './planner-api.ts';
-import { settingsOf } from './spot-settings.ts';
+import { type HoleTask, isSwing, PAINTED_BALLS, type ShotPicture, type SpotQuestion } from './planner-api.ts';
 
 /** Shares of the solid strikes that the painted ellipses hold. */
 const ELLIPSE_SHARES = [0.5, 0.9];
+
+/** Samples per option while something is being dragged. */
+const ROUGH_SAMPLES = 128;
+
+export function settingsOf({
+  rough,
+  strokesTaken,
+}: Pick<SpotQuestion, 'rough' | 'strokesTaken'>): OptionSettings {
+  return rough ? { strokesTaken, samples: ROUGH_SAMPLES } : { strokesTaken, withDoubt: true };
+}
 
 export function resultOf(task: HoleTask, prepared: PreparedHole, field: StrokesField): HoleResult {
   const place = (spot: Spot): LonLat => prepared.frame.toLonLat(spot);

@@ -15,6 +15,14 @@ import type { Fault, Result } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
 import type { TreePassage, WayOutOfTrees } from './ways-out.ts';
 
+/** Balls of a painted shot at rest. */
+export const PAINTED_BALLS = 400;
+
+/** Shots with a spread: a putt and a drop have none. */
+export function isSwing(option: Option): boolean {
+  return option.kind === 'shot' && option.clubKind !== 'putter';
+}
+
 /** A hole to be worked out. */
 export interface HoleTask {
   /** Names the work; comes back with the result. */

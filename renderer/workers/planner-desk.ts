@@ -7,17 +7,11 @@ import { type Conditions, DEFAULT_CONDITIONS } from '../../core/conditions/condi
 import { dayKey } from '../../core/conditions/day-words.ts';
 import { checkCourse } from '../../core/course/check.ts';
 import { parseCourseText } from '../../core/course/parse.ts';
-import type { Course, LonLat } from '../../core/course/model.ts';
+import type { Course } from '../../core/course/model.ts';
 import type { Choice, Comparison, SolveProgress, SpotPlan, StrokesSurface } from '../../core/plan/model.ts';
-import {
-  compareChoices,
-  evaluateChoice,
-  type OptionSettings,
-  planFromSpot,
-} from '../../core/plan/options.ts';
+import { compareChoices, evaluateChoice, planFromSpot } from '../../core/plan/options.ts';
 import { choiceOf } from '../../core/plan/choices.ts';
 import { prepareHole, type PreparedHole } from '../../core/plan/prepare.ts';
-import { sampleShot, spreadEllipses } from '../../core/plan/sample.ts';
 import { DEFAULT_SETTINGS, solveStrokes, type SolveSettings } from '../../core/plan/solve.ts';
 import { lieAt } from '../../core/ground/hole-ground.ts';
 import { Lie } from '../../core/ground/lies.ts';
@@ -28,6 +22,7 @@ import { parsePlayerText } from '../../core/player/parse.ts';
 import { type Fault, refuse, type Result, succeed } from '../../core/result.ts';
 import type { HoleResult } from '../state/app-state.ts';
 import { holeContent } from '../state/hole-content.ts';
+import { resultOf, settingsOf, shotPicture } from './hole-result.ts';
 import type {
   HoleTask,
   OwnShot,
@@ -42,8 +37,6 @@ import { treePassage, type TreePassage, waysOut, type WayOutOfTrees } from './wa
 
 /** For a first answer, and while something is being dragged: one coarse grid, few draws, few sweeps. */
 const ROUGH_SETTINGS: SolveSettings = { ...DEFAULT_SETTINGS, spacingsM: [24], draws: 16, mostSweeps: 3 };
-/** Samples per option while something is being dragged. */
-const ROUGH_SAMPLES = 128;
 
 export interface Solved {
   readonly hole: number;
@@ -220,11 +213,7 @@ export class PlannerDesk implements PlannerApi {
 
   paint(question: SpotQuestion, shot: ShotRequest, balls: number): Promise<ShotPicture | null> {
     return this.about(question, (prepared, _field, spot) => {
-      const choice = choiceFor(prepared, spot, shot);
-      return {
-        sample: sampleShot(prepared, spot, choice, balls),
-        ellipses: spreadEllipses(prepared, spot, choice, [0.5, 0.9]),
-      };
+      return shotPicture(prepared, spot, choiceFor(prepared, spot, shot), balls);
     });
   }
 
@@ -288,11 +277,6 @@ function fieldKeyOf(task: HoleTask): string {
   return `${task.hole}/${task.teeName}/${at}/${day}/${task.seed}/${task.rough ? 'rough' : 'full'}`;
 }
 
-function settingsOf(question: SpotQuestion): OptionSettings {
-  const { strokesTaken } = question;
-  return question.rough ? { strokesTaken, samples: ROUGH_SAMPLES } : { strokesTaken, withDoubt: true };
-}
-
 function choiceFor(
   prepared: PreparedHole,
   spot: { readonly x: number; readonly y: number },
@@ -308,26 +292,5 @@ function choiceFor(
       Math.hypot(aim.x - spot.x, aim.y - spot.y),
       prepared.player.spreads[shot.spreadIndex]?.carryMean ?? 0,
     ),
-  };
-}
-
-function resultOf(task: HoleTask, prepared: PreparedHole, field: StrokesField): HoleResult {
-  const place = (spot: { readonly x: number; readonly y: number }): LonLat => prepared.frame.toLonLat(spot);
-  return {
-    key: task.key,
-    hole: task.hole,
-    rough: task.rough,
-    origin: prepared.frame.origin,
-    tee: place(prepared.tee),
-    pin: place(prepared.pin),
-    teeName: prepared.teeName,
-    positionName: prepared.positionName ?? 'your own',
-    lengthM: prepared.lengthM,
-    conditions: prepared.conditions,
-    convergence: field.convergence,
-    teePlan: planFromSpot(prepared, field, prepared.tee, {
-      strokesTaken: 0,
-      ...(task.rough ? { samples: ROUGH_SAMPLES } : { withDoubt: true }),
-    }),
   };
 }

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Locator, type Page } from 'playwright-core';
 import { readsInCore } from '../../electron/files/core-check.ts';
 import type { Disk } from '../../electron/files/disk.ts';
+import type { KeptPlans } from '../../electron/files/kept-plans.ts';
 import { firstSettings, type SettingsStore, settingsStore } from '../../electron/files/settings.ts';
 import { type FileStore, openFileStore } from '../../electron/files/store.ts';
 import { startLoopback } from '../../electron/loopback/server.ts';
@@ -30,6 +31,8 @@ export interface WindowWishes {
   /** Names of workspace files that were open last. */
   readonly lastOpen?: { readonly course: string; readonly player: string };
   readonly colorScheme?: 'light' | 'dark';
+  /** Where plans are kept for the next opening; nowhere where absent. */
+  readonly plans?: KeptPlans;
   /** Stands in for the computer's own. */
   readonly disk?: Disk;
   /** The first walk round the window begins, as for somebody new; otherwise it was seen already. */
@@ -74,6 +77,7 @@ export async function openWindow(browser: Browser, wishes: WindowWishes = {}): P
     settings,
     assets: await readAssets(places.page),
     version: 'test',
+    ...(wishes.plans === undefined ? {} : { plans: wishes.plans }),
     waitMs: 600_000,
   });
   const context = await browser.newContext({

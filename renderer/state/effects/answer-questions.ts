@@ -1,15 +1,23 @@
 /** Asks the workers about the hole on screen: the plan, the own aim, the comparison, what to paint, the surface. */
 
 import type { Conditions } from '../../../core/conditions/conditions.ts';
+import type { LonLat } from '../../../core/course/model.ts';
 import type { Option } from '../../../core/plan/model.ts';
 import type { PlannerPool } from '../../workers/planner-pool.ts';
-import type { ShotRequest, SpotQuestion } from '../../workers/planner-api.ts';
+import {
+  isSwing,
+  PAINTED_BALLS,
+  type ShotPicture,
+  type ShotRequest,
+  type SpotQuestion,
+} from '../../workers/planner-api.ts';
 import { type AppState, OWN_AIM, type PaintedShot, type ShotId } from '../app-state.ts';
 import {
   ballPlace,
   currentHole,
   currentPlan,
   currentResult,
+  heldResult,
   holeSituation,
   optionOf,
   paintedShot,
@@ -19,12 +27,12 @@ import {
 } from '../selectors.ts';
 import { shown } from '../history.ts';
 import type { Store } from '../store.ts';
+import { type TeeAnswer, teeAnswer, teePictureOf } from '../tee-answer.ts';
 import { positionRequest } from './solve-holes.ts';
 import { follow } from './follow.ts';
 
 /** Size of the painted surface's cells, metres. */
 const SURFACE_CELL_M = 2;
-const BALLS = 400;
 const BALLS_WHILE_DRAGGING = 120;
 
 export function answerQuestions(store: Store, pool: PlannerPool): () => void {
@@ -74,10 +82,10 @@ export interface Asked {
   readonly question: SpotQuestion;
 }
 
-/** The question about the spot where the ball is; null until the hole has a result. */
+/** The question about the spot where the ball is; null until a worker holds the hole. */
 export function spotQuestion(state: AppState): Asked | null {
   const hole = currentHole(state);
-  const result = currentResult(state);
+  const result = heldResult(state);
   const ball = ballPlace(state);
   if (hole === null || result === null || ball === null) return null;
   const question = {
@@ -95,16 +103,32 @@ export function keyOf({ hole, question }: Asked): string {
 }
 
 function followPlan(store: Store, pool: PlannerPool): () => void {
-  return follow(store, {
-    question: spotQuestion,
-    key: keyOf,
-    answer: async ({ hole, conditions, question }) => {
-      const plan = await pool.plan(hole, question);
+  return follow<{ readonly tee: TeeAnswer } | { readonly tee: null; readonly asked: Asked }>(store, {
+    question: (state) => {
+      const tee = teeAnswer(state);
+      if (tee !== null) return { tee };
+      const asked = spotQuestion(state);
+      return asked === null ? null : { tee, asked };
+    },
+    key: (question) => (question.tee === null ? keyOf(question.asked) : teeKey(question.tee)),
+    answer: async (question) => {
+      if (question.tee !== null) {
+        const { result, ball } = question.tee;
+        const { hole, key: resultKey, conditions, rough, teePlan: plan } = result;
+        store.dispatch({ type: 'plan-arrived', answer: { hole, resultKey, ball, conditions, rough, plan } });
+        return;
+      }
+      const { hole, conditions, question: asked } = question.asked;
+      const plan = await pool.plan(hole, asked);
       if (plan === null) return;
-      const { resultKey, rough, ball } = question;
+      const { resultKey, rough, ball } = asked;
       store.dispatch({ type: 'plan-arrived', answer: { hole, resultKey, ball, conditions, rough, plan } });
     },
   });
+}
+
+function teeKey({ result: { hole, key, rough }, isKept }: TeeAnswer): string {
+  return `${hole}|${key}|${rough}|on the tee${isKept ? ', kept' : ''}`;
 }
 
 function followOwnAim(store: Store, pool: PlannerPool): () => void {
@@ -167,28 +191,45 @@ export interface NamedShot {
 function followPaint(store: Store, pool: PlannerPool): () => void {
   return follow(store, {
     question: (state) => {
+      const { hole } = state.view;
+      const tee = teeAnswer(state);
       const asked = spotQuestion(state);
-      if (asked === null) return null;
+      if (hole === null || (tee === null && asked === null)) return null;
       const ids = new Set([paintedShot(state), state.view.compareA, state.view.compareB]);
-      const shots = [...ids].map((id) => shotOf(state, asked.hole, id)).filter((shot) => shot !== null);
+      const shots = [...ids]
+        .map((id) => shotOf(state, hole, id))
+        .filter((shot) => shot !== null)
+        .map((shot) => ({ ...shot, given: teePictureOf(tee, shot.id) }));
       const answer = state.answers.plan;
       // Painted from where the plan was made, so that line, spread and aim belong together during a drag.
-      const ball = answer !== null && answer.hole === asked.hole ? answer.ball : asked.question.ball;
-      return shots.length === 0 ? null : { ...asked, question: { ...asked.question, ball }, shots };
+      const ball = answer?.hole === hole ? answer.ball : null;
+      return shots.length === 0 ? null : { hole, asked, ball, shots };
     },
-    key: (asked) => `${keyOf(asked)}|${asked.shots.map((shot) => `${shot.id}=${shot.key}`).join('|')}`,
-    answer: async ({ hole, question, shots }) => {
-      const balls = question.rough ? BALLS_WHILE_DRAGGING : BALLS;
+    key: ({ hole, asked, ball, shots }) => {
+      const isGiven = shots.every(({ given }) => given !== null);
+      const from = isGiven || asked === null ? `${hole}|on the tee` : `${keyOf(asked)}|${ball?.join() ?? ''}`;
+      return `${from}|${shots.map((shot) => `${shot.id}=${shot.key}`).join('|')}`;
+    },
+    answer: async ({ hole, asked, ball, shots }) => {
       const origin = currentResult(store.state())?.origin;
       const paint: Record<ShotId, PaintedShot> = {};
-      for (const { id, shot, key } of shots) {
-        const picture = await pool.paint(hole, question, shot, balls);
+      for (const { id, shot, key, given } of shots) {
+        const picture = given ?? (asked === null ? null : await paintedBy(asked, ball, shot));
         if (picture !== null && origin !== undefined) paint[id] = { hole, key, origin, ...picture };
       }
       store.dispatch({ type: 'paint-arrived', paint });
     },
     clear: () => store.dispatch({ type: 'paint-arrived', paint: {} }),
   });
+
+  function paintedBy(
+    { hole, question }: Asked,
+    ball: LonLat | null,
+    shot: ShotRequest,
+  ): Promise<ShotPicture | null> {
+    const balls = question.rough ? BALLS_WHILE_DRAGGING : PAINTED_BALLS;
+    return pool.paint(hole, { ...question, ball: ball ?? question.ball }, shot, balls);
+  }
 }
 
 /** The shot of that id as the workers take it; null for a putt or a drop. */
@@ -207,7 +248,7 @@ export function shotOf(state: AppState, hole: number, id: ShotId | null): NamedS
 function followSurface(store: Store, pool: PlannerPool): () => void {
   return follow(store, {
     question: (state) => {
-      const result = currentResult(state);
+      const result = heldResult(state);
       return state.view.showSurface && result !== null ? result : null;
     },
     key: (result) => `${result.key}|${result.rough}`,
@@ -218,11 +259,6 @@ function followSurface(store: Store, pool: PlannerPool): () => void {
     },
     clear: () => store.dispatch({ type: 'surface-arrived', answer: null }),
   });
-}
-
-/** Shots with a spread: a putt and a drop have none. */
-export function isSwing(option: Option): boolean {
-  return option.kind === 'shot' && option.clubKind !== 'putter';
 }
 
 function shotKey(option: Option | null): string {

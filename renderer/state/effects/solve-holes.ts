@@ -8,13 +8,22 @@ import type { PlannerPool } from '../../workers/planner-pool.ts';
 import type { HoleTask } from '../../workers/planner-api.ts';
 import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
+import type { OpenedFiles } from '../../kept-plans/plan-key.ts';
+import type { PlanKeeper } from '../../kept-plans/plan-keeper.ts';
 import { WorkerBroke } from '../../workers/watched-desk.ts';
 import { afterChanges, reasonText } from './follow.ts';
 
 const CHECK_AFTER_MS = 1500;
 
-export function solveHoles(store: Store, pool: PlannerPool): () => void {
+/** `finished` is told of each full result with the very files and task that it came from. */
+export function solveHoles(
+  store: Store,
+  pool: PlannerPool,
+  finished: PlanKeeper['keep'] = () => Promise.resolve(),
+): () => void {
   let openFor: string | null = null;
+  /** What the workers were given. */
+  let opened: OpenedFiles | null = null;
   let hurried: number | null = null;
   /** The work that the pool has been given, by hole. */
   const given = new Map<number, HoleTask>();
@@ -27,7 +36,8 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
       openFor = files;
       given.clear();
       // A worker that breaks meanwhile is started anew with the same files.
-      pool.open(course.text, player.text).catch(() => undefined);
+      opened = [course.text, player.text];
+      pool.open(...opened).catch(() => undefined);
       checkOnceIdle(course.revision).catch(() => undefined);
     }
     return true;
@@ -43,13 +53,16 @@ export function solveHoles(store: Store, pool: PlannerPool): () => void {
   const start = async (task: HoleTask): Promise<void> => {
     const { hole, key } = task;
     given.set(hole, task);
+    const files = opened;
     store.dispatch({ type: 'work-started', hole, key });
     try {
       const answer = await pool.solve(task, (progress) =>
         store.dispatch({ type: 'work-progressed', hole, key, progress }),
       );
-      if (answer.ok) store.dispatch({ type: 'work-finished', result: answer.value });
-      else if (answer.error.why === 'fault') {
+      if (answer.ok) {
+        store.dispatch({ type: 'work-finished', result: answer.value });
+        if (files !== null) void finished(files, task, answer.value);
+      } else if (answer.error.why === 'fault') {
         store.dispatch({ type: 'work-failed', hole, key, fault: answer.error.fault });
       }
     } catch (reason) {
@@ -98,7 +111,7 @@ function inOrder(state: AppState): readonly Hole[] {
   return [...onScreen, ...holes.filter((hole) => hole.number !== state.view.hole)];
 }
 
-function taskFor(state: AppState, hole: Hole, key: string): HoleTask {
+export function taskFor(state: AppState, hole: Hole, key: string): HoleTask {
   const { position } = situationOfHole(state.history.present, hole.number);
   return {
     key,

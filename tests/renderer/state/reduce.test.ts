@@ -63,6 +63,7 @@ function resultFor(state: AppState, hole: number): HoleResult {
       expectedStrokes: 3.6,
       seed: 'first-light',
     },
+    teePicture: null,
   };
 }
 

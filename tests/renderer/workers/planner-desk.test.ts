@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Conditions, DEFAULT_CONDITIONS } from '../../../core/conditions/conditions.ts';
 import type { SolveProgress } from '../../../core/plan/model.ts';
-import type { HoleTask } from '../../../renderer/workers/planner-api.ts';
+import { keptText, readKept } from '../../../renderer/kept-plans/kept-plan.ts';
+import { type HoleTask, PAINTED_BALLS } from '../../../renderer/workers/planner-api.ts';
 import { PlannerDesk } from '../../../renderer/workers/planner-desk.ts';
 import { progressShare } from '../../../renderer/workers/progress-share.ts';
 import { area, at, point, square } from '../../course/builders.ts';
@@ -68,7 +69,23 @@ describe('a desk with a worked-out hole', () => {
       solved(other, task({ key: 'plain', hole: 2, position: 'Middle of the green' })),
       solved(other, task()),
     ]);
-    expect(again.teePlan).toEqual(result.teePlan);
+    expect(again).toEqual(result);
+    // what is kept for the next start is what will be worked out then
+    expect(keptText(again)).toBe(keptText(result));
+    expect(readKept(keptText(result) ?? '', task())).toEqual(again);
+  });
+
+  it('brings the picture of the recommended shot along, as it is painted when asked for', async () => {
+    const option = result.teePlan.options.find(({ id }) => id === result.teePlan.recommendation.optionId)!;
+    const question = { resultKey: 'pond', rough: false, ball: result.tee, strokesTaken: 0 };
+    const picture = await desk.paint(question, { from: 'option', option }, PAINTED_BALLS);
+    expect(result.teePicture?.sample.count).toBe(400);
+    expect(result.teePicture?.sample.lie).toEqual(picture?.sample.lie);
+    for (let i = 0; i < 800; i++)
+      expect(result.teePicture?.sample.end[i]).toBeCloseTo(picture?.sample.end[i] ?? NaN, 3);
+    const plan = await desk.plan(question);
+    expect(plan?.options.map(({ id }) => id)).toEqual(result.teePlan.options.map(({ id }) => id));
+    expect(plan?.expectedStrokes).toBeCloseTo(result.teePlan.expectedStrokes, 6);
   });
 
   it('gives other numbers from another seed', async () => {
