@@ -182,6 +182,34 @@ describe('the next opening', () => {
     expect(isPlanRough(store.state())).toBe(false);
   });
 
+  it('asks the workers about a ball that lies elsewhere, and about any spot in haste while something is dragged', async () => {
+    const { store, pool, finish } = await open(await afterAnOpening());
+    await finish('1');
+    expect(pool.plan).not.toHaveBeenCalled();
+    const { present } = store.state().history;
+    const elsewhere = withHole(present, 1, { ball: [4, 52.0005] });
+    store.dispatch({ type: 'situation-taken', situation: elsewhere, label: 'ball' });
+    await settled();
+    expect(pool.plan).toHaveBeenLastCalledWith(1, expect.objectContaining({ rough: false }));
+    store.dispatch({ type: 'undone' });
+    await settled();
+    const aimed = withHole(present, 1, { aim: { spreadIndex: 0, target: [4, 52.001] } });
+    store.dispatch({ type: 'situation-previewed', situation: aimed });
+    await settled();
+    expect(pool.plan).toHaveBeenLastCalledWith(1, expect.objectContaining({ rough: true }));
+    expect(pool.plan).toHaveBeenCalledTimes(2);
+  });
+
+  it('takes no notice of a plan that comes when the question is another', async () => {
+    const { store } = await open(await afterAnOpening());
+    const { kept } = store.state().answers;
+    store.dispatch({ type: 'seed-set', seed: 'frost' });
+    store.dispatch({ type: 'hole-shown', hole: 2 });
+    store.dispatch({ type: 'hole-shown', hole: 1 });
+    store.dispatch({ type: 'kept-arrived', result: kept! });
+    expect(store.state().answers.kept).toBeNull();
+  });
+
   it('weighs an aim of one’s own with the quick answer, not with the kept one', async () => {
     const { store, pool, finish } = await open(await afterAnOpening());
     const situation = withHole(store.state().history.present, 1, {
