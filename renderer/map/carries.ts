@@ -6,6 +6,7 @@
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { AreaKind, Course } from '../../core/course/model.ts';
 import type { Spot } from '../../core/plan/model.ts';
+import { remember } from '../state/remember.ts';
 
 export interface Carry {
   readonly kind: AreaKind;
@@ -25,6 +26,34 @@ const MOST = 7;
 
 const TOLD: ReadonlySet<AreaKind> = new Set(['bunker', 'penalty-yellow', 'penalty-red']);
 
+interface Outline {
+  readonly kind: AreaKind;
+  readonly spots: readonly Spot[];
+  readonly west: number;
+  readonly east: number;
+  readonly south: number;
+  readonly north: number;
+}
+
+/** A course has thousands of edges, and carries are told anew with every frame of a drag. */
+const outlinesOf = remember((course: Course, frame: LocalFrame): readonly Outline[] =>
+  course.areas
+    .filter(({ kind }) => TOLD.has(kind))
+    .map(({ kind, rings }) => {
+      const spots = (rings[0] ?? []).map((place) => frame.toSpot(place));
+      const xs = spots.map(({ x }) => x);
+      const ys = spots.map(({ y }) => y);
+      return {
+        kind,
+        spots,
+        west: Math.min(...xs),
+        east: Math.max(...xs),
+        south: Math.min(...ys),
+        north: Math.max(...ys),
+      };
+    }),
+);
+
 /** Carries within the lane from `ball` at `bearing`, out to `reachM`; nearest first. */
 export function carriesAlong(
   course: Course,
@@ -34,13 +63,19 @@ export function carriesAlong(
   reachM: number,
 ): readonly Carry[] {
   const found: Carry[] = [];
-  for (const area of course.areas) {
-    if (!TOLD.has(area.kind)) continue;
-    const outer = (area.rings[0] ?? []).map((place) => frame.toSpot(place));
-    const carry = carryOver(outer, ball, bearing, reachM);
-    if (carry !== null) found.push({ kind: area.kind, ...carry });
+  // the lane's far corners are the farthest that anything told may be
+  const farthestM = Math.hypot(reachM, LANE_M + LANE_GROWTH * reachM);
+  for (const outline of outlinesOf(course, frame)) {
+    if (distanceTo(outline, ball) > farthestM) continue;
+    const carry = carryOver(outline.spots, ball, bearing, reachM);
+    if (carry !== null) found.push({ kind: outline.kind, ...carry });
   }
   return found.sort((a, b) => a.nearM - b.nearM).slice(0, MOST);
+}
+
+/** From a spot to the box around an outline; 0 inside it. */
+function distanceTo({ west, east, south, north }: Outline, { x, y }: Spot): number {
+  return Math.hypot(Math.max(west - x, 0, x - east), Math.max(south - y, 0, y - north));
 }
 
 function carryOver(
