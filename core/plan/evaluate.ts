@@ -212,7 +212,8 @@ export class ChoiceEvaluator {
 
   /**
    * The choices that look best, best first, at most `keep`: all are tried on the first few draws, and the better part
-   * goes on to twice as many (successive halving; the draws are common to all).
+   * goes on to twice as many (successive halving; the draws are common to all). `tried`: others that a search with the same
+   * effort ended on, which need no second trial.
    */
   bestOf(
     spot: Spot,
@@ -222,6 +223,7 @@ export class ChoiceEvaluator {
     ownValue: number,
     keep: number,
     { sureDraws = SURE_DRAWS, firstDraws = FIRST_DRAWS, mostDraws = draws.count }: SearchEffort = {},
+    tried: readonly RankedChoice[] = [],
   ): RankedChoice[] {
     let ranked: RankedChoice[] = [];
     for (const choice of choices) {
@@ -245,7 +247,9 @@ export class ChoiceEvaluator {
       done = upTo;
       upTo = Math.min(draws.count, upTo * 2);
     }
-    return ranked.slice(0, keep);
+    return tried.length === 0
+      ? ranked.slice(0, keep)
+      : [...tried, ...ranked].sort((a, b) => a.value - b.value).slice(0, keep);
   }
 }
 

@@ -2,12 +2,12 @@
 
 import { Lie, type LieCode } from '../ground/lies.ts';
 import { DrawPool, ShotDrawer, type ShotDraws } from '../random/shot-draws.ts';
-import { overLip } from './bunker-lip.ts';
-import { type AimFan, fewWaysOut, neighbouringChoices, sensibleChoices } from './choices.ts';
+import { sensibleChoices } from './choices.ts';
 import { ChoiceEvaluator } from './evaluate.ts';
 import { finishOf } from './finish.ts';
-import { copyAction, distanceToLine, inheritedChoices, type KeptChoice, type NodeState } from './inherit.ts';
+import { copyAction, distanceToLine, type NodeState } from './inherit.ts';
 import type { Choice, SolveProgress } from './model.ts';
+import { KEPT_CHOICES, type LevelEffort, NodeSearch, WIDE_FAN } from './node-search.ts';
 import { addChoiceOdds, type OddsState } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
 import { type ReliefSpot, unplayableRelief } from './relief.ts';
@@ -21,59 +21,21 @@ import {
 } from './strokes-field.ts';
 import { valueAgain } from './value-again.ts';
 
-/** Effort spent on one spacing; see `SolveSettings`. */
-export interface LevelEffort {
-  readonly choosingDraws: number;
-  readonly valuingDraws: number;
-  readonly tolerance: number;
-  readonly mostSweeps: number;
-  /** Draws on which a node's search begins. */
-  readonly firstDraws: number;
-  /**
-   * Where a node looks for its choice. `everywhere`: among all that is sensible. `nearby`: at what its coarser neighbours chose,
-   * one club up and down, and around that; near the hole, where a coarse neighbour says little, among all. `refine`: at what
-   * the coarser neighbours chose, and the value is left to `valueAgain`.
-   */
-  readonly search: 'everywhere' | 'nearby' | 'refine';
-  /** Around the best of a search one more aim is tried so far to either side, degrees. */
-  readonly asideDeg: number;
-  /** Shots a node on which settled choices are valued again, in as many groups as the field has replicas. */
-  readonly finalDraws: number;
-  /** Nodes farther from the line of play keep what the coarser spacing found, metres. */
-  readonly keepBeyondM: number;
-}
-
 /** Nodes worked on between two progress reports. */
-const NODES_PER_STEP = 48;
-/** Choices that a node keeps from the wide search for the sweeps that follow, and by how much they may look worse, strokes. */
-const KEPT_CHOICES = 3;
-/** A neighbour's choice that costs more than this over what the place is thought to cost is not taken over, strokes. */
-const AS_GOOD_AS_NEIGHBOURS = 0.4;
-const KEPT_WITHIN = 0.08;
-/** Aims of the wide search; around the best of them it looks more closely, and closer still at finer spacings. */
-const OPEN_FAN: AimFan = { halfAngleDeg: 54, stepDeg: 9 };
-const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 15 };
+const NODES_PER_STEP = 24;
 /** Sets of draws that the nodes of a spacing share out among themselves. */
 const POOL_SIZE = 64;
-/** From so many draws on a node's search trusts the order of its choices. */
-const SURE_DRAWS = 32;
 /** Labels of the two independent sets of draws at a node. */
 const CHOOSING = 1;
 const VALUING = 2;
 const TEE = 7;
 const CHOOSING_SWEEPS = 2;
-/** With fewer choices than this clear of trees, those through trees count too. */
-const FEWEST_OPEN = 12;
-const DEGREE = Math.PI / 180;
-/** Farther from the line of play than this a node looks only at what its coarser neighbours chose, metres. */
-const FAR_M = 55;
-/** Within so many node spacings of the hole every part swing is tried: a coarse neighbour's chip says little. */
-const NEAR_SPACINGS = 9;
 /** Fairway lies are never better left by a penalty stroke; the others (long rough, bunker, woods) may be. */
 const MAY_BE_UNPLAYABLE: readonly boolean[] = [false, false, true, true, true];
 
 export class LevelSolver {
   readonly evaluator: ChoiceEvaluator;
+  private readonly search: NodeSearch;
   private readonly choosing: DrawPool;
   private readonly valuing: DrawPool;
   /** From the hole outwards; nodes that keep what the coarser spacing found are not among them. */
@@ -89,6 +51,7 @@ export class LevelSolver {
     private readonly settings: LevelEffort,
   ) {
     this.evaluator = new ChoiceEvaluator(field, prepared.book);
+    this.search = new NodeSearch(prepared, this.evaluator, coarser, settings);
     this.choosing = new DrawPool(prepared.key, settings.choosingDraws, POOL_SIZE, CHOOSING);
     this.valuing = new DrawPool(prepared.key, settings.valuingDraws, POOL_SIZE, VALUING);
     this.teeDraws = new ShotDrawer(settings.valuingDraws).redraw(prepared.key, 0, TEE);
@@ -109,10 +72,19 @@ export class LevelSolver {
       const distance = Math.hypot(spot.x - field.pin.x, spot.y - field.pin.y);
       const known = coarser === null ? NaN : coarser.valueAt(spot.x, spot.y, lie);
       layer.value[node] = Number.isNaN(known) ? 2.8 + (1.3 * distance) / longest : known;
-      const aside = coarser === null ? 0 : distanceToLine(prepared.playLine, spot);
+      const aside = distanceToLine(prepared.playLine, spot);
       if (coarser !== null && aside > settings.keepBeyondM)
         copyAction(coarser, layerIndex, spot, layer, node);
-      else states.push({ layer: layerIndex, node, spot, lie, distance, isFar: aside > FAR_M, choices: [] });
+      else
+        states.push({
+          layer: layerIndex,
+          node,
+          spot,
+          lie,
+          distance,
+          isFar: aside > settings.farBeyondM,
+          choices: [],
+        });
     }
     return states;
   }
@@ -128,7 +100,7 @@ export class LevelSolver {
       for (const [i, state] of states.entries()) {
         if (i % NODES_PER_STEP === 0)
           yield { stage: `${stage}, sweep ${sweep + 1}`, done: i, total: states.length };
-        if (sweep === 0) state.choices = this.firstChoices(state);
+        if (sweep === 0) state.choices = this.search.choicesAt(state, this.drawsOf(this.choosing, state));
         largest = Math.max(largest, this.improve(state, sweep));
       }
       this.replayCost = 1 + this.valueOfTee(sweep);
@@ -181,7 +153,7 @@ export class LevelSolver {
         prepared.tee,
         Lie.tee,
         prepared.pin,
-        OPEN_FAN,
+        WIDE_FAN,
       );
       this.teeChoices = evaluator
         .bestOf(prepared.tee, Lie.tee, all, choosing, own, KEPT_CHOICES)
@@ -198,63 +170,10 @@ export class LevelSolver {
     return pool.drawsOf(state.node, state.layer);
   }
 
-  private firstChoices(state: NodeState): KeptChoice[] {
-    const { prepared, evaluator, coarser, settings } = this;
-    const inTrees = state.lie === Lie.woods;
-    const onlyNeighbours = settings.search === 'refine' || state.isFar;
-    const isNear = !onlyNeighbours && state.distance < NEAR_SPACINGS * this.field.spacingM;
-    const inherited =
-      coarser === null || isNear ? [] : inheritedChoices(prepared, coarser, state, !onlyNeighbours);
-    const draws = this.drawsOf(this.choosing, state);
-    const own = this.field.layers[state.layer]!.value[state.node]!;
-    let candidates = inherited;
-    if (onlyNeighbours && inherited.length > 0) {
-      const best = evaluator.bestOf(state.spot, state.lie, inherited, draws, own, 1)[0];
-      if (best !== undefined && best.value < own + AS_GOOD_AS_NEIGHBOURS) return [best];
-      // A tree or a boundary in front of this node that was not in front of the others.
-      candidates = [];
-    }
-    if (candidates.length === 0) candidates = this.wideChoices(state, inTrees);
-    if (inTrees && inherited.length > 0)
-      candidates.push(...fewWaysOut(prepared.book, state.spot, this.field.pin));
-    // Every flight out of trees has to be walked along, and where a ball lies in them says little about the hole: half as many.
-    const search = {
-      sureDraws: SURE_DRAWS,
-      firstDraws: inTrees ? settings.firstDraws / 2 : settings.firstDraws,
-      mostDraws: inTrees ? draws.count / 2 : draws.count,
-    };
-    const best = evaluator
-      .bestOf(state.spot, state.lie, candidates, draws, own, settings.search === 'everywhere' ? 2 : 1, search)
-      .map((ranked) => ranked.choice);
-    const aside = settings.asideDeg * DEGREE * (inTrees ? TREES_FAN.stepDeg / OPEN_FAN.stepDeg : 1);
-    const clears = overLip(prepared.book, prepared.ground, state.spot, state.lie);
-    const around = best.flatMap((choice) => [
-      choice,
-      ...neighbouringChoices(prepared.player, choice, aside).filter(clears),
-    ]);
-    const kept = evaluator.bestOf(state.spot, state.lie, around, draws, own, KEPT_CHOICES, search);
-    const within = (kept[0]?.value ?? Infinity) + KEPT_WITHIN;
-    return kept.filter((ranked) => ranked.value <= within).map(({ choice, value }) => ({ choice, value }));
-  }
-
   /** A drop that stands for the same node again would be taken there once more, and for ever. */
   private isAtNode({ spot, lie }: NodeState, drop: ReliefSpot): boolean {
     const half = this.field.spacingM / 2;
     return drop.lie === lie && Math.abs(drop.x - spot.x) <= half && Math.abs(drop.y - spot.y) <= half;
-  }
-
-  /** Every sensible choice but those that trees are in the way of, unless hardly any other is left. */
-  private wideChoices(state: NodeState, inTrees: boolean): Choice[] {
-    const { book, ground } = this.prepared;
-    const { spot, lie } = state;
-    const fan = inTrees ? TREES_FAN : OPEN_FAN;
-    const all = sensibleChoices(book, ground, spot, lie, this.field.pin, fan);
-    const { batch } = this.evaluator;
-    const open = all.filter((choice) => {
-      const law = book.lawOf(choice.spreadIndex, lie, choice.carryM);
-      return law !== null && !batch.isBlocked(spot.x, spot.y, law, choice.bearing);
-    });
-    return open.length >= FEWEST_OPEN ? open : all;
   }
 
   /** Chooses the best of the kept choices (and relief), values it on fresh draws, stores it; returns the change. */
@@ -311,6 +230,9 @@ export class LevelSolver {
       layer.aimX[state.node] = this.prepared.tee.x;
       layer.aimY[state.node] = this.prepared.tee.y;
     }
+    // Its coarser neighbours dropped for a penalty or played again from the tee, and so does this place.
+    if (layer.spreadIndex[state.node] === NO_ACTION && this.coarser !== null)
+      copyAction(this.coarser, state.layer, state.spot, layer, state.node);
     // Before the tee has been valued once, a place without a finite choice keeps its first guess for that sweep.
     if (value === Infinity) value = before;
     layer.value[state.node] = value;

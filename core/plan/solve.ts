@@ -9,8 +9,9 @@
  */
 
 import { changeBetween } from './inherit.ts';
-import { type LevelEffort, LevelSolver } from './level-solver.ts';
+import { LevelSolver } from './level-solver.ts';
 import type { Convergence, SolveProgress } from './model.ts';
+import type { LevelEffort } from './node-search.ts';
 import { settleOdds } from './odds.ts';
 import type { PreparedHole } from './prepare.ts';
 import { StrokesField } from './strokes-field.ts';
@@ -34,13 +35,18 @@ export const DEFAULT_SETTINGS: SolveSettings = {
 
 /** How far from the best aim another is tried at the widest spacing; half of that at each finer one. Degrees. */
 const ASIDE_DEG = 4.5;
+/** Sweeps of a spacing between the widest and the finest: they only lead the way. */
+const FEW_SWEEPS = 2;
 /** Where a finer spacing follows one like this, it is left to that to come to rest, metres. */
 const REFINED_FROM_M = 5;
 /** Spacings below this only refine: their nodes look at what their coarser neighbours chose, and are valued in the end. Metres. */
 const REFINING_BELOW_M = 4;
-/** So far from the line of play nodes are solved: at any but the widest spacing, and at refining ones, metres. */
-const SOLVED_WITHIN_M = 55;
-const REFINED_WITHIN_M = 30;
+/**
+ * So far from the line of play nodes are solved at the second spacing, at later ones, and at refining ones, metres: beyond, what
+ * a coarser spacing found is good enough for the few shots that end there. At the widest spacing all are solved, those beyond
+ * the first distance with fewer aims.
+ */
+export const SOLVED_WITHIN_M = { second: 60, later: 42, refining: 24 };
 
 /**
  * Runs the solution; each `next()` is a few milliseconds of work, so that a caller can report, answer and cancel
@@ -100,12 +106,19 @@ function effortOf(settings: SolveSettings, level: number, refines: boolean): Lev
     choosingDraws: refines ? settings.draws / 4 : left === 0 ? settings.draws : settings.draws / 2,
     valuingDraws: level < 2 && left > 1 ? settings.draws / 2 : settings.draws,
     tolerance: left === 0 ? settings.tolerance : 2.5 * settings.tolerance,
-    mostSweeps: refines || isRefined ? 1 : settings.mostSweeps,
-    search: level === 0 ? 'everywhere' : refines ? 'refine' : 'nearby',
+    mostSweeps: refines || isRefined ? 1 : level > 0 && left > 0 ? FEW_SWEEPS : settings.mostSweeps,
+    search: level === 0 ? 'everywhere' : refines ? 'refine' : isRefined ? 'near-hole' : 'nearby',
     firstDraws: level === 0 ? 4 : 8,
     asideDeg: ASIDE_DEG / 2 ** level,
     finalDraws: refines ? settings.draws : isRefined ? 2 * settings.draws : 4 * settings.draws,
-    keepBeyondM: refines ? REFINED_WITHIN_M : level > 1 ? SOLVED_WITHIN_M : Infinity,
+    farBeyondM: level === 0 ? SOLVED_WITHIN_M.second : SOLVED_WITHIN_M.later,
+    keepBeyondM: refines
+      ? SOLVED_WITHIN_M.refining
+      : level > 1
+        ? SOLVED_WITHIN_M.later
+        : level === 1
+          ? SOLVED_WITHIN_M.second
+          : Infinity,
   };
 }
 

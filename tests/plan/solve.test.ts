@@ -8,7 +8,8 @@ import { ChoiceEvaluator } from '../../core/plan/evaluate.ts';
 import { choiceTo } from '../../core/plan/finish.ts';
 import type { Spot } from '../../core/plan/model.ts';
 import type { PreparedHole } from '../../core/plan/prepare.ts';
-import { DEFAULT_SETTINGS, solveNow, solveStrokes } from '../../core/plan/solve.ts';
+import { distanceToLine } from '../../core/plan/inherit.ts';
+import { DEFAULT_SETTINGS, SOLVED_WITHIN_M, solveNow, solveStrokes } from '../../core/plan/solve.ts';
 import { LAYER_LIES, SCORE_COLUMNS, type StrokesField } from '../../core/plan/strokes-field.ts';
 import { strokesSurface } from '../../core/plan/surface.ts';
 import { ShotDrawer } from '../../core/random/shot-draws.ts';
@@ -137,10 +138,17 @@ describe('playing the hole out under the field’s own policy', () => {
 });
 
 describe('the value at a node', () => {
-  /** Up to `count` nodes of a layer at which a shot is played. */
-  function shotNodes(field: StrokesField, layer: number, count: number): number[] {
+  /** Up to `count` nodes of a layer at which a shot is played; not those far out, which take a coarser spacing's word. */
+  function shotNodes(
+    { playLine }: PreparedHole,
+    field: StrokesField,
+    layer: number,
+    count: number,
+  ): number[] {
     const nodes = Array.from(field.neededNodes(layer)).filter(
-      (node) => field.layers[layer]!.spreadIndex[node]! >= 0,
+      (node) =>
+        field.layers[layer]!.spreadIndex[node]! >= 0 &&
+        distanceToLine(playLine, { x: field.nodeX(node), y: field.nodeY(node) }) <= SOLVED_WITHIN_M.second,
     );
     const step = Math.max(1, Math.floor(nodes.length / count));
     return nodes.filter((_, i) => i % step === 0);
@@ -154,7 +162,7 @@ describe('the value at a node', () => {
       const differences: number[] = [];
       const gains: number[] = [];
       const { value, spreadIndex, aimX, aimY } = field.layers[layer]!;
-      for (const node of shotNodes(field, layer, 24)) {
+      for (const node of shotNodes(prepared, field, layer, 24)) {
         const spot = { x: field.nodeX(node), y: field.nodeY(node) };
         const finish = { x: aimX[node]!, y: aimY[node]! };
         const own = choiceTo(prepared.book, spot, lie, spreadIndex[node]!, finish);
