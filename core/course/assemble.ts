@@ -1,5 +1,6 @@
 /** Gathers the things read one by one into holes and a course: markers go to the hole that their `ref` names. */
 
+import { ASSUMED_PLACES } from './assumed-places.ts';
 import type { Fault } from '../result.ts';
 import { parForLength } from './defaults.ts';
 import { polylineLengthM } from './ellipsoid.ts';
@@ -92,13 +93,13 @@ function assembleHole(line: HoleLine, areas: readonly Area[], markers: readonly 
     }));
   const start = line.line[0]!;
   const end = line.line.at(-1)!;
-  if (tees.length === 0) tees.push({ name: 'Start of the line', at: start });
+  if (tees.length === 0) tees.push({ name: ASSUMED_PLACES.startOfLine, at: start });
   if (positions.length === 0) {
     const green = chooseGreen(areas, line.number, end);
     positions.push(
       green === undefined
-        ? { name: 'End of the line', at: end }
-        : { name: 'Middle of the green', at: middleOf(green.rings) },
+        ? { name: ASSUMED_PLACES.endOfLine, at: end }
+        : { name: ASSUMED_PLACES.middleOfGreen, at: middleOf(green.rings) },
     );
   }
   return {

@@ -14,16 +14,26 @@ export interface Field {
   readonly numeric: boolean;
   /** What is taken where nothing is written. */
   readonly standard?: string;
-  readonly choices?: readonly string[];
+  /** What the file may hold, and how it is called. */
+  readonly options?: readonly { readonly value: string; readonly words: string }[];
 }
 
 const M_PER_YARD = 0.9144;
+const M_PER_FOOT = 0.3048;
+
+/** Small lengths of the file, in metres there: told in feet where yards are chosen. */
+const HEIGHTS: readonly Field['key'][] = ['height', 'diameter_crown', 'canopy_base_m', 'lip_m', 'ele'];
+
+/** Metres in the unit that the field shows. */
+function metresPer(key: Field['key'], units: Units): number {
+  if (units === 'metres') return 1;
+  return key === CARD_LENGTH_MEMBER ? M_PER_YARD : HEIGHTS.includes(key) ? M_PER_FOOT : 1;
+}
 
 type Shape = Omit<Field, 'key' | 'words'>;
 const TEXT: Shape = { numeric: false };
-const METRES: Shape = { unit: 'm', numeric: true };
 
-function shapeOf(key: PropertyKey, { drawing }: Words): Shape {
+function shapeOf(key: PropertyKey, units: Units, { drawing }: Words): Shape {
   const { fields } = drawing;
   switch (key) {
     case 'name':
@@ -35,15 +45,15 @@ function shapeOf(key: PropertyKey, { drawing }: Words): Shape {
     case 'canopy_density_per_m':
       return { unit: fields.perMetre, numeric: true };
     case 'leaf_type':
-      return { ...TEXT, choices: LEAF_TYPES };
+      return { ...TEXT, options: LEAF_TYPES.map((value) => ({ value, words: drawing.leafTypes[value] })) };
     case 'leaf_cycle':
-      return { ...TEXT, choices: LEAF_CYCLES };
+      return { ...TEXT, options: LEAF_CYCLES.map((value) => ({ value, words: drawing.leafCycles[value] })) };
     case 'slope_percent':
       return { unit: '%', numeric: true };
     case 'downhill_deg':
       return { unit: fields.fromNorth, numeric: true };
     default:
-      return METRES;
+      return { unit: units === 'yards' ? 'ft' : 'm', numeric: true };
   }
 }
 
@@ -53,8 +63,8 @@ export function fieldsOf(kind: FeatureKind, units: Units, words: Words): readonl
     (key): Field => ({
       key,
       words: words.drawing.fields[key],
-      ...shapeOf(key, words),
-      ...standardOf(kind, key, words),
+      ...shapeOf(key, units, words),
+      ...standardOf(kind, key, units, words),
     }),
   );
   if (kind === 'tee-marker') {
@@ -68,21 +78,27 @@ export function fieldsOf(kind: FeatureKind, units: Units, words: Words): readonl
   return fields;
 }
 
-function standardOf(kind: FeatureKind, key: PropertyKey, words: Words): { readonly standard?: string } {
-  if (key === 'lip_m') return { standard: String(DEFAULT_LIP_M) };
+function standardOf(
+  kind: FeatureKind,
+  key: PropertyKey,
+  units: Units,
+  words: Words,
+): { readonly standard?: string } {
+  const length = (metres: number) => ({ standard: words.figures.short(metres / metresPer(key, units), 1) });
+  if (key === 'lip_m') return length(DEFAULT_LIP_M);
   const canopy = kind === 'woods' ? WOODS_CANOPY : kind === 'tree' ? TREE_CANOPY : undefined;
   if (canopy === undefined) return {};
   switch (key) {
     case 'height':
-      return { standard: String(canopy.topM) };
+      return length(canopy.topM);
     case 'canopy_base_m':
-      return { standard: String(canopy.baseM) };
+      return length(canopy.baseM);
     case 'canopy_density_per_m':
-      return { standard: String(canopy.densityPerM) };
+      return { standard: words.figures.short(canopy.densityPerM, 3) };
     case 'diameter_crown':
-      return { standard: String(2 * TREE_CROWN_RADIUS_M) };
+      return length(2 * TREE_CROWN_RADIUS_M);
     case 'leaf_type':
-      return { standard: 'broadleaved' };
+      return { standard: words.drawing.leafTypes.broadleaved };
     case 'leaf_cycle':
       return { standard: words.drawing.fields.byLeaves };
     default:
@@ -93,9 +109,9 @@ function standardOf(kind: FeatureKind, key: PropertyKey, words: Words): { readon
 /** The property as the field shows it. */
 export function shownValue(field: Field, value: unknown, units: Units): string {
   if (typeof value !== 'string' && typeof value !== 'number') return '';
-  if (field.key !== CARD_LENGTH_MEMBER || units === 'metres') return String(value);
+  const per = metresPer(field.key, units);
   const metres = Number(value);
-  return Number.isFinite(metres) ? String(Math.round((metres / M_PER_YARD) * 10) / 10) : String(value);
+  return per !== 1 && Number.isFinite(metres) ? String(Math.round((metres / per) * 10) / 10) : String(value);
 }
 
 /**
@@ -107,7 +123,6 @@ export function typedValue(field: Field, text: string, units: Units): unknown {
   if (trimmed === '' || !field.numeric) return trimmed;
   const number = Number(trimmed.replace(',', '.'));
   if (!Number.isFinite(number) || field.key === 'ref') return trimmed;
-  if (field.key === CARD_LENGTH_MEMBER && units === 'yards')
-    return Math.round(number * M_PER_YARD * 100) / 100;
-  return number;
+  const per = metresPer(field.key, units);
+  return per === 1 ? number : Math.round(number * per * 100) / 100;
 }

@@ -1,5 +1,6 @@
 /** Which hole this is, and from which tee to which hole position it is played. */
 
+import { placeName } from '../../core/course/assumed-places.ts';
 import { polylineLengthM } from '../../core/course/ellipsoid.ts';
 import type { Hole } from '../../core/course/model.ts';
 import type { AppState } from '../state/app-state.ts';
@@ -62,7 +63,7 @@ export function TeeChoice({ hole }: { readonly hole: Hole | null }) {
             store.dispatch({
               type: 'situation-taken',
               situation,
-              label: words.plan.playFromTees({ name: teeName }),
+              label: words.plan.playFromTees({ name: placeName(teeName, words) }),
             });
           }}
         >
@@ -72,7 +73,7 @@ export function TeeChoice({ hole }: { readonly hole: Hole | null }) {
               value={name}
               disabled={hole !== null && !hole.tees.some((tee) => tee.name === name)}
             >
-              {name}
+              {placeName(name, words)}
             </option>
           ))}
         </select>
@@ -104,13 +105,13 @@ function PositionChoice({ hole }: { readonly hole: Hole }) {
             dispatch({
               type: 'situation-taken',
               situation,
-              label: words.plan.positionTaken({ name, hole: hole.number }),
+              label: words.plan.positionTaken({ name: placeName(name, words), hole: hole.number }),
             });
           }}
         >
           {hole.positions.map((each) => (
             <option key={each.name} value={each.name}>
-              {each.name}
+              {placeName(each.name, words)}
             </option>
           ))}
           {isOwn && <option value={OWN_PLACE}>{words.plan.whereYouPutIt}</option>}

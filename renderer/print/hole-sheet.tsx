@@ -1,5 +1,6 @@
 /** The page that printing gives: the hole drawn, the advice, the options. On screen it is not there. */
 
+import { placeName } from '../../core/course/assumed-places.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { polylineLengthM } from '../../core/course/ellipsoid.ts';
 import type { AppState } from '../state/app-state.ts';
@@ -71,7 +72,7 @@ function Page({ state }: { readonly state: AppState }) {
           {words.plan.parIs({ par: hole.par })}
           {hole.strokeIndex === undefined ? '' : `, ${words.plan.strokeIndex({ index: hole.strokeIndex })}`},{' '}
           {lengthText(lengthM, units)}{' '}
-          {words.sheet.from({ tee: tee.name, player: state.player?.value.name ?? '' })}
+          {words.sheet.from({ tee: placeName(tee.name, words), player: state.player?.value.name ?? '' })}
           {course.invented ? words.sheet.invented : ''}
         </p>
         {day !== null && <p>{words.plan.forThisDay({ day })}.</p>}

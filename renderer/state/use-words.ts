@@ -1,5 +1,6 @@
 /** The words that the window speaks: of the chosen language, or the first of the system's that there is. */
 
+import { placeName } from '../../core/course/assumed-places.ts';
 import type { Hole } from '../../core/course/model.ts';
 import { type Language, languageOf } from '../../core/words/language.ts';
 import { type Words, wordsIn } from '../../core/words/words.ts';
@@ -25,5 +26,6 @@ export function useWords(): Words {
 export function positionName(state: AppState, hole: Hole): string {
   const { position } = situationOfHole(shown(state.history), hole.number);
   const isOwn = position !== null && typeof position !== 'string';
-  return isOwn ? wordsOf(state).map.ownPosition : positionOf(hole, position).name;
+  const words = wordsOf(state);
+  return isOwn ? words.map.ownPosition : placeName(positionOf(hole, position).name, words);
 }

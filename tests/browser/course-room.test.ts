@@ -144,7 +144,7 @@ describe('a par 4 from a picture', () => {
     await hand.button(/^Write par 4$/);
     hand.clicks += 2;
     await page.locator('.missing-list select').first().selectOption('1');
-    await hand.button(/^Write 12 m high/);
+    await hand.button(/^Write 39\.4 ft high/);
     await page.getByText('Nothing: the hole is complete.').waitFor();
     await savedByItself(page);
 

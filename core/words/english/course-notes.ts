@@ -1,6 +1,32 @@
 /** What a course lacks, and what would mend it. */
 
+import { figures } from './figures.ts';
+import { inFeet, inYards } from '../lengths.ts';
+
+const feet = (metres: number): string => figures.short(inFeet(metres), 1);
+const yards = (metres: string): string => figures.whole(inYards(Number(metres)));
+
 export const courseNotes = {
+  /** The same where yards are chosen; the values are metres all the same. */
+  yards: {
+    cardDiffers: ({
+      tee,
+      length,
+      than,
+      card,
+    }: {
+      readonly tee: string;
+      readonly length: string;
+      readonly than: string;
+      readonly card: string;
+    }) =>
+      `From tee "${tee}" the line is ${yards(length)} yd long, ${than} than the ${yards(card)} yd of the card. Move the marker or the line, or correct the card length.`,
+    high: ({ metres }: { readonly metres: number }) => `${feet(metres)} ft high`,
+    branches: ({ metres }: { readonly metres: number }) => `branches from ${feet(metres)} ft`,
+    crown: ({ metres }: { readonly metres: number }) => `crown ${feet(metres)} ft wide`,
+    longer: ({ metres }: { readonly metres: string }) => `${yards(metres)} yd longer`,
+    shorter: ({ metres }: { readonly metres: string }) => `${yards(metres)} yd shorter`,
+  },
   cardDiffers: ({
     tee,
     length,

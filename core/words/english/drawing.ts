@@ -293,6 +293,14 @@ export const drawing = {
     fromNorth: '° from north',
     byLeaves: 'by its leaves',
   },
+  leafTypes: { broadleaved: 'broad leaves', needleleaved: 'needles', mixed: 'mixed' },
+  leafCycles: {
+    evergreen: 'evergreen',
+    deciduous: 'deciduous',
+    semi_evergreen: 'half evergreen',
+    semi_deciduous: 'half deciduous',
+    mixed: 'mixed',
+  },
   mend: {
     toGreen: 'Move it to the middle of the green',
     toTee: 'Move it to the middle of the tee area',

@@ -42,7 +42,7 @@ export const features = {
       counted(count, { one: 'out of bounds', other: 'areas out of bounds' }),
     path: ({ count }: { readonly count: number }) => counted(count, { one: 'path', other: 'paths' }),
     woods: ({ count }: { readonly count: number }) =>
-      counted(count, { one: 'woods', other: 'areas of woods' }),
+      counted(count, { one: 'area of woods', other: 'areas of woods' }),
     boundary: ({ count }: { readonly count: number }) =>
       counted(count, { one: 'boundary', other: 'boundaries' }),
     hole: ({ count }: { readonly count: number }) =>
@@ -98,6 +98,11 @@ export const features = {
   }) =>
     `${plural(count, { one: 'feature', other: 'features' })} ${shown}${more === 0 ? '' : ` and ${more} more`}`,
   whereOnlyHole: ({ hole }: { readonly hole: number }) => `hole ${hole}`,
+  assumedPlaces: {
+    startOfLine: 'Start of the line',
+    endOfLine: 'End of the line',
+    middleOfGreen: 'Middle of the green',
+  },
   course: 'course',
   it: 'it',
 };

@@ -2,7 +2,22 @@
 
 import type { courseNotes as english } from '../english/course-notes.ts';
 
+import { figures } from './figures.ts';
+import { inFeet, inYards } from '../lengths.ts';
+
+const feet = (metres: number): string => figures.short(inFeet(metres), 1);
+const yards = (metres: string): string => figures.whole(inYards(Number(metres)));
+
 export const courseNotes: typeof english = {
+  yards: {
+    cardDiffers: ({ tee, length, than, card }) =>
+      `Vom Abschlag „${tee}“ ist die Linie ${yards(length)} yd lang, ${than} als die ${yards(card)} yd der Scorekarte. Markierung oder Linie versetzen, oder die Länge der Scorekarte berichtigen.`,
+    high: ({ metres }) => `${feet(metres)} ft hoch`,
+    branches: ({ metres }) => `Äste ab ${feet(metres)} ft`,
+    crown: ({ metres }) => `Krone ${feet(metres)} ft breit`,
+    longer: ({ metres }) => `${yards(metres)} yd länger`,
+    shorter: ({ metres }) => `${yards(metres)} yd kürzer`,
+  },
   cardDiffers: ({ tee, length, than, card }) =>
     `Vom Abschlag „${tee}“ ist die Linie ${length} m lang, ${than} als die ${card} m der Scorekarte. Markierung oder Linie versetzen, oder die Länge der Scorekarte berichtigen.`,
   high: ({ metres }) => `${metres} m hoch`,

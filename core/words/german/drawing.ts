@@ -269,6 +269,14 @@ export const drawing: typeof english = {
     fromNorth: '° von Nord',
     byLeaves: 'nach dem Laub',
   },
+  leafTypes: { broadleaved: 'Laub', needleleaved: 'Nadeln', mixed: 'gemischt' },
+  leafCycles: {
+    evergreen: 'immergrün',
+    deciduous: 'laubabwerfend',
+    semi_evergreen: 'halb immergrün',
+    semi_deciduous: 'halb laubabwerfend',
+    mixed: 'gemischt',
+  },
   mend: {
     toGreen: 'In die Mitte des Grüns versetzen',
     toTee: 'In die Mitte der Abschlagfläche versetzen',

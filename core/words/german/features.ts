@@ -67,6 +67,11 @@ export const features: typeof english = {
   listed: ({ count, shown, more }) =>
     `${plural(count, { one: 'Objekt', other: 'Objekte' })} ${shown}${more === 0 ? '' : ` und ${more} mehr`}`,
   whereOnlyHole: ({ hole }) => `Loch ${hole}`,
+  assumedPlaces: {
+    startOfLine: 'Anfang der Linie',
+    endOfLine: 'Ende der Linie',
+    middleOfGreen: 'Mitte des Grüns',
+  },
   course: 'Platz',
   it: 'es',
 };

@@ -28,7 +28,7 @@ export const prepare: typeof english = {
     unlikely: 'unwahrscheinlich: noch einmal abschreiten',
     use: 'Heute verwenden',
     planned: ({ feet }) =>
-      `Heute geplant mit: ${feet} Fuß. Das gehört zum Tag des Plans: dort, im Raum Plan, wird es rückgängig gemacht.`,
+      `Heute geplant mit: ${feet} Fuß. Das gehört zum Tag des Plans: dort, im Bereich Planung, wird es rückgängig gemacht.`,
   },
   sheet: {
     times: ({ teeOff, finish }) => `Abschlag ${teeOff}, voraussichtliches Ende ${finish}`,

@@ -290,7 +290,7 @@ export const round: typeof english = {
         : `Der Platz wurde geprüft wie jeder andere: ${counted(count, { one: 'Befund', other: 'Befunde' })}. Pläne darauf sind nur so gut wie er: erst ansehen, dann vertrauen.`,
     finding: ({ where, message }) => `${where}: ${message}`,
     moreFindings: ({ count }) =>
-      `${count} weitere: der Raum Platz zeigt sie alle, sobald der Platz geöffnet ist.`,
+      `${count} weitere: der Bereich Platz zeigt sie alle, sobald der Platz geöffnet ist.`,
     noPlayer: 'keinen Spieler',
     player: ({ name, swings }) => `den Spieler ${name}, ${swings} Schläger und Schwünge`,
     add: 'In den Arbeitsordner übernehmen und öffnen',
@@ -347,8 +347,8 @@ export const round: typeof english = {
     opponentStopped: ({ counted, total }) =>
       `Das Zählen der Scores des Gegners wurde angehalten: ${counted} von ${total} Löchern sind gezählt.`,
     needsHandicap:
-      'Noch ist kein Gegner da: oben sein Handicap eingeben oder dem Spieler im Raum Spieler eines geben; der Gegner ist dann ein Spieler nach Vorgabe mit diesem Handicap.',
-    toPlayer: 'Zum Raum Spieler',
+      'Noch ist kein Gegner da: oben sein Handicap eingeben oder dem Spieler im Bereich Spieler eines geben; der Gegner ist dann ein Spieler nach Vorgabe mit diesem Handicap.',
+    toPlayer: 'Zum Bereich Spieler',
     matchHandicaps: ({ index, own, theirIndex, theirs, difference }) =>
       `Der eigene Index ${index} ergibt ein Course Handicap von ${own}, der des Gegners von ${theirIndex} eines von ${theirs}. ${
         difference === 0

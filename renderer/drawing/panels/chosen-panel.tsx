@@ -68,7 +68,7 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
             numeric={field.numeric}
             disabled={!editable}
             {...(field.unit === undefined ? {} : { unit: field.unit })}
-            {...(field.choices === undefined ? {} : { choices: field.choices })}
+            {...(field.options === undefined ? {} : { options: field.options })}
             {...(field.standard === undefined
               ? {}
               : { placeholder: words.drawing.chosen.taken({ value: field.standard }) })}

@@ -1,5 +1,6 @@
 /** What is missing, line by line, each with an offer to mend it. */
 
+import { wordsInUnits } from '../../../core/words/lengths.ts';
 import { tell } from '../../../core/words/told.ts';
 import { useState } from 'preact/hooks';
 import { applyFix } from '../../../core/course/completeness.ts';
@@ -21,6 +22,7 @@ export function MissingList({
   readonly empty: string;
 }) {
   const words = useWords();
+  const units = useApp((state) => state.settings.units);
   if (missing.length === 0) return <p class="faint">{empty}</p>;
   return (
     <ul class="plain-list missing-list">
@@ -28,7 +30,7 @@ export function MissingList({
         <li key={`${one.code}-${hole ?? 'course'}-${i}`}>
           <p>
             {one.weight === 'stops' && <strong class="stops">{words.drawing.cannotBePlanned} </strong>}
-            {tell(one.message, words)}
+            {tell(one.message, wordsInUnits(words, units))}
           </p>
           <Mending missing={one} />
         </li>
@@ -54,7 +56,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
           disabled={!editable}
           onClick={() => desk.attempt((document) => applyFix(document, fix))}
         >
-          {tell(fix.label, words)}
+          {tell(fix.label, wordsInUnits(words, units))}
         </button>
       );
     case 'draw':
@@ -69,7 +71,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
             desk.stage.current?.element.focus({ preventScroll: true });
           }}
         >
-          {tell(fix.label, words)}
+          {tell(fix.label, wordsInUnits(words, units))}
         </button>
       );
     case 'ask': {
@@ -91,7 +93,7 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
           }}
         >
           <label>
-            {tell(fix.label, words)}{' '}
+            {tell(fix.label, wordsInUnits(words, units))}{' '}
             {fix.choices === undefined ? (
               <input
                 type="text"

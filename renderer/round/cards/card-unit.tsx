@@ -1,5 +1,6 @@
 /** One hole on one card: head, picture, words, boxes to fill in. */
 
+import { placeName } from '../../../core/course/assumed-places.ts';
 import { LARGEST_GREEN_SCALE, mayCarryGreenPicture } from '../../../core/card/green-limits.ts';
 import { lengthWords } from '../../../core/card/lengths.ts';
 import type { CardHole } from '../../../core/card/model.ts';
@@ -145,8 +146,10 @@ function CardHead({ card, heightMm, print }: HeadProps) {
         </p>
         <p style={{ fontSize: `${6.4 * print}pt` }}>
           {name === null ? '' : `${name} · `}
-          {words.cards.tee({ tee: card.tee })}
-          {holePosition === null ? '' : ` · ${words.cards.holeAt({ position: holePosition })}`}
+          {words.cards.tee({ tee: placeName(card.tee, words) })}
+          {holePosition === null
+            ? ''
+            : ` · ${words.cards.holeAt({ position: placeName(holePosition, words) })}`}
         </p>
       </div>
       <div class="card-budget" style={{ fontSize: `${8.4 * print}pt` }}>

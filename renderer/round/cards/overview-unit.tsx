@@ -1,5 +1,6 @@
 /** The card of the whole round: what to play and for on each hole, with room for the scores. */
 
+import { placeName } from '../../../core/course/assumed-places.ts';
 import { lengthNumber } from '../../../core/card/lengths.ts';
 import type { CardHole } from '../../../core/card/model.ts';
 import { PaintedArea } from './ground-areas.tsx';
@@ -48,7 +49,7 @@ export function OverviewUnit({ cards, head, layout, part }: Props) {
       {part !== 'table' && (
         <>
           <h2 style={{ fontSize: `${10 * print}pt` }}>{head.course}</h2>
-          <p>{words.cards.overview.head({ player: head.player, tee: head.tee })}</p>
+          <p>{words.cards.overview.head({ player: head.player, tee: placeName(head.tee, words) })}</p>
           {head.lines.map((line) => (
             <p key={line}>{unbroken(line)}</p>
           ))}

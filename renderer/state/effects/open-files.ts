@@ -11,15 +11,29 @@ import { TOUR_STEPS } from '../../tour/steps.ts';
 
 type Known = 'course' | 'player';
 
-/** Learns what the host is and how the person left things. Never rejects: what fails becomes a notice. */
+/**
+ * Learns what the host is and how the person left things. What was chosen on screen meanwhile stays, and is kept. Never
+ * rejects: what fails becomes a notice.
+ */
 export async function readSettings(store: Store, host: Host): Promise<void> {
   const { dispatch } = store;
+  const before = store.state().settings;
   const info = await host.info();
   if (info.ok) dispatch({ type: 'host-connected', info: info.value });
   else tellTrouble(store, wordsOf(store.state()).bar.noAnswer, info.message);
   const settings = await host.readSettings();
   if (!settings.ok) return;
+  const { language, units, theme } = store.state().settings;
   dispatch({ type: 'settings-read', settings: settings.value });
+  const read = store.state().settings;
+  if (language !== undefined && language !== before.language) dispatch({ type: 'language-set', language });
+  if (units !== before.units) dispatch({ type: 'units-set', units });
+  if (theme !== before.theme) dispatch({ type: 'theme-set', theme });
+  const wanted = store.state().settings;
+  if (JSON.stringify(wanted) !== JSON.stringify(read)) {
+    const kept = await host.writeSettings(wanted);
+    if (!kept.ok) tellTrouble(store, wordsOf(store.state()).bar.settingsNotKept, kept.message);
+  }
   if (settings.value.tourSeen !== true) dispatch({ type: 'tour-shown', step: TOUR_STEPS[0].name });
 }
 
