@@ -58,8 +58,8 @@ async function start(): Promise<void> {
   listenForShortcuts(store, undo, window);
   titleWindow(store, document);
   const keeper = planKeeper(host, thisEngine(navigator.userAgent));
-  showKept(store, keeper);
-  solveHoles(store, pool, keeper.keep);
+  const { looked } = showKept(store, keeper);
+  solveHoles(store, pool, keeper.keep, looked);
   answerQuestions(store, pool);
   findWaysOut(store, pool);
   await readSettings(store, host);

@@ -56,7 +56,9 @@ function followRough(store: Store, pool: PlannerPool): () => void {
       const hole = currentHole(state);
       if (hole === null || state.player === null) return null;
       const key = workKey(state, hole);
-      if (state.work[hole.number]?.result?.key === key) return null;
+      const work = state.work[hole.number];
+      // before the full work is under way the workers have no files yet
+      if (work === undefined || work.result?.key === key) return null;
       const { position } = holeSituation(state, hole.number);
       return {
         key,

@@ -7,6 +7,7 @@ import type { FileEntry, FileKind, Host, HostAnswer, OpenedFile } from '../../..
 import type { Duties } from '../duties.ts';
 import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
+import { nextFrame } from './next-frame.ts';
 import { TOUR_STEPS } from '../../tour/steps.ts';
 
 type Known = 'course' | 'player';
@@ -18,10 +19,9 @@ type Known = 'course' | 'player';
 export async function readSettings(store: Store, host: Host): Promise<void> {
   const { dispatch } = store;
   const before = store.state().settings;
-  const info = await host.info();
+  const [info, settings] = await Promise.all([host.info(), host.readSettings()]);
   if (info.ok) dispatch({ type: 'host-connected', info: info.value });
   else tellTrouble(store, wordsOf(store.state()).bar.noAnswer, info.message);
-  const settings = await host.readSettings();
   if (!settings.ok) return;
   const { language, units, theme } = store.state().settings;
   dispatch({ type: 'settings-read', settings: settings.value });
@@ -41,32 +41,48 @@ export async function readSettings(store: Store, host: Host): Promise<void> {
 export async function startFiles(store: Store, host: Host): Promise<void> {
   const files = await listFiles(store, host);
   const { lastCourse, lastPlayer } = store.state().settings;
-  await openFirst(store, host, 'course', files, lastCourse);
-  await openFirst(store, host, 'player', files, lastPlayer);
+  const courses = inOrder(files, 'course', lastCourse);
+  const players = inOrder(files, 'player', lastPlayer);
+  // both are on their way before either is read
+  const [course, player] = [courses, players].map(([first]) => first && host.open(first.token));
+  await openFirst(store, host, 'course', courses, course);
+  // the map is drawn before the player is read
+  await nextFrame();
+  await openFirst(store, host, 'player', players, player);
   followDisk(store, host);
 }
 
-/** The last file where it still opens, else the shipped one, else the first of its kind. */
-async function openFirst(
-  store: Store,
-  host: Host,
-  kind: Known,
-  files: readonly FileEntry[],
-  last: string | null,
-): Promise<void> {
+/** The last file, then those that are shipped, then the others of its kind. */
+function inOrder(files: readonly FileEntry[], kind: Known, last: string | null): readonly FileEntry[] {
   const ofKind = files.filter((file) => file.kind === kind);
-  const order = [
+  return [
     ...ofKind.filter((file) => file.token === last),
     ...ofKind.filter((file) => file.token !== last && file.readOnly),
     ...ofKind.filter((file) => file.token !== last && !file.readOnly),
   ];
-  for (const file of order) {
-    if (await openEntry(store, host, kind, file)) return;
+}
+
+/** The first in order that opens; `first` is what the host answers for the very first. */
+async function openFirst(
+  store: Store,
+  host: Host,
+  kind: Known,
+  order: readonly FileEntry[],
+  first: ReturnType<Host['open']> | undefined,
+): Promise<void> {
+  for (const [i, file] of order.entries()) {
+    if (await openEntry(store, host, kind, file, i === 0 ? first : undefined)) return;
   }
 }
 
-async function openEntry(store: Store, host: Host, kind: Known, entry: FileEntry): Promise<boolean> {
-  const answer = await host.open(entry.token);
+async function openEntry(
+  store: Store,
+  host: Host,
+  kind: Known,
+  entry: FileEntry,
+  opened = host.open(entry.token),
+): Promise<boolean> {
+  const answer = await opened;
   if (answer.ok) return take(store, kind, answer.value);
   tellTrouble(store, wordsOf(store.state()).bar.couldNotBeOpened({ name: entry.name }), answer.message);
   return false;

@@ -15,13 +15,18 @@ import { afterChanges, reasonText } from './follow.ts';
 
 const CHECK_AFTER_MS = 1500;
 
-/** `finished` is told of each full result with the very files and task that it came from. */
+/**
+ * `finished` is told of each full result with the very files and task that it came from. Nothing is begun before `mayBegin`,
+ * asked once when there is something to work out, resolves.
+ */
 export function solveHoles(
   store: Store,
   pool: PlannerPool,
   finished: PlanKeeper['keep'] = () => Promise.resolve(),
+  mayBegin: () => Promise<unknown> = () => Promise.resolve(),
 ): () => void {
   let openFor: string | null = null;
+  let isBegun: boolean | null = null;
   /** What the workers were given. */
   let opened: OpenedFiles | null = null;
   let hurried: number | null = null;
@@ -84,8 +89,17 @@ export function solveHoles(
     store.dispatch({ type: 'work-failed', hole, key, fault });
   };
 
-  return afterChanges(store, (state) => {
-    if (!openFiles(state)) return;
+  const begin = async (): Promise<void> => {
+    isBegun = false;
+    await mayBegin();
+    isBegun = true;
+    look(store.state());
+  };
+
+  const look = (state: AppState): void => {
+    if (state.course === null || state.player === null) return;
+    if (isBegun === null) void begin();
+    if (isBegun !== true || !openFiles(state)) return;
     if (state.view.hole !== null && state.view.hole !== hurried) {
       hurried = state.view.hole;
       pool.hurry(hurried);
@@ -101,7 +115,9 @@ export function solveHoles(
       const settled = work?.key === key && work.status !== 'stopped';
       if (!settled && state.working) void start(taskFor(state, hole, key));
     }
-  });
+  };
+
+  return afterChanges(store, look);
 }
 
 /** The hole on screen first, then as the course has them. */
