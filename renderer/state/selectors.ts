@@ -1,5 +1,6 @@
 /** Questions that panels and the map ask of the state. */
 
+import { foldNotes } from '../../core/player/fold-notes.ts';
 import type { Conditions } from '../../core/conditions/conditions.ts';
 import { dayKey } from '../../core/conditions/day-words.ts';
 import { makeLocalFrame, type LocalFrame } from '../../core/course/local-frame.ts';
@@ -34,8 +35,9 @@ export function holeSituation(state: AppState, hole: number): HoleSituation {
 
 /** What was noticed in an open file without keeping it from opening. */
 export function fileNotes(state: AppState, kind: 'course' | 'player'): readonly Fault[] {
-  return kind === 'course' ? state.courseNotes : (state.player?.value.warnings ?? NO_FAULTS);
+  return kind === 'course' ? state.courseNotes : foldedNotes(state.player?.value.warnings ?? NO_FAULTS);
 }
+const foldedNotes = remember(foldNotes);
 const NO_FAULTS: readonly Fault[] = [];
 
 /** The chosen tee of a hole: a hole without a tee of that name is played from its first. */

@@ -76,6 +76,21 @@ export function readTypedRows(
   return { shots, faults };
 }
 
+/** The rows with swings and lies as files have them, where they stand there in the words of the window. */
+export function asInFiles(
+  rows: readonly (readonly string[])[],
+  said: Readonly<Record<'swing' | 'lie', readonly (readonly [inFile: string, words: string])[]>>,
+): readonly (readonly string[])[] {
+  return rows.map((cells) =>
+    cells.map((cell, i) => {
+      const column = TYPED_COLUMNS[i];
+      if (column !== 'swing' && column !== 'lie') return cell;
+      const written = cell.trim().toLowerCase();
+      return said[column].find(([, words]) => words.toLowerCase() === written)?.[0] ?? cell;
+    }),
+  );
+}
+
 /** The rows with repeated cells filled in from above. */
 export function filledRows(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
   const above: string[] = TYPED_COLUMNS.map(() => '');

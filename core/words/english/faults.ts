@@ -42,6 +42,17 @@ export const faults = {
       readonly handicap: number;
       readonly fitted: string;
     }) => `${club} has ${shots}; the preset for handicap ${handicap} is used until it has some.${fitted}`,
+    manyNoShots: ({
+      clubs,
+      handicap,
+      fitted,
+    }: {
+      readonly clubs: string;
+      readonly handicap: number;
+      readonly fitted: string;
+    }) =>
+      `No measured shots of ${clubs}; the preset for handicap ${handicap} is used until there are some.${fitted}`,
+    allFitted: ' Their carries are set in line with the clubs that are known.',
     twice: ({ club }: { readonly club: string }) =>
       `The bag holds "${club}" twice. Give one of them another name, such as its loft.`,
     onlyPutter: 'The bag holds no club but a putter. Add the clubs that are played.',

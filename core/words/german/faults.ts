@@ -22,6 +22,9 @@ export const faults: typeof english = {
       ` Sein Carry ist auf ${percent} % der Vorgabe gesetzt, im Einklang mit den bekannten Schlägern.`,
     noShots: ({ club, shots, handicap, fitted }) =>
       `${club} hat ${shots}; bis dahin gilt die Vorgabe für Handicap ${handicap}.${fitted}`,
+    manyNoShots: ({ clubs, handicap, fitted }) =>
+      `Keine gemessenen Schläge mit ${clubs}; bis es welche gibt, gilt die Vorgabe für Handicap ${handicap}.${fitted}`,
+    allFitted: ' Die Carrys sind im Einklang mit den bekannten Schlägern gesetzt.',
     twice: ({ club }) =>
       `Das Bag enthält „${club}“ doppelt. Einem davon einen anderen Namen geben, etwa mit dem Loft.`,
     onlyPutter: 'Das Bag enthält keinen Schläger außer einem Putter. Die gespielten Schläger aufnehmen.',

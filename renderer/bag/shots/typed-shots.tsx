@@ -3,6 +3,7 @@
 import type { Told } from '../../../core/words/told.ts';
 import { useMemo, useState } from 'preact/hooks';
 import {
+  asInFiles,
   filledRows,
   isIdle,
   readTypedRows,
@@ -18,6 +19,7 @@ import { NumberField } from '../number-field.tsx';
 import { useBag, useDesk } from '../state/use-bag.ts';
 import { LIES_TO_CHOOSE } from '../../../core/player/in-play.ts';
 import { SWINGS } from '../../../core/player/model.ts';
+import { lieName } from '../words.ts';
 import { CellGrid, type GridColumn } from './cell-grid.tsx';
 import { type ConditionChange, ConditionFields } from './condition-fields.tsx';
 import { useWords } from '../../state/use-words.ts';
@@ -44,23 +46,25 @@ export function TypedShots() {
     [rows],
   );
   if (bag === null) return null;
+  const swings = SWINGS.map((swing) => [swing, words.golf.shortSwings[swing]] as const);
+  const lies = ['range', ...LIES_TO_CHOOSE].map((lie) => [lie, lieName(lie, words)] as const);
   const names: Readonly<Record<TypedColumn, GridColumn>> = {
     club: {
       name: words.shots.columns.club,
       width: 14,
       choices: bag.filter(({ kind }) => kind !== 'putter').map(({ name }) => name),
     },
-    swing: { name: words.shots.columns.swing, width: 11, choices: SWINGS },
+    swing: { name: words.shots.columns.swing, width: 11, choices: swings.map(([, said]) => said) },
     carry: { name: words.shots.columns.carry, width: 7 },
     offline: { name: words.shots.columns.offLine, width: 8 },
     total: { name: words.shots.columns.total, width: 7 },
     intended: { name: words.shots.columns.intended, width: 8 },
-    lie: { name: words.shots.columns.lie, width: 9, choices: ['range', ...LIES_TO_CHOOSE] },
+    lie: { name: words.shots.columns.lie, width: 9, choices: lies.map(([, said]) => said) },
     date: { name: words.shots.columns.date, width: 11 },
   };
   const filled = rows.filter((cells) => !isIdle(cells)).length;
   const take = (): void => {
-    const read = readTypedRows(rows, bag, unit, paceM);
+    const read = readTypedRows(asInFiles(rows, { swing: swings, lie: lies }), bag, unit, paceM);
     const bad = new Set(read.faults.map(({ row }) => row));
     if (read.shots.length > 0) {
       const many = words.shots.count({ count: read.shots.length });

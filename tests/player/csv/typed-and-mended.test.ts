@@ -8,7 +8,7 @@ import { previewRows } from '../../../core/player/csv/preview.ts';
 import { readShots } from '../../../core/player/csv/read-shots.ts';
 import { sniffCsv } from '../../../core/player/csv/sniff.ts';
 import { suggestMapping } from '../../../core/player/csv/suggest.ts';
-import { filledRows, pastedCells, readTypedRows } from '../../../core/player/csv/typed-rows.ts';
+import { asInFiles, filledRows, pastedCells, readTypedRows } from '../../../core/player/csv/typed-rows.ts';
 import { minimalPlayer } from '../sample-player.ts';
 import { inEnglish } from '../../../core/words/told.ts';
 
@@ -19,6 +19,23 @@ function opened(text: string) {
   if (!shape.ok) throw new Error(shape.error.message);
   return { shape: shape.value, mapping: suggestMapping(shape.value, bag).mapping };
 }
+
+describe('a swing and a lie in the words of the window', () => {
+  it('are read as files have them, and all else as it is typed', () => {
+    const said = {
+      swing: [
+        ['full', 'voll'],
+        ['punch', 'Punch'],
+      ],
+      lie: [['longRough', 'hohes Rough']],
+    } as const;
+    const row = ['7-iron', 'VOLL', '150', '-4', '160', '', ' hohes Rough ', 'voll'];
+    expect(asInFiles([row, ['7-iron', 'half']], said)).toEqual([
+      ['7-iron', 'full', '150', '-4', '160', '', 'longRough', 'voll'],
+      ['7-iron', 'half'],
+    ]);
+  });
+});
 
 describe('typed shots', () => {
   it('take letters, signs, units, decimal commas; empty clubs repeat the one above', () => {
