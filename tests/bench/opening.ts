@@ -23,7 +23,10 @@ const folder = await mkdtemp(join(tmpdir(), 'holewright-opening-'));
 const cache = keptPlans(folder);
 let isKnown = false;
 const window = await openWindow(browser, {
-  plans: { ...cache, kept: (key) => (isKnown ? cache.kept(key) : Promise.resolve(good({ text: null }))) },
+  plans: () => ({
+    ...cache,
+    kept: (key) => (isKnown ? cache.kept(key) : Promise.resolve(good({ text: null }))),
+  }),
 });
 const { page } = window;
 const anyAdvice = page.locator('.advice-cost').first();

@@ -4,6 +4,7 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { keptPlans } from '../../electron/files/kept-plans.ts';
 import { smallCourse, smallCourseText } from '../renderer/small-course.ts';
 import { openSmallWindow, openWindow, planReady, settles, startBrowser, type TestWindow } from './window.ts';
 
@@ -112,8 +113,26 @@ describe('files and settings', () => {
     );
   });
 
-  it('keeps units, theme, language and the open files over a reload', async () => {
-    window = await openSmallWindow(browser);
+  it('keeps units, theme, language, the open files and the plan over a reload', async () => {
+    const plans = { kept: 0, found: 0 };
+    window = await openSmallWindow(browser, {
+      plans: (folder) => {
+        const cache = keptPlans(folder);
+        return {
+          ...cache,
+          keep: async (key, text) => {
+            const answer = await cache.keep(key, text);
+            plans.kept += 1;
+            return answer;
+          },
+          kept: async (key) => {
+            const answer = await cache.kept(key);
+            if (answer.ok && answer.value.text !== null) plans.found += 1;
+            return answer;
+          },
+        };
+      },
+    });
     const { page, settings } = window;
     await planReady(page);
     expect(await page.locator('.hole-length').first().textContent()).toContain('yd');
@@ -131,8 +150,18 @@ describe('files and settings', () => {
         answer.value.theme === 'dark' &&
         answer.value.language === 'de',
     );
+    const table = page.locator('.options:not(.rough) table');
+    const numbers = await table.textContent();
+    await settles(
+      () => Promise.resolve(plans.kept),
+      (kept) => kept === 2,
+    );
     await page.reload();
-    await planReady(page);
+    // the plan of before, then the same worked out anew
+    expect(await table.textContent()).toBe(numbers);
+    expect(plans.found).toBe(1);
+    await page.locator('[data-hole="1"] .advice-strokes').waitFor();
+    expect(await table.textContent()).toBe(numbers);
     expect(await page.getByRole('radio', { name: 'Meter' }).isChecked()).toBe(true);
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
     expect(await page.locator('.advice-strokes').first().textContent()).toMatch(/^\d,\d\d$/);

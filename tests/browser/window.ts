@@ -31,8 +31,8 @@ export interface WindowWishes {
   /** Names of workspace files that were open last. */
   readonly lastOpen?: { readonly course: string; readonly player: string };
   readonly colorScheme?: 'light' | 'dark';
-  /** Where plans are kept for the next opening; nowhere where absent. */
-  readonly plans?: KeptPlans;
+  /** Makes the cache of plans for the next opening, in a folder that goes with the window; nothing is kept where absent. */
+  readonly plans?: (folder: string) => KeptPlans;
   /** Stands in for the computer's own. */
   readonly disk?: Disk;
   /** The first walk round the window begins, as for somebody new; otherwise it was seen already. */
@@ -77,7 +77,7 @@ export async function openWindow(browser: Browser, wishes: WindowWishes = {}): P
     settings,
     assets: await readAssets(places.page),
     version: 'test',
-    ...(wishes.plans === undefined ? {} : { plans: wishes.plans }),
+    ...(wishes.plans === undefined ? {} : { plans: wishes.plans(join(home, 'kept-plans')) }),
     waitMs: 600_000,
   });
   const context = await browser.newContext({
