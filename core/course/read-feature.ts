@@ -205,7 +205,7 @@ function stop(index: number, where: Told, code: string, message: Told): { faults
 }
 
 /** `Polygon or MultiPolygon`. */
-function oneOf(types: readonly GeometryType[]): string | Told {
+export function oneOf(types: readonly GeometryType[]): string | Told {
   const [first, ...more] = types;
   return more.reduce<string | Told>(
     (before, second) => told(({ courseEdits }) => courseEdits.or, { first: before, second }),

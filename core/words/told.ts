@@ -78,6 +78,14 @@ export function inEnglish(message: Told): string {
   return tell(message, english);
 }
 
+/** What a file calls something, or a message of the catalogue. */
+export type Said = string | Told;
+
+/** As it is said in a language: English for commands and files. */
+export function sayIn(said: Said, words: Words = english): string {
+  return typeof said === 'string' ? said : tell(said, words);
+}
+
 /** A fault with the messages of the catalogue: in English for commands and files, told again in the window. */
 export function toldFault({
   where,

@@ -268,7 +268,7 @@ interface Report {
     readonly distanceM?: number;
   }[];
   readonly unassigned: readonly { readonly what: string; readonly origin: string; readonly why: string }[];
-  readonly leftOut: ImportProposal['leftOut'];
+  readonly leftOut: readonly Omit<ImportProposal['leftOut'][number], 'told'>[];
   readonly replaced: number;
   readonly notes: readonly string[];
   readonly sources: readonly string[];
@@ -292,7 +292,7 @@ function reportOf(from: string, to: string, created: boolean, proposal: ImportPr
       ...(each.by === 'nearness' ? { distanceM: Math.round(each.distanceM * 10) / 10 } : {}),
     })),
     unassigned: proposal.unassigned.map(({ feature, why }) => ({ ...told(feature), why })),
-    leftOut: proposal.leftOut,
+    leftOut: proposal.leftOut.map(({ what, why, count, examples }) => ({ what, why, count, examples })),
     replaced: proposal.replaces.length,
     notes: proposal.notes,
     sources: proposal.sources,

@@ -35,4 +35,6 @@ export const ALIKE: readonly string[] = [
   ...['system.about.version', 'system.exports.pdf', 'system.menu.program', 'system.menu.text'],
   'system.program',
   ...['courseReading.properties.leaf_type', 'courseReading.properties.leaf_cycle'],
+  ...['courseImport.from.geojson', 'courseImport.from.gpx', 'courseImport.from.osm'],
+  'courseImport.grids.webMercator',
 ];

@@ -63,7 +63,15 @@ const TECHNICAL: readonly string[] = [
   '10px "Liberation Sans", Arial, sans-serif',
   '600 12px "Segoe UI", "Helvetica Neue", "Liberation Sans", Arial, sans-serif',
   // A club of every bag, and a player without a file, by their names in files.
-  ...['Putter', 'nobody in particular', 'input:enabled, select:enabled', 'no peer'],
+  ...[
+    'Putter',
+    'Drop',
+    'Feature',
+    'Compression',
+    'nobody in particular',
+    'input:enabled, select:enabled',
+    'no peer',
+  ],
   // Folders of systems; parts of answers over HTTP.
   ...['Documents', 'Roaming', 'Library', 'Application Support', ': still here'],
   ...['`bytes ${first}-${last}/${bytes}`', '`${name}=${key}; Path=${folder}; HttpOnly; SameSite=Strict`'],

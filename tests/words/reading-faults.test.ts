@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { checkCourse } from '../../core/course/check.ts';
+import { readGeojson } from '../../core/course/import/geojson.ts';
+import { readGpx } from '../../core/course/import/gpx.ts';
+import { readOsm } from '../../core/course/import/osm.ts';
+import { EMPTY_CONTEXT } from '../../core/course/import/proposal.ts';
 import { openDocumentText } from '../../core/course/document.ts';
 import { parseCourseText } from '../../core/course/parse.ts';
 import { parseConditions } from '../../core/conditions/conditions.ts';
 import { parsePlayerText } from '../../core/player/parse.ts';
 import type { Fault } from '../../core/result.ts';
 import { parseRoundText } from '../../core/round/record.ts';
-import { faultText } from '../../core/words/told.ts';
+import { faultText, sayIn } from '../../core/words/told.ts';
 import { wordsIn } from '../../core/words/words.ts';
 
 const german = wordsIn('de');
@@ -157,5 +161,50 @@ describe('a fault of a file', () => {
     expect(withoutFile(`${where}: ${message}`)).not.toMatch(
       /\b(the|is|are|and|of|it|not|must|line|column|feature|hole|tree|trees|or|file)\b/u,
     );
+  });
+});
+
+describe('what a map file brings', () => {
+  const osm = JSON.stringify({
+    elements: [
+      { type: 'node', id: 1, lat: 52, lon: 4, tags: { golf: 'bunker' } },
+      { type: 'node', id: 2, lat: 152, lon: 4, tags: { golf: 'pin' } },
+      { type: 'node', id: 3, lat: 52, lon: 4, tags: { golf: 'pin' } },
+      { type: 'node', id: 4, lat: 52, lon: 4, tags: { golf: 'tee', ref: '1' } },
+      { type: 'node', id: 5, lat: 52, lon: 4, tags: { building: 'yes' } },
+      { type: 'node', id: 6, lat: 52, lon: 4, tags: { amenity: 'bench' } },
+      { type: 'way', id: 7, nodes: [1], tags: { natural: 'water' } },
+      { type: 'relation', id: 8, tags: { type: 'route', golf: 'hole' } },
+      { type: 'nothing' },
+    ],
+  });
+
+  it('is told in German, with what is left out and why', () => {
+    const read = readOsm(osm, EMPTY_CONTEXT);
+    if (!read.ok) throw new Error(read.error[0]?.message);
+    const { leftOut, toldNotes, notes } = read.value;
+    expect(leftOut.length).toBeGreaterThan(6);
+    for (const { what, why, told } of leftOut) {
+      expect(sayIn(told.why, german), `${what}: ${why}`).not.toBe(why);
+      expect([sayIn(told.what), sayIn(told.why)]).toEqual([what, why]);
+    }
+    expect(notes).toEqual(['1 × golf=tee drawn as a point is taken as a tee marker']);
+    expect(toldNotes.map((note) => sayIn(note, german))).toEqual([
+      '1 × golf=tee als Punkt gilt als Teemarkierung',
+    ]);
+  });
+
+  it('is refused in German where it is no such file', () => {
+    const refused = [
+      readOsm('<kml/>', EMPTY_CONTEXT),
+      readOsm('<osm>', EMPTY_CONTEXT),
+      readOsm('{}', EMPTY_CONTEXT),
+      readGpx('<osm/>', EMPTY_CONTEXT),
+      readGeojson('{}', EMPTY_CONTEXT),
+    ].map((read) => (read.ok ? [] : read.error));
+    for (const [fault] of refused) {
+      expect(faultText(fault!, german).message).not.toBe(fault!.message);
+      expect(faultText(fault!, german).where).toMatch(/^(Datei|Zeile \d+, Spalte \d+)$/u);
+    }
   });
 });

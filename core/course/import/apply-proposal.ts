@@ -2,14 +2,8 @@
 
 import { type DocumentFeature, type EditableDocument, featureById, freeIds } from '../document.ts';
 import { type EditResult, makeEdit, refuseEdit } from '../edits/edit.ts';
+import { told } from '../../words/told.ts';
 import type { ImportProposal } from './proposal.ts';
-
-const FROM: Readonly<Record<ImportProposal['kind'], string>> = {
-  osm: 'OpenStreetMap',
-  geojson: 'GeoJSON',
-  gpx: 'GPX',
-  heights: 'an elevation model',
-};
 
 /** New features get ids and stand at the end; sources are added to those that the course names already. */
 export function applyProposal(document: EditableDocument, proposal: ImportProposal): EditResult {
@@ -17,19 +11,25 @@ export function applyProposal(document: EditableDocument, proposal: ImportPropos
   if (features.length === 0) {
     return refuseEdit(
       'nothing-to-do',
-      'The file holds nothing that the course could take in. See what was left out and why.',
+      told(({ courseImport }) => courseImport.nothing),
     );
   }
   if (replaces.some((id) => featureById(document, id) === undefined)) {
-    return refuseEdit('document-changed', 'The course has changed since the file was read. Import it again.');
+    return refuseEdit(
+      'document-changed',
+      told(({ courseImport }) => courseImport.courseChanged),
+    );
   }
   const ids = freeIds(document, features.length);
   const added = features.map(({ properties, geometry }, index): { feature: DocumentFeature } => ({
     feature: { type: 'Feature', id: ids[index]!, properties, geometry },
   }));
   const header = headerWith(document, proposal);
-  const count = features.length === 1 ? '1 feature' : `${features.length} features`;
-  return makeEdit(document, `Import ${count} from ${FROM[proposal.kind]}`, {
+  const name = told(({ courseImport }) => courseImport.step, {
+    count: features.length,
+    from: told(({ courseImport }) => courseImport.from[proposal.kind]),
+  });
+  return makeEdit(document, name, {
     added,
     removed: replaces,
     ...(header === undefined ? {} : { header }),

@@ -12,7 +12,8 @@ import { isInside } from '../polygon.ts';
 import { type Position, positionsOf } from '../positions.ts';
 import type { Geometry } from '../schema.ts';
 import { polygonsOfGeometry } from '../edits/shape.ts';
-import type { Assignment, HoleWay, ProposedFeature } from './proposal.ts';
+import { inEnglish, told, type Told } from '../../words/told.ts';
+import type { Assignment, HoleWay, ProposedFeature, Unassigned } from './proposal.ts';
 
 interface Place {
   /** The part of the line that the feature must be near to. */
@@ -36,7 +37,7 @@ const MOST_LOOKS = 5_000_000;
 export interface HoleAssignment {
   readonly features: readonly ProposedFeature[];
   readonly assigned: readonly Assignment[];
-  readonly unassigned: readonly { readonly feature: number; readonly why: string }[];
+  readonly unassigned: readonly Unassigned[];
 }
 
 /** Features with a usable `ref` keep it; for the others it is written where one hole is clearly nearest. */
@@ -59,7 +60,7 @@ export function assignHoles(
   ].map(toParts);
   const budget = { looks: MOST_LOOKS };
   const assigned: Assignment[] = [];
-  const unassigned: { feature: number; why: string }[] = [];
+  const unassigned: Unassigned[] = [];
   const placed = features.map((feature, index): ProposedFeature => {
     const place = PLACES[feature.kind];
     const ref = feature.properties['ref'];
@@ -69,8 +70,8 @@ export function assignHoles(
       return feature;
     }
     const found = nearestHole(feature.geometry, place, ways, budget);
-    if (typeof found === 'string') {
-      unassigned.push({ feature: index, why: found });
+    if ('entry' in found) {
+      unassigned.push({ feature: index, why: inEnglish(found), told: found });
       return feature;
     }
     assigned.push({ feature: index, hole: found.hole, by: 'nearness', distanceM: found.distanceM });
@@ -78,12 +79,6 @@ export function assignHoles(
   });
   return { features: placed, assigned, unassigned };
 }
-
-const PART_WORDS: Readonly<Record<Place['part'], string>> = {
-  end: 'ends',
-  'first-half': 'starts',
-  whole: 'runs',
-};
 
 interface Parts {
   readonly hole: number;
@@ -134,14 +129,14 @@ function firstHalfOf(line: readonly LonLat[]): LonLat[] {
   return half;
 }
 
-/** The hole, or in words why there is none. */
+/** The hole, or why there is none. */
 function nearestHole(
   geometry: Geometry,
   { part, withinM }: Place,
   ways: readonly Parts[],
   budget: { looks: number },
-): { readonly hole: number; readonly distanceM: number } | string {
-  if (ways.length === 0) return 'the course has no hole lines yet';
+): { readonly hole: number; readonly distanceM: number } | Told {
+  if (ways.length === 0) return told(({ courseImport }) => courseImport.why.noLines);
   const corners = positionsOf(geometry);
   const box = boxOf(corners);
   // farther away it is neither the nearest nor as near as the nearest
@@ -150,19 +145,19 @@ function nearestHole(
   for (const { hole, line, firstHalf, box: lineBox } of ways) {
     if (gapM(box, lineBox) > reachM) continue;
     budget.looks -= corners.length * line.length;
-    if (budget.looks < 0) return 'there are too many hole lines to look at each';
+    if (budget.looks < 0) return told(({ courseImport }) => courseImport.why.manyLines);
     const wanted = part === 'end' ? line.slice(-1) : part === 'first-half' ? firstHalf : line;
     ranked.push({ hole, line, distanceM: distanceToLineM(geometry, wanted) });
   }
   ranked.sort((a, b) => a.distanceM - b.distanceM);
   const [best] = ranked;
   if (best === undefined || best.distanceM > withinM) {
-    return `no hole is near: none ${PART_WORDS[part]} within ${withinM} m`;
+    return told(({ courseImport }) => courseImport.why.noneNear[part], { metres: withinM });
   }
   const second = ranked.find(({ hole }) => hole !== best.hole);
   if (second === undefined || second.distanceM >= 1.25 * best.distanceM + 5) return best;
   if (part === 'end' && best.distanceM === 0 && second.distanceM === 0) {
-    return `holes ${best.hole} and ${second.hole} both end on it; it serves both without a number`;
+    return told(({ courseImport }) => courseImport.why.bothEnd, { first: best.hole, second: second.hole });
   }
   if (best.distanceM === 0 && second.distanceM === 0) {
     const [most, next] = [best, second]
@@ -170,7 +165,12 @@ function nearestHole(
       .sort((a, b) => b.insideM - a.insideM);
     if (most!.insideM >= 2 * next!.insideM) return most!;
   }
-  return `it lies about as near to hole ${best.hole} (${Math.round(best.distanceM)} m) as to hole ${second.hole} (${Math.round(second.distanceM)} m)`;
+  return told(({ courseImport }) => courseImport.why.asNear, {
+    first: best.hole,
+    near: Math.round(best.distanceM),
+    second: second.hole,
+    far: Math.round(second.distanceM),
+  });
 }
 
 const STEP_M = 5;

@@ -1,9 +1,10 @@
 /** The last step of every reader: shapes put in order, each feature tried by the course reader, holes assigned, all counted. */
 
-import { told } from '../../words/told.ts';
+import { inEnglish, type Said, told, type Told, toldFault } from '../../words/told.ts';
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { checkGeometry, crossesItself, tidyGeometry } from '../edits/shape.ts';
-import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import { kindTold } from '../edits/words.ts';
+import type { FeatureKind } from '../feature-kind.ts';
 import { MOST_FEATURES, MOST_VERTICES } from '../parse.ts';
 import { positionsOf } from '../positions.ts';
 import { readFeature } from '../read-feature.ts';
@@ -23,7 +24,7 @@ export interface RawProposal {
   readonly kind: ImportKind;
   readonly features: readonly ProposedFeature[];
   readonly leftOut: LeftOutList;
-  readonly notes: readonly string[];
+  readonly notes: readonly Told[];
   readonly sources: readonly string[];
   readonly replaces?: ImportProposal['replaces'];
   readonly courseName?: string;
@@ -45,15 +46,15 @@ export function completeProposal(
   let crossing = 0;
   for (const feature of raw.features) {
     const tidy = usableFeature(feature);
-    if (typeof tidy === 'string') {
-      leftOut.add(KIND_WORDS[feature.kind], tidy, feature.origin);
+    if ('why' in tidy) {
+      leftOut.add(kindTold(feature.kind), tidy.why, feature.origin);
       continue;
     }
     const osmId = tidy.properties[OSM_ID_MEMBER];
     if (typeof osmId === 'string' && context.knownOsmIds.has(osmId)) {
       leftOut.add(
-        KIND_WORDS[feature.kind],
-        'is in the course already, from an earlier import',
+        kindTold(feature.kind),
+        told(({ courseImport }) => courseImport.why.known),
         feature.origin,
       );
       continue;
@@ -64,16 +65,24 @@ export function completeProposal(
     usable.push(tidy);
   }
   if (usable.length > MOST_FEATURES || vertices > MOST_VERTICES) {
-    const message = `It would add ${usable.length} features with ${vertices} corners; a course holds up to ${MOST_FEATURES} and ${MOST_VERTICES}. Cut the file down to the course itself.`;
-    return refuse([{ severity: 'error', code: 'too-much-to-import', where: 'file', message }]);
+    const message = told(({ courseImport }) => courseImport.faults.tooMuch, {
+      features: usable.length,
+      corners: vertices,
+      mostFeatures: MOST_FEATURES,
+      mostCorners: MOST_VERTICES,
+    });
+    return refuse([toldFault({ severity: 'error', code: 'too-much-to-import', where: 'file', message })]);
   }
   const lines = usable.filter(({ kind }) => kind === 'hole').length;
   if (lines > MOST_HOLE_LINES) {
-    const message = `It holds ${lines} hole lines; at most ${MOST_HOLE_LINES} are taken in. Cut the file down to one course.`;
-    return refuse([{ severity: 'error', code: 'too-much-to-import', where: 'file', message }]);
+    const message = told(({ courseImport }) => courseImport.faults.manyLines, {
+      count: lines,
+      most: MOST_HOLE_LINES,
+    });
+    return refuse([toldFault({ severity: 'error', code: 'too-much-to-import', where: 'file', message })]);
   }
   if (crossing > 0) {
-    notes.push(`${crossing} outlines cross themselves. They are taken in; the check names them.`);
+    notes.push(told(({ courseImport }) => courseImport.notes.crossing, { count: crossing }));
   }
   const numbered = numberLines(usable, context, notes);
   const { features, assigned, unassigned } = withoutStrays(assignHoles(numbered, context.holes), leftOut);
@@ -85,7 +94,8 @@ export function completeProposal(
     assigned,
     unassigned,
     leftOut: leftOut.list(),
-    notes,
+    notes: notes.map(inEnglish),
+    toldNotes: notes,
     sources: raw.sources,
     replaces: raw.replaces ?? [],
     ...(raw.courseName === undefined ? {} : { courseName: raw.courseName }),
@@ -96,7 +106,7 @@ export function completeProposal(
 function numberLines(
   features: readonly ProposedFeature[],
   context: ImportContext,
-  notes: string[],
+  notes: Told[],
 ): readonly ProposedFeature[] {
   const isUnnumbered = ({ kind, properties }: ProposedFeature) =>
     kind === 'hole' && properties['ref'] === undefined;
@@ -112,22 +122,24 @@ function numberLines(
     return { ...feature, properties: { ...feature.properties, ref: String(number) } };
   });
   if (given.length > 0) {
-    const shown = `${given.slice(0, 18).join(', ')}${given.length > 18 ? ' and so on' : ''}`;
-    notes.push(`${given.length} hole lines without a number were given ${shown}. Put the holes in order.`);
+    const first = given.slice(0, 18).join(', ');
+    const numbers =
+      given.length > 18 ? told(({ courseImport }) => courseImport.notes.andSoOn, { numbers: first }) : first;
+    notes.push(told(({ courseImport }) => courseImport.notes.numbered, { count: given.length, numbers }));
   }
   return numbered;
 }
 
 /** A marker that found no hole cannot be read from a course file: it is left out, and indices close the gap. */
 function withoutStrays(placed: HoleAssignment, leftOut: LeftOutList): HoleAssignment {
-  const why = new Map(placed.unassigned.map((each) => [each.feature, each.why]));
+  const why = new Map(placed.unassigned.map((each) => [each.feature, each.told]));
   const newIndex = new Map<number, number>();
   const features = placed.features.filter((feature, index) => {
     const reason = why.get(index);
     if (reason !== undefined && KIND_RULES[feature.kind].required.includes('ref')) {
       leftOut.add(
-        KIND_WORDS[feature.kind],
-        `belongs to no hole that it names, and ${reason}`,
+        kindTold(feature.kind),
+        told(({ courseImport }) => courseImport.why.noHole, { why: reason }),
         feature.origin,
       );
       return false;
@@ -146,19 +158,19 @@ function withoutStrays(placed: HoleAssignment, leftOut: LeftOutList): HoleAssign
 const IT = told(({ features }) => features.it);
 
 /** The feature as the course will hold it, or why it cannot. */
-function usableFeature(feature: ProposedFeature): ProposedFeature | string {
+function usableFeature(feature: ProposedFeature): ProposedFeature | { readonly why: Said } {
   const checked = checkGeometry(feature.geometry, IT);
-  if (!checked.ok) return checked.error.message;
+  if (!checked.ok) return { why: checked.error.told ?? checked.error.message };
   if (
     feature.kind === 'path' &&
     feature.geometry.type === 'LineString' &&
     isTangled(feature.geometry.coordinates)
   ) {
-    return `its line has more than ${MOST_LINE_POINTS} points or crosses itself time and again; simplify it`;
+    return { why: told(({ courseImport }) => courseImport.why.tangled, { most: MOST_LINE_POINTS }) };
   }
   const geometry = tidyGeometry(feature.geometry);
   const rounded = checkGeometry(geometry, IT);
-  if (!rounded.ok) return rounded.error.message;
+  if (!rounded.ok) return { why: rounded.error.told ?? rounded.error.message };
   const properties = { ...feature.properties };
   const ref = readRef(properties['ref']);
   if (ref === undefined) delete properties['ref'];
@@ -170,7 +182,9 @@ function usableFeature(feature: ProposedFeature): ProposedFeature | string {
     0,
   );
   const error = tried.faults.find(({ severity }) => severity === 'error');
-  return error === undefined ? { ...feature, properties, geometry } : error.message;
+  return error === undefined
+    ? { ...feature, properties, geometry }
+    : { why: error.told?.message ?? error.message };
 }
 
 /** `7`, `07` and 7 name hole 7; everything else names none. */
@@ -186,7 +200,7 @@ function countKinds(features: readonly ProposedFeature[]): ImportProposal['count
   return [...counts].map(([kind, count]) => ({ kind, count }));
 }
 
-function doubleHoles(features: readonly ProposedFeature[], context: ImportContext): string[] {
+function doubleHoles(features: readonly ProposedFeature[], context: ImportContext): Told[] {
   const seen = new Set(context.holes.map(({ hole }) => hole));
   const twice = new Set<number>();
   for (const { kind, properties } of features) {
@@ -197,6 +211,8 @@ function doubleHoles(features: readonly ProposedFeature[], context: ImportContex
   }
   if (twice.size === 0) return [];
   return [
-    `There are two lines for hole ${[...twice].sort((a, b) => a - b).join(', ')}. Renumber or remove one of each, or import one course at a time.`,
+    told(({ courseImport }) => courseImport.notes.twice, {
+      holes: [...twice].sort((a, b) => a - b).join(', '),
+    }),
   ];
 }

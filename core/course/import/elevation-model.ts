@@ -1,5 +1,6 @@
 /** An elevation model in a GeoTIFF file (OGC GeoTIFF 1.1, 19-008r4): its grid, and heights at places between its cells. */
 
+import { told, type Told, toldFault } from '../../words/told.ts';
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import type { LonLat } from '../model.ts';
 import { boundedPool, READABLE_COMPRESSIONS, TooLarge } from './bounded-decoders.ts';
@@ -16,7 +17,7 @@ const MOST_BLOCK_BYTES = 128 * 1024 * 1024;
 const MOST_BLOCKS = 20_000;
 
 export interface ElevationModel {
-  readonly gridName: string;
+  readonly gridName: Told;
   /** South-west and north-east of what the whole file covers, degrees. */
   readonly covers: readonly [LonLat, LonLat];
   /** What one unit of the file is in metres. */
@@ -35,26 +36,32 @@ export async function readElevationModel(
   if (buffer.byteLength > MOST_FILE_BYTES) {
     return refused(
       'file-too-large',
-      `It is larger than ${MOST_FILE_BYTES / 1024 / 1024} MiB. Cut it down to the course.`,
+      told(({ courseImport }) => courseImport.faults.largeTiff, { most: MOST_FILE_BYTES / 1024 / 1024 }),
     );
   }
   const broken = directoryFault(buffer);
   if (broken !== undefined)
-    return refused('not-a-tiff', `It cannot be read as GeoTIFF: ${broken}. Download it again.`);
+    return refused(
+      'not-a-tiff',
+      told(({ courseImport }) => courseImport.faults.notTiff, { why: broken }),
+    );
   try {
     return await readModel(buffer, around);
   } catch (error) {
     if (error instanceof TooLarge) {
       return refused(
         'unpacks-too-large',
-        'Its data unpacks to more than its header says. Download it again.',
+        told(({ courseImport }) => courseImport.faults.unpacks),
       );
     }
     // whatever else the library stumbles over is the file's doing: nothing of ours throws in there
-    const why = error instanceof Error ? error.message.slice(0, 120) : 'its data is damaged';
+    const why =
+      error instanceof Error
+        ? error.message.slice(0, 120)
+        : told(({ courseImport }) => courseImport.faults.damaged);
     return refused(
       'tiff-unreadable',
-      `It cannot be read as GeoTIFF: ${why}. Download it again, or convert it.`,
+      told(({ courseImport }) => courseImport.faults.brokenTiff, { why }),
     );
   }
 }
@@ -72,7 +79,7 @@ async function readModel(
   if (!grid.ok) {
     return refused(
       'unknown-grid',
-      `Its coordinates are in ${grid.error}; longitude and latitude, Web Mercator and UTM, each on WGS 84, are read. Convert it to EPSG:4326 with a GIS program.`,
+      told(({ courseImport }) => courseImport.faults.otherGrid, { grid: grid.error }),
     );
   }
   const width = image.getWidth();
@@ -80,32 +87,44 @@ async function readModel(
   const [blockWidth, blockHeight] = [image.getTileWidth(), image.getTileHeight()];
   const sizes = [width, height, blockWidth, blockHeight];
   if (!sizes.every((size) => Number.isInteger(size) && size >= 1 && size <= MOST_SIDE)) {
-    return refused('tiff-unreadable', `Its size of ${sizes.join(' × ')} cells cannot be. Download it again.`);
+    return refused(
+      'tiff-unreadable',
+      told(({ courseImport }) => courseImport.faults.badSize, { sizes: sizes.join(' × ') }),
+    );
   }
   const compression: unknown = tags.getValue('Compression') ?? 1;
   if (typeof compression !== 'number' || !READABLE_COMPRESSIONS.includes(compression)) {
-    const message = `It is compressed by method ${String(compression)}, which is not read. Save it with deflate or LZW compression, or none.`;
+    const message = told(({ courseImport }) => courseImport.faults.compression, {
+      method: String(compression),
+    });
     return refused('unknown-compression', message);
   }
   const unit = unitOf(keys?.['VerticalUnitsGeoKey']);
   if (unit === undefined) {
-    return refused('unknown-unit', 'Its heights are in a unit that is not known. Convert them to metres.');
+    return refused(
+      'unknown-unit',
+      told(({ courseImport }) => courseImport.faults.unit),
+    );
   }
   const placed = placementOf(tags, keys?.['GTRasterTypeGeoKey'] === 2);
   if (placed === undefined) {
     return refused(
       'not-placed',
-      'It does not say where its cells lie, or they stand at a slant. Convert it to EPSG:4326 with a GIS program.',
+      told(({ courseImport }) => courseImport.faults.notPlaced),
     );
   }
   const covers = coveredBy(placed, grid.value, width, height);
   const window = windowAround(around, placed, grid.value, width, height);
   if (window === undefined) {
     const [[west, south], [east, north]] = covers;
-    const span = (from: number, to: number) => `${from.toFixed(4)} to ${to.toFixed(4)}`;
     return refused(
       'elsewhere',
-      `It covers longitude ${span(west, east)} and latitude ${span(south, north)}, and not the course. Choose the file for the course's place.`,
+      told(({ courseImport }) => courseImport.faults.elsewhere, {
+        west: west.toFixed(4),
+        east: east.toFixed(4),
+        south: south.toFixed(4),
+        north: north.toFixed(4),
+      }),
     );
   }
   const [left, top, right, bottom] = window;
@@ -118,7 +137,7 @@ async function readModel(
   if (columns * rows > MOST_CELLS || blocks > MOST_BLOCKS || !(blockBytes <= MOST_BLOCK_BYTES)) {
     return refused(
       'model-too-fine',
-      'It has too many cells over the course. Resample it to 1 m or more, or cut it down.',
+      told(({ courseImport }) => courseImport.faults.tooFine),
     );
   }
   const rasters = await image.readRasters({
@@ -149,8 +168,8 @@ async function readModel(
   });
 }
 
-function refused(code: string, message: string): Result<never, readonly Fault[]> {
-  return refuse([{ severity: 'error', code, where: 'file', message }]);
+function refused(code: string, message: Told): Result<never, readonly Fault[]> {
+  return refuse([toldFault({ severity: 'error', code, where: 'file', message })]);
 }
 
 function keysOf(keys: Readonly<Record<string, unknown>>): GeoKeys {

@@ -6,7 +6,10 @@
 import * as v from 'valibot';
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { KIND_MEMBERS, tagsOfKind } from '../edits/kind-tags.ts';
-import { type FeatureKind, featureKindOf, KIND_WORDS } from '../feature-kind.ts';
+import { kindTold } from '../edits/words.ts';
+import { oneOf } from '../read-feature.ts';
+import { type Said, told, type Told, toldFault } from '../../words/told.ts';
+import { type FeatureKind, featureKindOf } from '../feature-kind.ts';
 import { readJsonText } from '../json-text.ts';
 import { copyJson } from '../json-tree.ts';
 import { type Geometry, GeometrySchema, KIND_RULES } from '../schema.ts';
@@ -34,7 +37,7 @@ export interface PlainFeature {
   readonly properties: Readonly<Record<string, unknown>>;
   readonly geometries: readonly Geometry[];
   /** Why there is no geometry, where there is none. */
-  readonly why?: string;
+  readonly why?: Told;
 }
 
 const MOST_FEATURES_READ = 200_000;
@@ -55,19 +58,23 @@ export function readGeojson(
     if (kind === undefined) {
       leftOut.add(
         describe(properties),
-        'has no tag that is known and no mapping; say which kind it is',
+        told(({ courseImport }) => courseImport.why.noTag),
         origin,
       );
       continue;
     }
     if (why !== undefined) {
-      leftOut.add(KIND_WORDS[kind], why, origin);
+      leftOut.add(kindTold(kind), why, origin);
       continue;
     }
     for (const geometry of geometries) {
       if (!KIND_RULES[kind].geometry.includes(geometry.type)) {
-        const wanted = KIND_RULES[kind].geometry.join(' or ');
-        leftOut.add(KIND_WORDS[kind], `is drawn as a ${geometry.type}, and must be a ${wanted}`, origin);
+        const wanted = oneOf(KIND_RULES[kind].geometry);
+        leftOut.add(
+          kindTold(kind),
+          told(({ courseImport }) => courseImport.why.drawnAs, { type: geometry.type, wanted }),
+          origin,
+        );
         continue;
       }
       features.push({
@@ -116,7 +123,12 @@ export function readPlainFeatures(text: string): Result<readonly PlainFeature[],
   if (!json.ok) return json;
   const copied = copyJson(json.value);
   if (copied === undefined)
-    return refuse([fault('too-deep', 'It is nested too deep to be GeoJSON. Export it again.')]);
+    return refuse([
+      fault(
+        'too-deep',
+        told(({ courseImport }) => courseImport.faults.tooDeep),
+      ),
+    ]);
   const value = copied.value;
   const foreign = foreignSystem(value);
   if (foreign !== undefined) return refuse([foreign]);
@@ -131,19 +143,24 @@ export function readPlainFeatures(text: string): Result<readonly PlainFeature[],
     return refuse([
       fault(
         'not-geojson',
-        'It is no GeoJSON: neither features nor a geometry. Export it as GeoJSON (RFC 7946).',
+        told(({ courseImport }) => courseImport.faults.notGeoJson),
       ),
     ]);
   }
   if (raw.length > MOST_FEATURES_READ) {
-    const message = `It holds ${raw.length} features; at most ${MOST_FEATURES_READ} are read. Cut it down to the course.`;
+    const message = told(({ courseImport }) => courseImport.faults.manyFeatures, {
+      count: raw.length,
+      most: MOST_FEATURES_READ,
+    });
     return refuse([fault('too-many-features', message)]);
   }
   const features = raw.map(plainFeature);
   const outside = features.findIndex(({ geometries, why }) => geometries.length === 0 && why === OUTSIDE);
   const inside = features.some(({ geometries }) => geometries.length > 0);
   if (outside >= 0 && !inside) {
-    const message = `The coordinates of ${features[outside]!.origin} are no longitude and latitude in degrees. Export the file in WGS 84 (EPSG:4326), as GeoJSON asks for.`;
+    const message = told(({ courseImport }) => courseImport.faults.noDegrees, {
+      what: features[outside]!.origin,
+    });
     return refuse([fault('not-wgs84', message)]);
   }
   return succeed(features);
@@ -158,7 +175,7 @@ const GEOMETRY_TYPES = [
   'MultiPolygon',
   'GeometryCollection',
 ] as const;
-const OUTSIDE = 'has coordinates that are no longitude and latitude in degrees';
+const OUTSIDE = told(({ courseImport }) => courseImport.why.outside);
 
 /** Old GeoJSON (2008) could name another coordinate system; RFC 7946 took that out. */
 function foreignSystem(value: unknown): Fault | undefined {
@@ -171,21 +188,31 @@ function foreignSystem(value: unknown): Fault | undefined {
   if (/CRS84$|[:/]4326$|^WGS\s?84$/i.test(name)) return undefined;
   return fault(
     'not-wgs84',
-    `Its coordinates are in ${name.slice(0, 80)}. Export it in WGS 84 longitude and latitude (EPSG:4326).`,
+    told(({ courseImport }) => courseImport.faults.otherSystem, { system: name.slice(0, 80) }),
   );
 }
 
 function plainFeature(raw: unknown, index: number): PlainFeature {
   const parsed = v.safeParse(FeatureSchema, raw);
   if (!parsed.success) {
-    return { origin: `feature ${index}`, properties: {}, geometries: [], why: 'is no GeoJSON feature' };
+    return {
+      origin: `feature ${index}`,
+      properties: {},
+      geometries: [],
+      why: told(({ courseImport }) => courseImport.why.noFeature),
+    };
   }
   const properties = parsed.output.properties ?? {};
   const { name } = properties;
   const origin = `feature ${index}${typeof name === 'string' ? ` "${name.slice(0, 40)}"` : ''}`;
   const { geometry } = parsed.output;
   if (geometry === null || geometry === undefined) {
-    return { origin, properties, geometries: [], why: 'has no geometry' };
+    return {
+      origin,
+      properties,
+      geometries: [],
+      why: told(({ courseImport }) => courseImport.why.noGeometry),
+    };
   }
   const parts = takeApart(geometry);
   const geometries: Geometry[] = [];
@@ -198,12 +225,12 @@ function plainFeature(raw: unknown, index: number): PlainFeature {
         origin,
         properties,
         geometries: [],
-        why: outOfRange ? OUTSIDE : 'has a geometry that cannot be read',
+        why: outOfRange ? OUTSIDE : told(({ courseImport }) => courseImport.why.unreadable),
       };
     }
   }
   return geometries.length === 0
-    ? { origin, properties, geometries, why: 'has a geometry that cannot be read' }
+    ? { origin, properties, geometries, why: told(({ courseImport }) => courseImport.why.unreadable) }
     : { origin, properties, geometries };
 }
 
@@ -222,8 +249,8 @@ function takeApart(geometry: Readonly<Record<string, unknown>>): readonly unknow
   return [{ type, coordinates }];
 }
 
-function fault(code: string, message: string): Fault {
-  return { severity: 'error', code, where: 'file', message };
+function fault(code: string, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where: 'file', message });
 }
 
 /** A property's value as mappings compare it. */
@@ -234,11 +261,11 @@ export function valueText(value: unknown): string | undefined {
 }
 
 /** What a feature is called in the list of what is left out: its first property that says something. */
-function describe(properties: Readonly<Record<string, unknown>>): string {
+function describe(properties: Readonly<Record<string, unknown>>): Said {
   for (const [key, value] of Object.entries(properties)) {
     const text = typeof value === 'string' ? value : undefined;
     if (text !== undefined && text !== '' && key !== 'name' && text.length <= 40)
       return `${key.slice(0, 40)}=${text}`;
   }
-  return 'feature';
+  return told(({ courseImport }) => courseImport.things.feature);
 }

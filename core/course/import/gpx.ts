@@ -6,7 +6,9 @@
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { tagsOfKind } from '../edits/kind-tags.ts';
 import { distanceM, polylineLengthM } from '../ellipsoid.ts';
-import { type FeatureKind, KIND_WORDS } from '../feature-kind.ts';
+import { kindTold } from '../edits/words.ts';
+import { told, toldFault } from '../../words/told.ts';
+import type { FeatureKind } from '../feature-kind.ts';
 import type { LonLat } from '../model.ts';
 import { isPlace, samePosition } from '../positions.ts';
 import { type Geometry, KIND_RULES } from '../schema.ts';
@@ -59,8 +61,8 @@ export function readGpx(
     const kind = kindOfWaypoint(name);
     if (kind === undefined) {
       leftOut.add(
-        'waypoint',
-        'its name says neither tee nor hole position; call it such as "3 tee white" or "3 pin"',
+        told(({ courseImport }) => courseImport.things.waypoint),
+        told(({ courseImport }) => courseImport.why.waypointName),
         origin,
       );
       continue;
@@ -72,7 +74,7 @@ export function readGpx(
   const notes =
     data.value.lost === 0
       ? []
-      : [`${data.value.lost} points without a readable lat and lon are passed over.`];
+      : [told(({ courseImport }) => courseImport.notes.lost, { count: data.value.lost })];
   return completeProposal({ kind: 'gpx', features, leftOut, notes, sources: [] }, context);
 }
 
@@ -82,6 +84,7 @@ function takeTrack(
   features: ProposedFeature[],
   leftOut: LeftOutList,
 ): void {
+  const thing = told(({ courseImport }) => courseImport.things[track.what]);
   const origin = `${track.what} "${shorten(track.name)}"`;
   const kind =
     options.kindsByName?.get(track.name) ??
@@ -89,12 +92,20 @@ function takeTrack(
     kindOfWord(track.name, ['LineString']) ??
     options.trackKind;
   if (kind === undefined) {
-    leftOut.add(track.what, 'its name says no kind; choose what it goes round, such as green', origin);
+    leftOut.add(
+      thing,
+      told(({ courseImport }) => courseImport.why.trackName),
+      origin,
+    );
     return;
   }
   const types = KIND_RULES[kind].geometry;
   if (!types.includes('Polygon') && !types.includes('LineString')) {
-    leftOut.add(track.what, `a ${KIND_WORDS[kind]} is a point; mark it as a waypoint`, origin);
+    leftOut.add(
+      thing,
+      told(({ courseImport }) => courseImport.why.isPoint, { kind: kindTold(kind) }),
+      origin,
+    );
     return;
   }
   for (const segment of track.segments) {
@@ -110,8 +121,8 @@ function takeTrack(
     const gapM = distanceM(points[0]!, points.at(-1)!);
     if (points.length < 3 || gapM > CLOSING_SHARE * (polylineLengthM(points) + gapM)) {
       leftOut.add(
-        track.what,
-        `it does not come back to where it began, so it goes round no ${KIND_WORDS[kind]}`,
+        thing,
+        told(({ courseImport }) => courseImport.why.open, { kind: kindTold(kind) }),
         origin,
       );
       continue;
@@ -194,8 +205,10 @@ function readGpxData(text: string): Result<GpxData, readonly Fault[]> {
   });
   if (!read.ok) return read;
   if (root !== 'gpx') {
-    const message = `It is XML of another kind (<${(root ?? '').slice(0, 40)}>); GPX begins with <gpx>. Export the tracks as GPX.`;
-    return refuse([{ severity: 'error', code: 'not-gpx', where: 'file', message }]);
+    const message = told(({ courseImport }) => courseImport.faults.notGpx, {
+      root: (root ?? '').slice(0, 40),
+    });
+    return refuse([toldFault({ severity: 'error', code: 'not-gpx', where: 'file', message })]);
   }
   return succeed({ waypoints, tracks, lost });
 }

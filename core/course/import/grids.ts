@@ -1,18 +1,19 @@
 /** Coordinate systems that an elevation model may be laid out in: WGS 84 degrees, Web Mercator, UTM on WGS 84. */
 
 import { type Result, refuse, succeed } from '../../result.ts';
+import { type Said, told, type Told } from '../../words/told.ts';
 import { RADIANS_PER_DEGREE, SEMI_MAJOR_M } from '../wgs84.ts';
 import { type Projection, utm } from './transverse-mercator.ts';
 
 export interface Grid extends Projection {
-  readonly name: string;
+  readonly name: Told;
   /** True where grid coordinates are degrees. */
   readonly inDegrees: boolean;
 }
 
 /** Longitude and latitude as they are (EPSG:4326, 4979). */
 const GEOGRAPHIC: Grid = {
-  name: 'WGS 84 longitude and latitude',
+  name: told(({ courseImport }) => courseImport.grids.degrees),
   inDegrees: true,
   toGrid: (place) => place,
   toLonLat: ([lon, lat]) => [lon, lat],
@@ -23,7 +24,7 @@ const GEOGRAPHIC: Grid = {
  * latitude of the ellipsoid is put into the formula of the sphere.
  */
 export const WEB_MERCATOR: Grid = {
-  name: 'Web Mercator',
+  name: told(({ courseImport }) => courseImport.grids.webMercator),
   inDegrees: false,
   toGrid: ([lon, lat]) => [
     SEMI_MAJOR_M * lon * RADIANS_PER_DEGREE,
@@ -48,13 +49,8 @@ const PROJECTED = 1;
 const GEOGRAPHIC_MODEL = 2;
 const USER_DEFINED = 32767;
 
-/** The grid that the keys name, or in words what they name instead. */
-export function gridOf({
-  modelType,
-  geographicType,
-  projectedType,
-  citation,
-}: GeoKeys): Result<Grid, string> {
+/** The grid that the keys name, or what they name instead. */
+export function gridOf({ modelType, geographicType, projectedType, citation }: GeoKeys): Result<Grid, Said> {
   if (modelType === PROJECTED && projectedType !== undefined) {
     if (projectedType === 3857) return succeed(WEB_MERCATOR);
     const zone = projectedType % 100;
@@ -63,7 +59,7 @@ export function gridOf({
       const south = series === 327;
       return succeed({
         ...utm(zone, south),
-        name: `UTM zone ${zone}${south ? 'S' : 'N'} on WGS 84`,
+        name: told(({ courseImport }) => courseImport.grids.utm, { zone: `${zone}${south ? 'S' : 'N'}` }),
         inDegrees: false,
       });
     }
@@ -73,10 +69,16 @@ export function gridOf({
     if (geographicType === 4326 || geographicType === 4979) return succeed(GEOGRAPHIC);
     return refuse(nameOf(geographicType, citation));
   }
-  return refuse(citation === undefined ? 'no coordinate system that it names' : `"${citation.slice(0, 80)}"`);
+  return refuse(
+    citation === undefined
+      ? told(({ courseImport }) => courseImport.grids.none)
+      : `"${citation.slice(0, 80)}"`,
+  );
 }
 
-function nameOf(code: number, citation: string | undefined): string {
+function nameOf(code: number, citation: string | undefined): Said {
   const words = citation === undefined ? '' : ` ("${citation.slice(0, 80)}")`;
-  return code === USER_DEFINED ? `a system of its own${words}` : `EPSG:${code}${words}`;
+  return code === USER_DEFINED
+    ? told(({ courseImport }) => courseImport.grids.own, { citation: words })
+    : `EPSG:${code}${words}`;
 }

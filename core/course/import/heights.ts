@@ -1,5 +1,6 @@
 /** Ground heights of an elevation model, taken over as ground levels on a grid over the course. */
 
+import { told, type Told, toldFault } from '../../words/told.ts';
 import { type Fault, type Result, refuse } from '../../result.ts';
 import { tagsOfKind } from '../edits/kind-tags.ts';
 import { makeLocalFrame } from '../local-frame.ts';
@@ -33,13 +34,16 @@ export async function readHeights(
   spacingM: number = DEFAULT_SPACING_M,
 ): Promise<Result<ImportProposal, readonly Fault[]>> {
   if (!(spacingM >= 1 && spacingM <= 1000)) {
-    return refused('bad-spacing', `The spacing is in metres, from 1 to 1000, not ${spacingM}.`);
+    return refused(
+      'bad-spacing',
+      told(({ courseImport }) => courseImport.faults.spacing, { metres: spacingM }),
+    );
   }
   const { extent } = context;
   if (extent === null) {
     return refused(
       'no-course-yet',
-      'The course has nothing drawn yet, so its place is not known. Draw or import it first.',
+      told(({ courseImport }) => courseImport.faults.nothingDrawn),
     );
   }
   const places = gridOver(extent, spacingM);
@@ -47,13 +51,18 @@ export async function readHeights(
     const wider = Math.ceil(spacingM * Math.sqrt(places / MOST_LEVELS));
     return refused(
       'too-many-levels',
-      `${spacingM} m apart there would be about ${places} levels; at most ${MOST_LEVELS} are kept. Take a spacing of ${wider} m.`,
+      told(({ courseImport }) => courseImport.faults.manyLevels, {
+        metres: spacingM,
+        count: places,
+        most: MOST_LEVELS,
+        wider,
+      }),
     );
   }
   if (places.length === 0) {
     return refused(
       'bad-spacing',
-      `No place of a grid of ${spacingM} m lies inside the boundary. Take a smaller spacing.`,
+      told(({ courseImport }) => courseImport.faults.noneInside, { metres: spacingM }),
     );
   }
   const model = await readElevationModel(buffer, around(places));
@@ -65,7 +74,11 @@ export async function readHeights(
     const heightM = heightAt([lon, lat]);
     const origin = `${lat.toFixed(5)}, ${lon.toFixed(5)}`;
     if (heightM === undefined) {
-      leftOut.add('ground level', 'the model has no height there', origin);
+      leftOut.add(
+        told(({ courseImport }) => courseImport.things.groundLevel),
+        told(({ courseImport }) => courseImport.why.noHeight),
+        origin,
+      );
       continue;
     }
     features.push({
@@ -82,16 +95,18 @@ export async function readHeights(
   if (features.length === 0) {
     return refused(
       'no-heights-here',
-      'The model has no heights over the course. Choose another file for this place.',
+      told(({ courseImport }) => courseImport.faults.noHeights),
     );
   }
   const notes = [
-    `Heights every ${spacingM} m, read from ${gridName}.`,
-    ...(unitAssumed ? ['The file names no unit of height: metres are taken.'] : []),
-    ...(unitM === 1 ? [] : [`Its heights are in feet and were converted at ${unitM.toFixed(6)} m.`]),
+    told(({ courseImport }) => courseImport.notes.heights, { metres: spacingM, grid: gridName }),
+    ...(unitAssumed ? [told(({ courseImport }) => courseImport.notes.metresTaken)] : []),
+    ...(unitM === 1
+      ? []
+      : [told(({ courseImport }) => courseImport.notes.feet, { metres: unitM.toFixed(6) })]),
     ...(context.modelLevels.length === 0
       ? []
-      : [`${context.modelLevels.length} levels of an earlier elevation model are replaced.`]),
+      : [told(({ courseImport }) => courseImport.notes.replaced, { count: context.modelLevels.length })]),
   ];
   return completeProposal(
     { kind: 'heights', features, leftOut, notes, sources: [], replaces: context.modelLevels },
@@ -131,6 +146,6 @@ function gridOver({ west, south, east, north, boundary }: CourseExtent, spacingM
   return places.length > MOST_LEVELS ? places.length : places;
 }
 
-function refused(code: string, message: string): Result<never, readonly Fault[]> {
-  return refuse([{ severity: 'error', code, where: 'file', message }]);
+function refused(code: string, message: Told): Result<never, readonly Fault[]> {
+  return refuse([toldFault({ severity: 'error', code, where: 'file', message })]);
 }

@@ -1,5 +1,6 @@
 /** Gathers what an import leaves out, so that a thousand buildings become one line. */
 
+import { type Said, sayIn, told } from '../../words/told.ts';
 import type { LeftOut } from './proposal.ts';
 
 const MOST_EXAMPLES = 3;
@@ -7,17 +8,22 @@ const MOST_EXAMPLES = 3;
 const MOST_SORTS = 200;
 
 export class LeftOutList {
-  readonly #sorts = new Map<string, { what: string; why: string; count: number; examples: string[] }>();
+  readonly #sorts = new Map<string, { what: Said; why: Said; count: number; examples: string[] }>();
 
-  add(what: string, why: string, example: string): void {
+  add(what: Said, why: Said, example: string): void {
     const full = this.#sorts.size >= MOST_SORTS;
-    const asked = `${what}\n${why}`;
+    const asked = `${sayIn(what)}\n${sayIn(why)}`;
     const key = full && !this.#sorts.has(asked) ? 'rest' : asked;
     let sort = this.#sorts.get(key);
     if (sort === undefined) {
       sort =
         key === 'rest'
-          ? { what: 'other things', why: 'of too many sorts to be listed one by one', count: 0, examples: [] }
+          ? {
+              what: told(({ courseImport }) => courseImport.things.others),
+              why: told(({ courseImport }) => courseImport.why.manySorts),
+              count: 0,
+              examples: [],
+            }
           : { what, why, count: 0, examples: [] };
       this.#sorts.set(key, sort);
     }
@@ -26,6 +32,12 @@ export class LeftOutList {
   }
 
   list(): LeftOut[] {
-    return [...this.#sorts.values()];
+    return [...this.#sorts.values()].map(({ what, why, count, examples }) => ({
+      what: sayIn(what),
+      why: sayIn(why),
+      count,
+      examples,
+      told: { what, why },
+    }));
   }
 }

@@ -3,6 +3,7 @@
  * OSM XML (API 0.6) and from Overpass-style JSON, both saved to a file.
  */
 
+import { told, type Told, toldFault } from '../../words/told.ts';
 import * as v from 'valibot';
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import type { LonLat } from '../model.ts';
@@ -43,7 +44,7 @@ export interface OsmData {
   readonly ways: readonly OsmWay[];
   readonly relations: readonly OsmRelation[];
   /** Elements that could not be used, as the file calls them. */
-  readonly broken: readonly { readonly element: string; readonly why: string }[];
+  readonly broken: readonly { readonly element: string; readonly why: Told }[];
 }
 
 /** Most nodes of one way: OpenStreetMap itself takes up to 2,000. */
@@ -54,7 +55,7 @@ interface Draft {
   readonly nodes: OsmNode[];
   readonly ways: { id: string; refs: string[]; points?: (LonLat | null)[]; tags: Record<string, string> }[];
   readonly relations: { id: string; members: OsmMember[]; tags: Record<string, string> }[];
-  readonly broken: { element: string; why: string }[];
+  readonly broken: { element: string; why: Told }[];
 }
 
 function finish({ nodes, ways, relations, broken }: Draft): OsmData {
@@ -63,13 +64,16 @@ function finish({ nodes, ways, relations, broken }: Draft): OsmData {
   for (const { id, refs, points, tags } of ways) {
     const own = points ?? refs.map((ref) => places.get(ref) ?? null);
     if (own.length > MOST_WAY_NODES)
-      broken.push({ element: `way/${id}`, why: `has more than ${MOST_WAY_NODES} points` });
+      broken.push({
+        element: `way/${id}`,
+        why: told(({ courseImport }) => courseImport.why.manyPoints, { most: MOST_WAY_NODES }),
+      });
     else located.push({ id, points: own, tags });
   }
   return { nodes, ways: located, relations, broken };
 }
 
-const NO_PLACE = 'has no place: lat and lon are missing or out of range';
+const NO_PLACE = told(({ courseImport }) => courseImport.why.noPlace);
 
 /** OSM XML. Elements that an editor has marked as deleted are passed over. */
 export function readOsmXml(text: string): Result<OsmData, readonly Fault[]> {
@@ -115,8 +119,11 @@ export function readOsmXml(text: string): Result<OsmData, readonly Fault[]> {
   });
   if (!read.ok) return read;
   if (root !== 'osm') {
-    const message = `It is XML of another kind (${root === undefined ? 'empty' : `<${root.slice(0, 40)}>`}); OpenStreetMap data begins with <osm>. Export the area as .osm.`;
-    return refuse([{ severity: 'error', code: 'not-osm', where: 'file', message }]);
+    const message = told(({ courseImport: { faults } }) => faults.notOsm, {
+      root:
+        root === undefined ? told(({ courseImport: { faults } }) => faults.empty) : `<${root.slice(0, 40)}>`,
+    });
+    return refuse([toldFault({ severity: 'error', code: 'not-osm', where: 'file', message })]);
   }
   return succeed(finish(draft));
 }
@@ -165,16 +172,18 @@ const ElementSchema = v.variant('type', [
 /** Overpass-style JSON: `{ elements: [...] }`, with nodes of its own (`out body; >;`) or places in ways (`out geom;`). */
 export function readOsmJson(json: unknown): Result<OsmData, readonly Fault[]> {
   if (!v.is(v.looseObject({ elements: v.array(v.unknown()) }), json)) {
-    const message =
-      'It has no list of elements, as data from the Overpass service has. Save the answer as JSON again.';
-    return refuse([{ severity: 'error', code: 'not-osm', where: 'file', message }]);
+    const message = told(({ courseImport }) => courseImport.faults.noElements);
+    return refuse([toldFault({ severity: 'error', code: 'not-osm', where: 'file', message })]);
   }
   const draft: Draft = { nodes: [], ways: [], relations: [], broken: [] };
   json.elements.forEach((raw, index) => {
     const parsed = v.safeParse(ElementSchema, raw, { abortEarly: true });
     if (!parsed.success) {
       const path = v.getDotPath(parsed.issues[0]) ?? 'it';
-      draft.broken.push({ element: `element ${index}`, why: `cannot be read (${path})` });
+      draft.broken.push({
+        element: `element ${index}`,
+        why: told(({ courseImport }) => courseImport.why.cannotBeRead, { place: path }),
+      });
       return;
     }
     const element = parsed.output;

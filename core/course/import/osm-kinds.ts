@@ -3,6 +3,8 @@
  * Key:natural, Key:waterway, Tag:leisure=golf_course), and why the rest is left out.
  */
 
+import { courseImport } from '../../words/english/course-import.ts';
+import { type Said, told, type Told } from '../../words/told.ts';
 import type { FeatureKind } from '../feature-kind.ts';
 import type { Tags } from './osm-data.ts';
 
@@ -12,7 +14,7 @@ export type OsmMeaning =
   | { readonly as: 'tree-row' }
   /** Running water drawn as a line: it becomes as wide as it says, or as a default says. */
   | { readonly as: 'stream'; readonly defaultWidthM: number }
-  | { readonly as: 'left-out'; readonly what: string; readonly why: string }
+  | { readonly as: 'left-out'; readonly what: Said; readonly why: Told }
   /** Carries nothing but the geometry of something else. */
   | { readonly as: 'nothing' };
 
@@ -29,9 +31,18 @@ const GOLF: Readonly<Record<string, OsmMeaning>> = {
   cartpath: { as: 'feature', kind: 'path', shape: 'path' },
   path: { as: 'feature', kind: 'path', shape: 'path' },
   pin: { as: 'feature', kind: 'hole-position', shape: 'point' },
-  driving_range: leftOut('golf=driving_range', 'is for practice, not for play'),
-  practice: leftOut('golf=practice', 'is for practice, not for play'),
-  clubhouse: leftOut('golf=clubhouse', 'does not bear on any shot'),
+  driving_range: leftOut(
+    'golf=driving_range',
+    told((words) => words.courseImport.why.practice),
+  ),
+  practice: leftOut(
+    'golf=practice',
+    told((words) => words.courseImport.why.practice),
+  ),
+  clubhouse: leftOut(
+    'golf=clubhouse',
+    told((words) => words.courseImport.why.noShot),
+  ),
 };
 
 /** Widths where none is tagged. Common practice, no source. */
@@ -57,7 +68,7 @@ function area(kind: FeatureKind): OsmMeaning {
   return { as: 'feature', kind, shape: 'area' };
 }
 
-function leftOut(what: string, why: string): OsmMeaning {
+function leftOut(what: Said, why: Told): OsmMeaning {
   return { as: 'left-out', what, why };
 }
 
@@ -75,17 +86,7 @@ const ABOUT_DATA = new Set([
 ]);
 
 /** Why tags that come up often are not taken in. */
-const REASONS: Readonly<Record<string, string>> = {
-  barrier: 'fences, walls and hedges are not planned with; draw out of bounds where they mark it',
-  building: 'buildings are not planned with; draw out of bounds round them where they are',
-  highway: 'roads and paths for others than players are not planned with; those with golf=cartpath are',
-  power: 'wires and poles are not planned with',
-  landuse: 'this use of land is not planned with',
-  natural: 'this natural feature is not planned with; draw rough, long rough or woods in its place',
-  leisure: 'this is no part of play',
-  waterway: 'only stream, ditch, drain, canal and river are taken in',
-  golf: 'this value of golf is not known',
-};
+const REASONS = Object.keys(courseImport.why.tags) as readonly (keyof typeof courseImport.why.tags)[];
 
 /** Golf tags come first, then natural ones, then the use of the land: a bunker mapped as sand too is a bunker. */
 export function osmMeaning(tags: Tags): OsmMeaning {
@@ -97,19 +98,34 @@ export function osmMeaning(tags: Tags): OsmMeaning {
   if (tags['landuse'] === 'forest') return area('woods');
   const width = lookUp(WATERWAYS, tags['waterway']);
   if (width !== undefined) {
-    if (isUnderGround(tags)) return leftOut(`waterway=${tags['waterway']!}`, 'runs under ground there');
+    if (isUnderGround(tags))
+      return leftOut(
+        `waterway=${tags['waterway']!}`,
+        told((words) => words.courseImport.why.underGround),
+      );
     return { as: 'stream', defaultWidthM: width };
   }
   const isForCarts = ['yes', 'designated'].includes(tags['golf_cart'] ?? '');
   if (isForCarts && tags['highway'] !== undefined) return { as: 'feature', kind: 'path', shape: 'path' };
   const keys = Object.keys(tags).filter((key) => !ABOUT_DATA.has(key) && !key.startsWith('source:'));
-  const known = Object.keys(REASONS).find((key) => Object.hasOwn(tags, key));
+  const known = REASONS.find((key) => Object.hasOwn(tags, key));
   if (known !== undefined) {
-    const what = known === 'building' ? 'building' : `${known}=${shorten(tags[known]!)}`;
-    return leftOut(what, REASONS[known]!);
+    const what =
+      known === 'building'
+        ? told((words) => words.courseImport.things.building)
+        : `${known}=${shorten(tags[known]!)}`;
+    return leftOut(
+      what,
+      told((words) => words.courseImport.why.tags[known]),
+    );
   }
   const [first] = keys;
-  return first === undefined ? { as: 'nothing' } : leftOut(shorten(first), 'has no meaning for play');
+  return first === undefined
+    ? { as: 'nothing' }
+    : leftOut(
+        shorten(first),
+        told((words) => words.courseImport.why.noMeaning),
+      );
 }
 
 function isUnderGround(tags: Tags): boolean {

@@ -1,5 +1,6 @@
 /** What an OpenStreetMap element's tags become as properties of a course feature. */
 
+import { type Said, told, type Told } from '../../words/told.ts';
 import { tagsOfKind } from '../edits/kind-tags.ts';
 import type { FeatureKind } from '../feature-kind.ts';
 import { LEAF_CYCLES, LEAF_TYPES } from '../schema.ts';
@@ -11,24 +12,24 @@ import { OSM_ID_MEMBER } from './proposal.ts';
 const SCRUB_HEIGHT_M = 2;
 
 /** `golf=green`, `natural=wood`: the tag that gives an element its meaning. */
-export function wordsOf(tags: Tags): string {
+export function wordsOf(tags: Tags): Said {
   for (const key of ['golf', 'leisure', 'natural', 'landuse', 'waterway', 'highway']) {
     const value = tags[key];
     if (value !== undefined) return `${key}=${value.slice(0, 40)}`;
   }
-  return 'element';
+  return told(({ courseImport }) => courseImport.things.element);
 }
 
 /** Meanings that are a choice of ours and not the map's. */
-export function takenFor(kind: FeatureKind, tags: Tags): string | undefined {
+export function takenFor(kind: FeatureKind, tags: Tags): Told | undefined {
   if (tags['golf'] !== undefined) return undefined;
   if (kind === 'penalty-red') {
-    return `${wordsOf(tags)} is taken as a red penalty area (Rules of Golf 2023, definition of penalty area: red where no colour is marked)`;
+    return told(({ courseImport }) => courseImport.notes.red, { what: wordsOf(tags) });
   }
-  if (tags['natural'] === 'sand') return 'natural=sand is taken as a bunker';
+  if (tags['natural'] === 'sand') return told(({ courseImport }) => courseImport.notes.sand);
   if (tags['natural'] === 'scrub')
-    return `natural=scrub is taken as woods, ${SCRUB_HEIGHT_M} m high where it says no height`;
-  if (tags['landuse'] === 'forest') return 'landuse=forest is taken as woods';
+    return told(({ courseImport }) => courseImport.notes.scrub, { metres: SCRUB_HEIGHT_M });
+  if (tags['landuse'] === 'forest') return told(({ courseImport }) => courseImport.notes.forest);
   return undefined;
 }
 

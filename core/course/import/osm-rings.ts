@@ -1,23 +1,24 @@
 /** Puts the ways of a multipolygon relation together to closed rings, and its holes into the areas that hold them. */
 
+import { told, type Told } from '../../words/told.ts';
 import type { LonLat, Rings } from '../model.ts';
 import { isInside } from '../polygon.ts';
 import { samePosition } from '../positions.ts';
 import type { OsmMember, OsmWay } from './osm-data.ts';
 import { type Result, refuse, succeed } from '../../result.ts';
 
-/** The areas that a relation's members enclose, or in words why they do not. */
+/** The areas that a relation's members enclose, or why they do not. */
 export function outlineOf(
   members: readonly OsmMember[],
   ways: ReadonlyMap<string, OsmWay>,
-): Result<NestedRings, string> {
+): Result<NestedRings, Told> {
   const outers: Chain[] = [];
   const inners: Chain[] = [];
   for (const { type, ref, role, points } of members) {
     if (type !== 'way') continue;
     const chain = points ?? ways.get(ref)?.points;
     if (chain === undefined || chain.length === 0 || !isComplete(chain)) {
-      return refuse('not all of its outline is in the file; save the file with all members of its relations');
+      return refuse(told(({ courseImport }) => courseImport.why.partOfOutline));
     }
     (role === 'inner' ? inners : outers).push(chain);
   }
@@ -25,7 +26,7 @@ export function outlineOf(
   if (!outerRings.ok) return outerRings;
   const innerRings = joinRings(inners);
   if (!innerRings.ok) return innerRings;
-  if (outerRings.value.length === 0) return refuse('it has no outline');
+  if (outerRings.value.length === 0) return refuse(told(({ courseImport }) => courseImport.why.noOutline));
   return nestRings(outerRings.value, innerRings.value);
 }
 
@@ -40,7 +41,7 @@ export type Chain = readonly LonLat[];
  * Chains joined end to end, either way round, into closed rings of at least three corners. Refuses, in words, where
  * a ring does not close. Where several chains meet in a point, the one that stands first in the file goes on.
  */
-export function joinRings(chains: readonly Chain[]): Result<readonly (readonly LonLat[])[], string> {
+export function joinRings(chains: readonly Chain[]): Result<readonly (readonly LonLat[])[], Told> {
   const ends = new Map<string, number[]>();
   chains.forEach((chain, index) => {
     for (const end of [chain[0], chain.at(-1)]) {
@@ -64,13 +65,18 @@ export function joinRings(chains: readonly Chain[]): Result<readonly (readonly L
       while (there.length > 0 && used.has(there[0]!)) there.shift();
       const [next] = there;
       if (next === undefined)
-        return refuse(`its outline has a gap near ${end[1].toFixed(5)}, ${end[0].toFixed(5)}`);
+        return refuse(
+          told(({ courseImport }) => courseImport.why.gap, {
+            lat: end[1].toFixed(5),
+            lon: end[0].toFixed(5),
+          }),
+        );
       used.add(next);
       const points = chains[next]!;
       const forward = samePosition(points[0]!, end);
       for (let i = 1; i < points.length; i++) ring.push(points[forward ? i : points.length - 1 - i]!);
     }
-    if (ring.length < 4) return refuse('one of its outlines has fewer than 3 corners');
+    if (ring.length < 4) return refuse(told(({ courseImport }) => courseImport.why.fewCorners));
     rings.push(ring);
   }
   return succeed(rings);
@@ -89,7 +95,7 @@ const MOST_LOOKS = 5_000_000;
 export function nestRings(
   outers: readonly (readonly LonLat[])[],
   inners: readonly (readonly LonLat[])[],
-): Result<NestedRings, string> {
+): Result<NestedRings, Told> {
   const homes = outers.map((outer) => ({ rings: [outer], box: boxOf(outer) }));
   let stray = 0;
   let looks = 0;
@@ -103,7 +109,7 @@ export function nestRings(
       const inside = inner.filter((at) => isInside(at, { rings: [each.rings[0]!] })).length;
       return inside > inner.length / 2;
     });
-    if (looks > MOST_LOOKS) return refuse('it has too many outlines within each other');
+    if (looks > MOST_LOOKS) return refuse(told(({ courseImport }) => courseImport.why.intricate));
     if (home === undefined) stray++;
     else home.rings.push(inner);
   }

@@ -1,6 +1,7 @@
 /** OpenStreetMap data saved to a file, as XML or as Overpass-style JSON, to features of a course. */
 
 import { type Fault, type Result, refuse } from '../../result.ts';
+import { inEnglish, told, type Told } from '../../words/told.ts';
 import { TREE_CROWN_RADIUS_M } from '../defaults.ts';
 import type { FeatureKind } from '../feature-kind.ts';
 import { readJsonText } from '../json-text.ts';
@@ -51,7 +52,7 @@ function readData(text: string): Result<OsmData, readonly Fault[]> {
 class OsmReading {
   readonly #features: ProposedFeature[] = [];
   readonly #leftOut = new LeftOutList();
-  readonly #notes = new Map<string, number>();
+  readonly #notes = new Map<string, { readonly note: Told; count: number }>();
   readonly #courseNames = new Set<string>();
   /** Ways whose outline a relation has used and whose tags are that relation's. */
   readonly #spent = new Set<string>();
@@ -64,7 +65,12 @@ class OsmReading {
   }
 
   propose(context: ImportContext): Result<ImportProposal, readonly Fault[]> {
-    for (const { element, why } of this.data.broken) this.#leftOut.add('element', why, element);
+    for (const { element, why } of this.data.broken)
+      this.#leftOut.add(
+        told(({ courseImport }) => courseImport.things.element),
+        why,
+        element,
+      );
     for (const relation of this.data.relations) this.#takeRelation(relation);
     for (const { id, points, tags } of this.data.ways) {
       if (!this.#spent.has(id)) this.#takeWay(`way/${id}`, points, tags);
@@ -76,7 +82,9 @@ class OsmReading {
         kind: 'osm',
         features: this.#features,
         leftOut: this.#leftOut,
-        notes: [...this.#notes].map(([note, count]) => `${count} × ${note}`),
+        notes: [...this.#notes.values()].map(({ note, count }) =>
+          told(({ courseImport }) => courseImport.notes.times, { count, note }),
+        ),
         sources: [OSM_SOURCE],
         ...(names.length === 1 ? { courseName: names[0]! } : {}),
       },
@@ -84,8 +92,11 @@ class OsmReading {
     );
   }
 
-  #note(what: string): void {
-    this.#notes.set(what, (this.#notes.get(what) ?? 0) + 1);
+  #note(note: Told): void {
+    const key = inEnglish(note);
+    const known = this.#notes.get(key);
+    if (known === undefined) this.#notes.set(key, { note, count: 1 });
+    else known.count++;
   }
 
   #takeRelation({ id, members, tags }: OsmRelation): void {
@@ -95,8 +106,8 @@ class OsmReading {
       if (meaning.as === 'left-out') this.#leftOut.add(meaning.what, meaning.why, origin);
       else if (meaning.as !== 'nothing') {
         this.#leftOut.add(
-          'relation',
-          `only relations of type multipolygon have an outline of their own`,
+          told(({ courseImport }) => courseImport.things.relation),
+          told(({ courseImport }) => courseImport.why.onlyMultipolygons),
           origin,
         );
       }
@@ -127,7 +138,11 @@ class OsmReading {
         this.#spent.add(ref);
     }
     if (meaning.as !== 'feature' || (meaning.shape !== 'area' && meaning.shape !== 'path')) {
-      this.#leftOut.add(wordsOf(own), 'is drawn as an area of several outlines, and is no area', origin);
+      this.#leftOut.add(
+        wordsOf(own),
+        told(({ courseImport }) => courseImport.why.noArea),
+        origin,
+      );
       return;
     }
     const outline = outlineOf(members, ways);
@@ -136,7 +151,7 @@ class OsmReading {
       return;
     }
     if (outline.value.stray > 0)
-      this.#note(`${wordsOf(own)}: inner outlines that lie in no outer one are dropped`);
+      this.#note(told(({ courseImport }) => courseImport.notes.strayInner, { what: wordsOf(own) }));
     this.#addArea(meaning.kind, outline.value.polygons, own, origin);
   }
 
@@ -150,8 +165,8 @@ class OsmReading {
     if (!isComplete(points) || points.length < 2) {
       const why =
         points.length < 2
-          ? 'it has no points; save the file with the points of its ways'
-          : 'not all of its points are in the file; save a larger area';
+          ? told(({ courseImport }) => courseImport.why.noPoints)
+          : told(({ courseImport }) => courseImport.why.pointsMissing);
       this.#leftOut.add(wordsOf(tags), why, origin);
       return;
     }
@@ -167,7 +182,11 @@ class OsmReading {
         break;
     }
     if (meaning.shape === 'point') {
-      this.#leftOut.add(wordsOf(tags), 'is drawn as a line or an area where a point belongs', origin);
+      this.#leftOut.add(
+        wordsOf(tags),
+        told(({ courseImport }) => courseImport.why.wantsPoint),
+        origin,
+      );
     } else if (meaning.shape === 'line') {
       this.#add(meaning.kind, lineOf(points), tags, origin);
     } else if (meaning.shape === 'path') {
@@ -177,7 +196,11 @@ class OsmReading {
     } else if (isClosed) {
       this.#addArea(meaning.kind, [[points]], tags, origin);
     } else {
-      this.#leftOut.add(wordsOf(tags), 'its outline is not closed; close it, or draw the area here', origin);
+      this.#leftOut.add(
+        wordsOf(tags),
+        told(({ courseImport }) => courseImport.why.notClosed),
+        origin,
+      );
     }
   }
 
@@ -192,10 +215,14 @@ class OsmReading {
     if (meaning.as === 'feature' && meaning.shape === 'point') {
       this.#add(meaning.kind, point, tags, origin);
     } else if (meaning.as === 'feature' && meaning.kind === 'tee') {
-      this.#note('golf=tee drawn as a point is taken as a tee marker');
+      this.#note(told(({ courseImport }) => courseImport.notes.teePoint));
       this.#add('tee-marker', point, tags, origin);
     } else {
-      this.#leftOut.add(wordsOf(tags), 'is drawn as a point; draw its outline or line here', origin);
+      this.#leftOut.add(
+        wordsOf(tags),
+        told(({ courseImport }) => courseImport.why.isDrawnAsPoint),
+        origin,
+      );
     }
   }
 
@@ -224,7 +251,7 @@ class OsmReading {
     if (this.#streamPoints > MOST_STREAM_POINTS) {
       this.#leftOut.add(
         wordsOf(tags),
-        'there is too much running water in the file; save the course alone',
+        told(({ courseImport }) => courseImport.why.muchWater),
         origin,
       );
       return;
@@ -233,13 +260,15 @@ class OsmReading {
     if (geometry === undefined) {
       this.#leftOut.add(
         wordsOf(tags),
-        'its line is too long, has no length, or crosses itself time and again',
+        told(({ courseImport }) => courseImport.why.badLine),
         origin,
       );
       return;
     }
     if (tagged === undefined)
-      this.#note(`${wordsOf(tags)} without a width is taken as ${defaultWidthM} m wide`);
+      this.#note(
+        told(({ courseImport }) => courseImport.notes.width, { what: wordsOf(tags), metres: defaultWidthM }),
+      );
     this.#add('penalty-red', geometry, tags, origin);
   }
 
@@ -249,12 +278,12 @@ class OsmReading {
     if (places === undefined) {
       this.#leftOut.add(
         wordsOf(tags),
-        `it would be more than ${MOST_TREES_OF_ROW} trees; draw woods in its place`,
+        told(({ courseImport }) => courseImport.why.manyTrees, { most: MOST_TREES_OF_ROW }),
         origin,
       );
       return;
     }
-    this.#note('natural=tree_row is taken as trees standing crown to crown');
+    this.#note(told(({ courseImport }) => courseImport.notes.treeRow));
     places.forEach((at, index) => {
       const properties = propertiesOf('tree', tags, `${origin}/${index + 1}`);
       this.#features.push({

@@ -1,5 +1,6 @@
 /** What importing a file would do: shown to the person first, then applied to the document in one step. */
 
+import type { Said, Told } from '../../words/told.ts';
 import { type EditableDocument, type FeatureId, holeOf, kindOf, propertiesOf } from '../document.ts';
 import { geometryOf } from '../document.ts';
 import type { FeatureKind } from '../feature-kind.ts';
@@ -24,12 +25,21 @@ export interface LeftOut {
   readonly count: number;
   /** The first few, as the file calls them. */
   readonly examples: readonly string[];
+  /** The same to be told in the language of the window. */
+  readonly told: { readonly what: Said; readonly why: Said };
 }
 
 /** How a feature came to its hole; `feature` is its index in the proposal. */
 export type Assignment =
   | { readonly feature: number; readonly hole: number; readonly by: 'ref' }
   | { readonly feature: number; readonly hole: number; readonly by: 'nearness'; readonly distanceM: number };
+
+/** A feature that should belong to a hole and for which none was found. */
+export interface Unassigned {
+  readonly feature: number;
+  readonly why: string;
+  readonly told: Said;
+}
 
 export interface ImportProposal {
   readonly kind: ImportKind;
@@ -38,10 +48,12 @@ export interface ImportProposal {
   readonly counts: readonly { readonly kind: FeatureKind; readonly count: number }[];
   readonly assigned: readonly Assignment[];
   /** Features that should belong to a hole and for which none was found. */
-  readonly unassigned: readonly { readonly feature: number; readonly why: string }[];
+  readonly unassigned: readonly Unassigned[];
   readonly leftOut: readonly LeftOut[];
   /** What was taken for what, and what to look at. */
   readonly notes: readonly string[];
+  /** The same to be told in the language of the window. */
+  readonly toldNotes: readonly Told[];
   /** Whom the data's licence asks to be named; goes into the course. */
   readonly sources: readonly string[];
   /** Features of the document that the new ones take the place of. */

@@ -3,6 +3,8 @@
  * number in it can ask for more memory than the file has. TIFF 6.0 (1992), section 2; BigTIFF as in libtiff's design.
  */
 
+import { told, type Told } from '../../words/told.ts';
+
 /** Bytes of a value, by TIFF type code. */
 const TYPE_BYTES: Readonly<Record<number, number>> = {
   1: 1,
@@ -32,22 +34,24 @@ export function isTiff(bytes: Uint8Array): boolean {
   return a === 0x4d && b === 0x4d && c === 0 && (d === 42 || d === 43);
 }
 
-/** In words why the first image's directory cannot be trusted; undefined where it can. */
-export function directoryFault(buffer: ArrayBuffer): string | undefined {
+/** Why the first image's directory cannot be trusted; undefined where it can. */
+export function directoryFault(buffer: ArrayBuffer): Told | undefined {
   const view = new DataView(buffer);
   const size = buffer.byteLength;
-  if (size < 16 || !isTiff(new Uint8Array(buffer, 0, 4))) return 'it does not begin as a TIFF file does';
+  if (size < 16 || !isTiff(new Uint8Array(buffer, 0, 4)))
+    return told(({ courseImport }) => courseImport.faults.tiff.beginning);
   const little = view.getUint8(0) === 0x49;
   const isBig = view.getUint16(2, little) === 43;
   const wide = (at: number) => Number(view.getBigUint64(at, little));
   const start = isBig ? wide(8) : view.getUint32(4, little);
   const countBytes = isBig ? 8 : 2;
-  if (start + countBytes > size) return 'its directory lies outside the file: it is cut off';
+  if (start + countBytes > size) return told(({ courseImport }) => courseImport.faults.tiff.cutOff);
   const entries = isBig ? wide(start) : view.getUint16(start, little);
   const entryBytes = isBig ? 20 : 12;
-  if (entries < 1 || entries > MOST_ENTRIES) return `its directory has ${entries} entries`;
+  if (entries < 1 || entries > MOST_ENTRIES)
+    return told(({ courseImport }) => courseImport.faults.tiff.entries, { count: entries });
   if (start + countBytes + entries * entryBytes > size)
-    return 'its directory lies outside the file: it is cut off';
+    return told(({ courseImport }) => courseImport.faults.tiff.cutOff);
   for (let i = 0; i < entries; i++) {
     const at = start + countBytes + i * entryBytes;
     const tag = view.getUint16(at, little);
@@ -59,7 +63,7 @@ export function directoryFault(buffer: ArrayBuffer): string | undefined {
     const inline = isBig ? 8 : 4;
     if (bytes <= inline) continue;
     const offset = isBig ? wide(at + 12) : view.getUint32(at + 8, little);
-    if (!(offset + bytes <= size)) return `its tag ${tag} points outside the file: it is cut off or damaged`;
+    if (!(offset + bytes <= size)) return told(({ courseImport }) => courseImport.faults.tiff.tag, { tag });
   }
   return undefined;
 }

@@ -4,6 +4,7 @@
  */
 
 import { SaxesParser } from 'saxes';
+import { type Said, sayIn, told, toldFault } from '../../words/told.ts';
 import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 
 const MOST_DEPTH = 32;
@@ -21,9 +22,9 @@ export interface XmlHandlers {
 class Halt extends Error {
   constructor(
     readonly code: string,
-    message: string,
+    readonly said: Said,
   ) {
-    super(message);
+    super(sayIn(said));
   }
 }
 
@@ -37,15 +38,24 @@ export function readXml(text: string, format: string, handlers: XmlHandlers): Re
     throw new Halt('not-xml', error.message.replace(/^\d+:\d+: /, '').replace(/\.$/, ''));
   });
   parser.on('doctype', () => {
-    throw new Halt('xml-doctype', 'it declares a document type (DOCTYPE), which is not read for safety');
+    throw new Halt(
+      'xml-doctype',
+      told(({ courseImport }) => courseImport.faults.doctype),
+    );
   });
   parser.on('opentag', ({ name, attributes }) => {
     depth++;
     elements++;
     if (depth > MOST_DEPTH)
-      throw new Halt('xml-too-deep', `it is nested more than ${MOST_DEPTH} elements deep`);
+      throw new Halt(
+        'xml-too-deep',
+        told(({ courseImport }) => courseImport.faults.deepXml, { most: MOST_DEPTH }),
+      );
     if (elements > MOST_ELEMENTS)
-      throw new Halt('xml-too-large', `it has more than ${MOST_ELEMENTS} elements`);
+      throw new Halt(
+        'xml-too-large',
+        told(({ courseImport }) => courseImport.faults.largeXml, { most: MOST_ELEMENTS }),
+      );
     handlers.open(name, attributes, depth);
   });
   const tellText = (chunk: string) => {
@@ -62,12 +72,15 @@ export function readXml(text: string, format: string, handlers: XmlHandlers): Re
   } catch (error) {
     if (!(error instanceof Halt)) throw error;
     return refuse([
-      {
+      toldFault({
         severity: 'error',
         code: error.code,
-        where: `line ${parser.line}, column ${parser.column + 1}`,
-        message: `The file cannot be read as ${format}: ${error.message}. Save it again from the program that made it.`,
-      },
+        where: told(({ courseReading }) => courseReading.json.where, {
+          line: parser.line,
+          column: parser.column + 1,
+        }),
+        message: told(({ courseImport }) => courseImport.faults.notXml, { format, why: error.said }),
+      }),
     ]);
   }
   return succeed(null);

@@ -5,6 +5,7 @@ import { cards } from './cards.ts';
 import { courseEdits } from './course-edits.ts';
 import { courseFaults } from './course-faults.ts';
 import { courseFile } from './course-file.ts';
+import { courseImport } from './course-import.ts';
 import { courseNotes } from './course-notes.ts';
 import { courseReading } from './course-reading.ts';
 import { day } from './day.ts';
@@ -43,6 +44,7 @@ export const english = {
   courseEdits,
   courseFaults,
   courseFile,
+  courseImport,
   courseNotes,
   courseReading,
   day,

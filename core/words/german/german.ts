@@ -6,6 +6,7 @@ import { cards } from './cards.ts';
 import { courseEdits } from './course-edits.ts';
 import { courseFaults } from './course-faults.ts';
 import { courseFile } from './course-file.ts';
+import { courseImport } from './course-import.ts';
 import { courseNotes } from './course-notes.ts';
 import { courseReading } from './course-reading.ts';
 import { day } from './day.ts';
@@ -42,6 +43,7 @@ export const german: Words = {
   courseEdits,
   courseFaults,
   courseFile,
+  courseImport,
   courseNotes,
   courseReading,
   day,

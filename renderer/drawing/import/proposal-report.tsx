@@ -1,6 +1,6 @@
 /** What a map file brings, what of it belongs to which hole, and what is left out and why. */
 
-import { countWords } from '../../../core/course/edits/words.ts';
+import { sayIn, tell } from '../../../core/words/told.ts';
 import type { ImportProposal } from '../../../core/course/import/proposal.ts';
 import { useWords } from '../../state/use-words.ts';
 
@@ -17,7 +17,7 @@ export function ProposalReport({
   readonly isDone: boolean;
 }) {
   const words = useWords();
-  const { features, counts, assigned, unassigned, leftOut, notes, sources, replaces } = proposal;
+  const { features, counts, assigned, unassigned, leftOut, toldNotes, sources, replaces } = proposal;
   const nearby = assigned.filter(({ by }) => by === 'nearness').length;
   return (
     <section class="import-report" aria-label={words.mapImport.report.name}>
@@ -31,7 +31,7 @@ export function ProposalReport({
       {counts.length > 0 && (
         <ul>
           {counts.map(({ kind, count }) => (
-            <li key={kind}>{countWords(count, kind)}</li>
+            <li key={kind}>{words.features.counts[kind]({ count })}</li>
           ))}
         </ul>
       )}
@@ -47,19 +47,19 @@ export function ProposalReport({
       )}
       <Lines
         title={words.mapImport.report.noHole}
-        lines={unassigned.map(({ feature, why }) => {
+        lines={unassigned.map(({ feature, told }) => {
           const { kind, origin } = features[feature]!;
-          return `${words.features.kinds[kind]} (${origin}): ${why}`;
+          return `${words.features.kinds[kind]} (${origin}): ${sayIn(told, words)}`;
         })}
       />
       <Lines
         title={words.mapImport.report.leftOut}
         lines={leftOut.map(
-          ({ what, why, count, examples }) =>
-            `${count} × ${what}: ${why} (${examples.join(', ')}${count > examples.length ? ', …' : ''})`,
+          ({ told: { what, why }, count, examples }) =>
+            `${count} × ${sayIn(what, words)}: ${sayIn(why, words)} (${examples.join(', ')}${count > examples.length ? ', …' : ''})`,
         )}
       />
-      <Lines title={words.mapImport.report.toKnow} lines={notes} />
+      <Lines title={words.mapImport.report.toKnow} lines={toldNotes.map((note) => tell(note, words))} />
       <Lines title={words.mapImport.report.sources} lines={sources} />
     </section>
   );

@@ -57,7 +57,7 @@ describe('mappings', () => {
       HoleNo: 3,
       area_m2: 412.5,
     });
-    expect(proposal.leftOut).toEqual([
+    expect(proposal.leftOut).toMatchObject([
       {
         what: 'SURFACE=Car park',
         why: expect.stringContaining('no mapping') as string,

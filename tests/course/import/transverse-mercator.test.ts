@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import proj4 from 'proj4';
 import { describe, expect, it } from 'vitest';
+import { sayIn } from '../../../core/words/told.ts';
 import { gridOf, WEB_MERCATOR } from '../../../core/course/import/grids.ts';
 import { transverseMercator, utm } from '../../../core/course/import/transverse-mercator.ts';
 import type { LonLat } from '../../../core/course/model.ts';
@@ -91,7 +92,7 @@ describe('an independent library (proj4 2.22)', () => {
 describe('which grid a file is in', () => {
   const nameOf = (keys: Parameters<typeof gridOf>[0]) => {
     const grid = gridOf(keys);
-    return grid.ok ? grid.value.name : `not ${grid.error}`;
+    return grid.ok ? sayIn(grid.value.name) : `not ${sayIn(grid.error)}`;
   };
 
   it.each([
