@@ -62,9 +62,11 @@ async function start(): Promise<void> {
   solveHoles(store, pool, keeper.keep, looked);
   answerQuestions(store, pool);
   findWaysOut(store, pool);
+  // asked for beside the settings, used after them
+  const listed = host.list();
   await readSettings(store, host);
   keepSettings(store, host);
-  await startFiles(store, host);
+  await startFiles(store, host, listed);
 }
 
 void start();

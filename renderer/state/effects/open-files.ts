@@ -37,9 +37,9 @@ export async function readSettings(store: Store, host: Host): Promise<void> {
   if (settings.value.tourSeen !== true) dispatch({ type: 'tour-shown', step: TOUR_STEPS[0].name });
 }
 
-/** Opens a course and a player. Never rejects: what fails becomes a notice. */
-export async function startFiles(store: Store, host: Host): Promise<void> {
-  const files = await listFiles(store, host);
+/** Opens a course and a player; `listed` is the host's list of files. Never rejects: what fails becomes a notice. */
+export async function startFiles(store: Store, host: Host, listed = host.list()): Promise<void> {
+  const files = takeList(store, await listed);
   const { lastCourse, lastPlayer } = store.state().settings;
   const courses = inOrder(files, 'course', lastCourse);
   const players = inOrder(files, 'player', lastPlayer);
@@ -115,7 +115,10 @@ function show<T>(
 }
 
 async function listFiles(store: Store, host: Host): Promise<readonly FileEntry[]> {
-  const files = await host.list();
+  return takeList(store, await host.list());
+}
+
+function takeList(store: Store, files: HostAnswer<readonly FileEntry[]>): readonly FileEntry[] {
   if (files.ok) {
     store.dispatch({ type: 'files-listed', files: files.value });
     return files.value;
