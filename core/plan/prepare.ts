@@ -18,6 +18,7 @@ import { makePuttingTable, type PuttingTable } from '../putting/putting.ts';
 import type { PuttsAround } from '../putting/putts-around.ts';
 import { makeStreamKey, type StreamKey } from '../random/streams.ts';
 import { refuse, succeed, type Fault, type Result } from '../result.ts';
+import { told, type Told, toldFault } from '../words/told.ts';
 import { LawBook } from './choices.ts';
 import type { Spot } from './model.ts';
 
@@ -70,18 +71,20 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     return refuse(
       fault(
         'no-such-hole',
-        `hole ${problem.holeNumber}`,
-        `the course has no such hole; it has ${numbers || 'no holes at all'}.`,
+        told(({ features }) => features.whereOnlyHole, { hole: problem.holeNumber }),
+        numbers === ''
+          ? told(({ faults }) => faults.plan.noHoles)
+          : told(({ faults }) => faults.plan.noSuchHole, { numbers }),
       ),
     );
   }
-  const where = `hole ${hole.number}`;
+  const where = told(({ features }) => features.whereOnlyHole, { hole: hole.number });
   if (greenOf(course, hole) === undefined) {
     return refuse(
       fault(
         'hole-without-green',
         where,
-        'no green is drawn, so there is nothing to play to. Draw its green (golf=green with this hole’s ref).',
+        told(({ faults }) => faults.plan.noGreen),
       ),
     );
   }
@@ -89,8 +92,8 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
     return refuse(
       fault(
         'no-clubs',
-        `player ${player.name}`,
-        'the bag has no club with a spread. Add clubs with measured shots, stated spreads or a handicap.',
+        told(({ faults }) => faults.plan.player, { name: player.name }),
+        told(({ faults }) => faults.plan.noClubs),
       ),
     );
   }
@@ -109,7 +112,7 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
       fault(
         'position-off-green',
         where,
-        `hole position “${position.value.name}” is not on this hole’s green. Move it onto the green.`,
+        told(({ faults }) => faults.plan.offGreen, { name: position.value.name }),
       ),
     );
   }
@@ -225,7 +228,11 @@ function pickTee(hole: Hole, name: string | undefined): Result<TeeMarker, Fault>
   if (tee !== undefined) return succeed(tee);
   const names = hole.tees.map((candidate) => `“${candidate.name}”`).join(', ');
   return refuse(
-    fault('no-such-tee', `hole ${hole.number}`, `it has no tee named “${name ?? ''}”; it has ${names}.`),
+    fault(
+      'no-such-tee',
+      told(({ features }) => features.whereOnlyHole, { hole: hole.number }),
+      told(({ faults }) => faults.plan.noTee, { name: name ?? '', names }),
+    ),
   );
 }
 
@@ -238,12 +245,12 @@ function pickPosition(hole: Hole, wanted: string | LonLat | undefined): Result<H
   return refuse(
     fault(
       'no-such-position',
-      `hole ${hole.number}`,
-      `it has no hole position named “${wanted ?? ''}”; it has ${names}.`,
+      told(({ features }) => features.whereOnlyHole, { hole: hole.number }),
+      told(({ faults }) => faults.plan.noPosition, { name: wanted ?? '', names }),
     ),
   );
 }
 
-function fault(code: string, where: string, message: string): Fault {
-  return { severity: 'error', code, where, message };
+function fault(code: string, where: Told, message: Told): Fault {
+  return toldFault({ severity: 'error', code, where, message });
 }

@@ -234,6 +234,23 @@ export const faults = {
   },
   day: ({ problem }: { readonly problem: string }) =>
     `${problem}. Correct it, or leave it out for the default.`,
+  /** Why a hole cannot be planned. */
+  plan: {
+    noSuchHole: ({ numbers }: { readonly numbers: string }) =>
+      `the course has no such hole; it has ${numbers}.`,
+    noHoles: 'the course has no such hole; it has no holes at all.',
+    noGreen:
+      'no green is drawn, so there is nothing to play to. Draw its green (golf=green with this hole’s ref).',
+    player: ({ name }: { readonly name: string }) => `player ${name}`,
+    noClubs:
+      'the bag has no club with a spread. Add clubs with measured shots, stated spreads or a handicap.',
+    offGreen: ({ name }: { readonly name: string }) =>
+      `hole position “${name}” is not on this hole’s green. Move it onto the green.`,
+    noTee: ({ name, names }: { readonly name: string; readonly names: string }) =>
+      `it has no tee named “${name}”; it has ${names}.`,
+    noPosition: ({ name, names }: { readonly name: string; readonly names: string }) =>
+      `it has no hole position named “${name}”; it has ${names}.`,
+  },
   photo: {
     height: 'The camera’s height is a number from 0.3 to 30 m above the ground.',
     distances: 'The marks’ distances are numbers from 5 to 400 m.',

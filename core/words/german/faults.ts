@@ -182,6 +182,19 @@ export const faults: typeof english = {
       `Zusammen haben sie ${count} Zeichen; höchstens ${most} lassen sich wieder öffnen. Den Platz als eigene Datei weitergeben.`,
   },
   day: ({ problem }) => `${problem}. Berichtigen, oder für den üblichen Wert weglassen.`,
+  plan: {
+    noSuchHole: ({ numbers }) => `Dieses Loch hat der Platz nicht; er hat ${numbers}.`,
+    noHoles: 'Dieses Loch hat der Platz nicht; er hat gar keine Löcher.',
+    noGreen:
+      'Kein Grün ist gezeichnet, also gibt es nichts anzuspielen. Das Grün zeichnen (golf=green mit dem ref dieses Lochs).',
+    player: ({ name }) => `Spieler ${name}`,
+    noClubs:
+      'Das Bag enthält keinen Schläger mit einer Streuung. Schläger mit gemessenen Schlägen, eigene Angaben oder ein Handicap eintragen.',
+    offGreen: ({ name }) =>
+      `Die Fahnenposition „${name}“ liegt nicht auf dem Grün dieses Lochs. Auf das Grün versetzen.`,
+    noTee: ({ name, names }) => `Einen Abschlag „${name}“ hat es nicht; es hat ${names}.`,
+    noPosition: ({ name, names }) => `Eine Fahnenposition „${name}“ hat es nicht; es hat ${names}.`,
+  },
   photo: {
     height: 'Die Höhe der Kamera ist eine Zahl von 0,3 bis 30 m über dem Boden.',
     distances: 'Die Entfernungen der Marken sind Zahlen von 5 bis 400 m.',

@@ -1,6 +1,3 @@
-/** Folders and files whose words are still in their source. This list only ever grows shorter. */
-export const NOT_YET: readonly string[] = ['core/plan/'];
-
 /** Where texts are read by machines only, or are what a file holds, and why. */
 export const NOT_FOR_PEOPLE: readonly string[] = [
   // Names of columns in a table that is read in again; of a new player's clubs, which the player may rename.
@@ -11,6 +8,9 @@ export const NOT_FOR_PEOPLE: readonly string[] = [
   ...['electron/contract/', 'electron/main/page-scheme.ts'],
   // Two pages around words of the catalogue.
   'electron/loopback/start-page.ts',
+  // Names of stages of work, by which the window works out how far it is.
+  ...['core/plan/level-solver.ts', 'core/plan/odds.ts', 'core/plan/solve.ts'],
+  ...['core/plan/spread-doubt.ts', 'core/plan/value-of-shots.ts'],
   // Descriptions in the JSON Schema of the round file; columns of a tally by name; a seed.
   ...['core/conditions/conditions.ts', 'core/round/ledger.ts', 'core/round/split-shot.ts'],
   // Names that are English in files and plans, whoever made them; `placeName` tells them where they are shown.
