@@ -114,6 +114,8 @@ function woodsOf(ground: HoleGround): Woods {
 
 /** What is known of the rays of all spots: one table for all, for a small one per spot costs more than it holds. */
 interface RayTable {
+  /** Counts how often all was forgotten. */
+  generation: number;
   /** By spot and ray: where its stretches are in `numbers` and how many; only where it was walked along. */
   readonly entries: Int32Array;
   /** How far each ray was walked along, metres. */
@@ -123,6 +125,7 @@ interface RayTable {
 
 function rayTable(): RayTable {
   return {
+    generation: 0,
     entries: new Int32Array(MOST_SPOTS * RAYS),
     walkedM: new Uint16Array(MOST_SPOTS * RAYS),
     stretches: new Stretches(),
@@ -132,6 +135,7 @@ function rayTable(): RayTable {
 /** The rays from one spot. Heights are above the ground at the spot. */
 export class SightLines {
   private readonly first: number;
+  private readonly generation: number;
 
   constructor(
     private readonly ground: HoleGround,
@@ -145,6 +149,12 @@ export class SightLines {
     readonly trunks: readonly MetTrunk[],
   ) {
     this.first = slot * RAYS;
+    this.generation = table.generation;
+  }
+
+  /** The book has forgotten these: its place in the table is another spot's now. */
+  get isForgotten(): boolean {
+    return this.generation !== this.table.generation;
   }
 
   /** Of all stretches; to be asked for after `entry`. */
@@ -224,6 +234,7 @@ function addTrunk(stretches: Stretches, { along, index }: TrunkOnRay): void {
 
 /** The rays of the spots that were played from last on one hole. */
 export class SightBook {
+  /** Made when it is first needed, and used anew when all is forgotten. */
   private table: RayTable | null = null;
   /** Spots that have a place in the table. */
   private spots = 0;
@@ -242,12 +253,8 @@ export class SightBook {
     const key = Math.round((x - west) * 8) * 65536 + Math.round((y - south) * 8);
     const entry = this.known.get(key);
     if (entry !== undefined && entry.x === x && entry.y === y) return entry;
-    if (this.table === null || this.spots >= MOST_SPOTS || this.table.stretches.used > MOST_NUMBERS) {
-      this.known.clear();
-      // A new table: whoever still holds a spot keeps the old one with it.
-      this.table = rayTable();
-      this.spots = 0;
-    }
+    this.table ??= rayTable();
+    if (this.spots >= MOST_SPOTS || this.table.stretches.used > MOST_NUMBERS) this.forget(this.table);
     const near = trunksNear(this.trunks, x, y);
     const lines = new SightLines(
       this.ground,
@@ -261,6 +268,14 @@ export class SightBook {
     );
     this.known.set(key, lines);
     return lines;
+  }
+
+  private forget(table: RayTable): void {
+    this.known.clear();
+    this.spots = 0;
+    table.generation++;
+    table.walkedM.fill(0);
+    table.stretches.used = 0;
   }
 }
 

@@ -40,6 +40,11 @@ export class BatchTrees {
     this.lines = this.sight.from(x, y);
   }
 
+  /** Others may have filled the book since. */
+  private look(): void {
+    if (this.lines.isForgotten) this.lines = this.sight.from(this.lines.x, this.lines.y);
+  }
+
   /** Is shot 0 stopped by half of the trees that its flight might get through? */
   isStopped(shots: BatchShots, law: ShotLaw, bearing: number, day: AimedShot): boolean {
     const sideAt = sideOfWay(law, shots.level[0]!);
@@ -47,6 +52,7 @@ export class BatchTrees {
       this.standForCurves();
       return this.stopOnCurve(shots, 0, day, false, Math.LN2, sideAt) !== NOT_STOPPED;
     }
+    this.look();
     const entry = this.lines.entry(rayOf(bearing), shots.carry[0]!);
     return countOf(entry) > 0 && this.stopOn(shots, entry, 0, day, false, Math.LN2) !== NOT_STOPPED;
   }
@@ -61,6 +67,7 @@ export class BatchTrees {
     from: number,
     to: number,
   ): void {
+    this.look();
     const { poorU, canopyDepth, rollZ } = draws;
     const { lines, trees } = this;
     const { ux, uy, level, poor, stopped, endX, endY } = shots;

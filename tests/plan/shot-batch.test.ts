@@ -7,7 +7,7 @@ import { DEFAULT_CONDITIONS, type Conditions } from '../../core/conditions/condi
 import type { HoleGround } from '../../core/ground/hole-ground.ts';
 import { Lie } from '../../core/ground/lies.ts';
 import { ShotResolver } from '../../core/plan/resolve-shot.ts';
-import { BATCH_SHOTS } from '../../core/plan/batch-shots.ts';
+import { BATCH_SHOTS, BY_TREE } from '../../core/plan/batch-shots.ts';
 import { ShotBatch } from '../../core/plan/shot-batch.ts';
 import { ShotDrawer } from '../../core/random/shot-draws.ts';
 import { makeStreamKey } from '../../core/random/streams.ts';
@@ -222,6 +222,22 @@ describe('among trees, shots of a batch', () => {
     expect(left.stoppedByTree).toBe(true);
     left.resolve(0, -280, straight, 0, middle, 0);
     expect(left.stoppedByTree).toBe(false);
+  });
+
+  it('end where they did, after others have looked at more spots than are remembered', () => {
+    const law = lawOf({ loftDeg: 25 }, DEFAULT_CONDITIONS);
+    const draws = new ShotDrawer(BATCH_SHOTS).redraw(key, 8);
+    const [one, other] = [new ShotBatch(hole), new ShotBatch(hole)];
+    const endsOf = (batch: ShotBatch): readonly number[] => {
+      batch.play(-10, -250, law, 0.05, draws, 0, BATCH_SHOTS);
+      return [...batch.shots.endX, ...batch.shots.endY, ...batch.shots.stopped];
+    };
+    const before = endsOf(one);
+    expect(before.slice(2 * BATCH_SHOTS)).toContain(BY_TREE);
+    for (let k = 0; k < 6100; k++)
+      other.play(20 + 0.001 * k, -190, law, 0.05, draws, 0, k < 5990 ? 1 : BATCH_SHOTS);
+    expect(endsOf(one)).toEqual(before);
+    expect(endsOf(other)).toEqual(before);
   });
 
   it('are blocked where most of their middle would be stopped', () => {
