@@ -266,6 +266,17 @@ export function levelName(level: PlayerLevel, words: Words = english): string {
   });
 }
 
+/** A level as a spread's source names it, in the language of the window; another text comes back as it is. */
+export function levelIn(name: string, words: Words): string {
+  const [, sign, handicap, said] = /^handicap (\+?)([\d.]+), (.+)$/u.exec(name) ?? [];
+  const group = Object.entries(english.spread.levelGroups).find(([, groupWords]) => groupWords === said)?.[0];
+  if (group === undefined) return name;
+  return levelName(
+    { handicap: Number(handicap) * (sign === '+' ? -1 : 1), group: group as PlayerLevel['group'] },
+    words,
+  );
+}
+
 /** The same to be told later. */
 export function levelTold({ handicap, group }: PlayerLevel): Told {
   return told(({ spread }) => spread.level, {

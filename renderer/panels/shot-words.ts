@@ -1,5 +1,6 @@
 /** Shots, aims, troubles and sources of spread in words. */
 
+import { levelIn } from '../../core/player/presets.ts';
 import type { Hole } from '../../core/course/model.ts';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import { aimSide } from '../../core/plan/aim-side.ts';
@@ -84,7 +85,7 @@ export function sourceWords(source: SpreadSource | null, words: Words): string |
     case 'stated':
       return told.stated;
     case 'preset':
-      return told.preset({ level: source.level });
+      return told.preset({ level: levelIn(source.level, words) });
     case 'derived':
       return told.derived({ club: source.fromClub, swing: words.golf.swings[source.fromSwing] });
   }

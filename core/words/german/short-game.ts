@@ -49,7 +49,7 @@ export const shortGame: typeof english = {
     caption: 'Standardabweichung des Carrys nach gewünschter Länge',
     carry: ({ unit }) => `Carry ±, ${unit}, bei gewünschten`,
     howTo:
-      'Zum Messen: eine Länge wählen, schlagen und den Schlag mit Schwung „part“ und der Länge unter „Gewollt“ eintippen. Ab acht Schlägen zählen sie; Wedges mit weniger teilen sich ihre.',
+      'Zum Messen: eine Länge wählen, schlagen und den Schlag mit dem Schwung „Teilschwung“ und der Länge unter „Gewollt“ eintippen. Ab acht Schlägen zählen sie; Wedges mit weniger teilen sich ihre.',
   },
   log: {
     distanceFault: ({ most, unit }) => `Die Entfernung ist eine Zahl von 1 bis ${most} ${unit}.`,

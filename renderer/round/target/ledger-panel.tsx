@@ -29,7 +29,9 @@ export function LedgerPanel({ holes }: { readonly holes: RoundHoles }) {
     <section aria-label={words.round.ledger.title} class="table-box">
       <div class="table-head">
         <h3>{words.round.ledger.title}</h3>
-        {peer !== null && <span class="faint">{words.round.ledger.peer({ peer: levelName(peer) })}</span>}
+        {peer !== null && (
+          <span class="faint">{words.round.ledger.peer({ peer: levelName(peer, words) })}</span>
+        )}
       </div>
       {!isWhole && (
         <div class="work-line">
