@@ -264,7 +264,7 @@ export const drawing: typeof english = {
     slope_percent: 'Gefälle',
     downhill_deg: 'Bergab nach',
     ele: 'Über dem Meer',
-    cardLength: 'Länge auf der Karte',
+    cardLength: 'Länge auf der Scorekarte',
     perMetre: 'je m',
     fromNorth: '° von Nord',
     byLeaves: 'nach dem Laub',
