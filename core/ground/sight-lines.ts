@@ -22,9 +22,9 @@ const COUNTS = 64;
 /** A ray is walked along a little farther than was asked for, and at least so far, metres. */
 const SHORTEST_LOOK_M = 40;
 const LOOK_ON = 1.25;
-/** Kept numbers, 16 MB, and spots: beyond, all is forgotten and made anew. */
-const MOST_NUMBERS = 4_000_000;
-const MOST_SPOTS = 6000;
+/** Kept numbers, 8 MB, and spots: beyond, all is forgotten and made anew. */
+const MOST_NUMBERS = 2_000_000;
+const MOST_SPOTS = 3000;
 
 /** A trunk with what a ball's middle has to keep from it. */
 export interface MetTrunk extends Trunk {
@@ -232,13 +232,16 @@ function addTrunk(stretches: Stretches, { along, index }: TrunkOnRay): void {
   stretches.add(along, -1 - index, 0, 0, 0, 0);
 }
 
+/** One table for all holes: they are played one after another, and many of them are kept in memory for long. */
+let sharedTable: RayTable | null = null;
+/** The spots that it knows now. */
+let spotsInTable = new Map<number, SightLines>();
+
 /** The rays of the spots that were played from last on one hole. */
 export class SightBook {
-  /** Made when it is first needed, and used anew when all is forgotten. */
-  private table: RayTable | null = null;
-  /** Spots that have a place in the table. */
-  private spots = 0;
   private readonly known = new Map<number, SightLines>();
+  /** Places of the table that were given away. */
+  private spots = 0;
   private readonly woods: Woods;
 
   constructor(
@@ -253,13 +256,12 @@ export class SightBook {
     const key = Math.round((x - west) * 8) * 65536 + Math.round((y - south) * 8);
     const entry = this.known.get(key);
     if (entry !== undefined && entry.x === x && entry.y === y) return entry;
-    this.table ??= rayTable();
-    if (this.spots >= MOST_SPOTS || this.table.stretches.used > MOST_NUMBERS) this.forget(this.table);
+    const table = this.tableWithRoom();
     const near = trunksNear(this.trunks, x, y);
     const lines = new SightLines(
       this.ground,
       this.woods,
-      this.table,
+      table,
       this.spots++,
       x,
       y,
@@ -270,12 +272,18 @@ export class SightBook {
     return lines;
   }
 
-  private forget(table: RayTable): void {
-    this.known.clear();
+  /** Takes the table over from another hole, and forgets all where it is full. */
+  private tableWithRoom(): RayTable {
+    const table = (sharedTable ??= rayTable());
+    const isFull = this.spots >= MOST_SPOTS || table.stretches.used > MOST_NUMBERS;
+    if (spotsInTable === this.known && !isFull) return table;
+    spotsInTable.clear();
+    spotsInTable = this.known;
     this.spots = 0;
     table.generation++;
     table.walkedM.fill(0);
     table.stretches.used = 0;
+    return table;
   }
 }
 

@@ -93,6 +93,8 @@ export function* solveStrokes(
   }
   if (coarser === null) throw new RangeError('Unexpected spacings: at least one is needed.');
   coarser.convergence = convergence;
+  // Kept for its odds, a coarser field has no more need of them: a megabyte a hole, and holes are kept for long.
+  if (coarser.oddsFrom !== null) coarser.oddsFrom.replicas = [];
   return coarser;
 }
 

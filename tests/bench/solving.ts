@@ -30,11 +30,12 @@ export async function benchRound(): Promise<Figure[]> {
   const data = { courseText: read('demo-course.geojson'), playerText: read('demo-player.json') };
   const nothing = (): void => undefined;
   const two = await wallSecondsOf(() => planOnWorkers(data, TASKS, nothing, 2));
-  const megabytes = process.memoryUsage().rss / 1e6;
+  // The most so far, in kilobytes: what the workers had is given back when they end. Parts before this one need less.
+  const megabytes = (process.resourceUsage().maxRSS * 1024) / 1e6;
   const one = await wallSecondsOf(() => planOnWorkers(data, TASKS, nothing, 1));
   return [
     { name: '18 holes solved and planned on two workers', value: two, unit: 's', target: '15' },
-    { name: 'memory of the process with both workers', value: megabytes, unit: 'MB', target: '300' },
+    { name: 'most memory, both workers and three loaders of TypeScript', value: megabytes, unit: 'MB', target: '300' },
     { name: 'two workers over one', value: one / two, unit: 'times', target: '1.85' },
   ];
 }

@@ -224,7 +224,7 @@ describe('among trees, shots of a batch', () => {
     expect(left.stoppedByTree).toBe(false);
   });
 
-  it('end where they did, after others have looked at more spots than are remembered', () => {
+  it('end where they did, after others have looked at more spots than are remembered, and at another hole', () => {
     const law = lawOf({ loftDeg: 25 }, DEFAULT_CONDITIONS);
     const draws = new ShotDrawer(BATCH_SHOTS).redraw(key, 8);
     const [one, other] = [new ShotBatch(hole), new ShotBatch(hole)];
@@ -234,9 +234,17 @@ describe('among trees, shots of a batch', () => {
     };
     const before = endsOf(one);
     expect(before.slice(2 * BATCH_SHOTS)).toContain(BY_TREE);
-    for (let k = 0; k < 6100; k++)
-      other.play(20 + 0.001 * k, -190, law, 0.05, draws, 0, k < 5990 ? 1 : BATCH_SHOTS);
+    for (let k = 0; k < 3100; k++)
+      other.play(20 + 0.001 * k, -190, law, 0.05, draws, 0, k < 2990 ? 1 : BATCH_SHOTS);
     expect(endsOf(one)).toEqual(before);
+    expect(endsOf(other)).toEqual(before);
+    const elsewhere = new ShotBatch(
+      flatGround({ lengthM: 300, patches: [wood(-40, -260, 40, -160, canopy)] }),
+    );
+    elsewhere.play(-10, -250, law, 0.05, draws, 0, BATCH_SHOTS);
+    expect(endsOf(one)).toEqual(before);
+    elsewhere.play(-10, -250, law, 0.05, draws, 0, BATCH_SHOTS);
+    expect(elsewhere.shots.endY).not.toEqual(one.shots.endY);
     expect(endsOf(other)).toEqual(before);
   });
 
