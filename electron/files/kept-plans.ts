@@ -30,8 +30,14 @@ export interface Bounds {
 /** Some ten courses of eighteen holes; a plan takes 30 kB or so. */
 export const PLAN_BOUNDS: Bounds = { mostFiles: 200, mostBytes: 16 * 1024 * 1024 };
 
+/** With less free than this the last of the room is left to the person's own files. */
+const LEAST_FREE_BYTES = 64 * 1024 * 1024;
+
 /** What of the disk a cache needs; `write` makes a file that must not exist and does not sync it. */
-export type PlansDisk = Pick<Disk, 'plainFiles' | 'read' | 'touch' | 'rename' | 'remove' | 'makeFolder'> & {
+export type PlansDisk = Pick<
+  Disk,
+  'plainFiles' | 'read' | 'touch' | 'rename' | 'remove' | 'makeFolder' | 'freeBytes'
+> & {
   readonly write: (path: string, text: string) => Promise<void>;
 };
 
@@ -86,8 +92,11 @@ export function keptPlans(
     return text;
   };
 
-  const write = async (key: string, text: string): Promise<void> => {
+  /** False where the disk is nearly full and nothing was written. */
+  const write = async (key: string, text: string): Promise<boolean> => {
     await disk.makeFolder(folder);
+    const free = await disk.freeBytes(folder).catch(() => null);
+    if (free !== null && free < LEAST_FREE_BYTES) return false;
     const temporary = join(folder, `unfinished-${randomBytes(8).toString('hex')}`);
     try {
       await disk.write(temporary, sealed(key, text));
@@ -97,6 +106,7 @@ export function keptPlans(
       throw error;
     }
     await makeRoom(key);
+    return true;
   };
 
   /** Drops what was used longest ago, and the rests of crashes, until the bounds are kept. */
@@ -121,8 +131,7 @@ export function keptPlans(
     keep: (key, text) =>
       inTurn(async () => {
         try {
-          await write(key, text);
-          return good({ isKept: true });
+          return good({ isKept: await write(key, text) });
         } catch {
           refused += 1;
           return good({ isKept: false });

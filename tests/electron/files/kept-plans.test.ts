@@ -133,6 +133,22 @@ describe('kept plans', () => {
     expect(valueOf(await plans.kept(key(1)))).toEqual({ text: 'before' });
   });
 
+  it('leave the last room on a disk to the person', async () => {
+    const withFree = (freeBytes: PlansDisk['freeBytes']): ReturnType<typeof keptPlans> =>
+      keptPlans(folder, { ...disk, freeBytes });
+    const tight = withFree(() => Promise.resolve(64 * 1024 * 1024 - 1));
+    expect(valueOf(await tight.keep(key(1), 'plan'))).toEqual({ isKept: false });
+    expect(await names()).toEqual([]);
+    expect(tight.refusals()).toBe(0);
+    for (const freeBytes of [
+      () => Promise.resolve(64 * 1024 * 1024),
+      () => Promise.resolve(null),
+      () => Promise.reject(new Error('not told')),
+    ])
+      expect(valueOf(await withFree(freeBytes).keep(key(1), 'plan'))).toEqual({ isKept: true });
+    expect(valueOf(await tight.kept(key(1)))).toEqual({ text: 'plan' });
+  });
+
   it('that cannot be read are as good as none', async () => {
     await keptPlans(folder).keep(key(1), 'plan');
     const plans = keptPlans(folder, refusing('read', 'EACCES'));
