@@ -36,16 +36,33 @@ export function told(pick: (words: Words) => unknown, values: Told['values'] = {
   return { entry, values };
 }
 
-/** The message in a language. */
-export function tell({ entry, values }: Told, words: Words): string {
+type Texts = Readonly<Record<string, string | number>>;
+
+/** The message in a language. `read` is how its values are looked at. */
+export function tell(
+  { entry, values }: Told,
+  words: Words,
+  read: (texts: Texts) => Texts = (texts) => texts,
+): string {
   const found = entryOf(entry, words);
   if (typeof found === 'string') return found;
   if (typeof found !== 'function') throw new Error(`The catalogue has no entry ${entry.join('.')}.`);
   const texts = Object.entries(values).map(([name, value]): [string, string | number] => [
     name,
-    typeof value === 'object' ? tell(value, words) : value,
+    typeof value === 'object' ? tell(value, words, read) : value,
   ]);
-  return (found as (values: Readonly<Record<string, string | number>>) => string)(Object.fromEntries(texts));
+  return (found as (values: Texts) => string)(read(Object.fromEntries(texts)));
+}
+
+/** Throws where an entry asks for a value that is not there, in place of saying "undefined". */
+function withoutGaps(texts: Texts): Texts {
+  return new Proxy(texts, {
+    get: (of, name) => {
+      if (typeof name === 'symbol' || !Object.hasOwn(of, name))
+        throw new TypeError(`The message has no ${String(name)}.`);
+      return of[name];
+    },
+  });
 }
 
 function entryOf(entry: readonly string[], words: Words): unknown {
@@ -57,12 +74,22 @@ function entryOf(entry: readonly string[], words: Words): unknown {
   return found;
 }
 
-/** As `tell`, for a message from outside: null where the catalogue does not have it. */
+/** Entries that say something: `figures` write numbers, and take theirs in another way. */
+const SAYS_NOTHING: readonly string[] = ['figures'];
+
+/** As `tell`, for a message from outside: null where the catalogue does not have it or it lacks a value. */
 export function tellKnown(message: Told, words: Words): string | null {
   const isKnown = ({ entry, values }: Told): boolean =>
+    !SAYS_NOTHING.includes(entry[0] ?? '') &&
     ['string', 'function'].includes(typeof entryOf(entry, words)) &&
     Object.values(values).every((value) => typeof value !== 'object' || isKnown(value));
-  return isKnown(message) ? tell(message, words) : null;
+  if (!isKnown(message)) return null;
+  try {
+    const text: unknown = tell(message, words, withoutGaps);
+    return typeof text === 'string' ? text : null;
+  } catch {
+    return null;
+  }
 }
 
 /** What a thing is called in the language of the window, where the catalogue has it. */

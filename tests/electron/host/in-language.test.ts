@@ -66,6 +66,20 @@ describe('a refusal of the host', () => {
       'an unknown entry within',
       { entry: ['refusals', 'diskFull'], values: { doing: { entry: ['x'], values: {} } } },
     ],
+    ['no value where one is asked for', { entry: ['refusals', 'gone'], values: {} }],
+    [
+      'one value of two',
+      { entry: ['refusals', 'forbidden'], values: { doing: { entry: ['refusals', 'noPdf'], values: {} } } },
+    ],
+    [
+      'no value within',
+      {
+        entry: ['refusals', 'gone'],
+        values: { doing: { entry: ['refusals', 'doing', 'saving'], values: {} } },
+      },
+    ],
+    ['a writer of numbers', { entry: ['figures', 'short'], values: {} }],
+    ['a number for a text', { entry: ['refusals', 'gone'], values: { doing: 3 } }],
   ])('stays as it came with %s', (_what, message) => {
     const answer = readAnswer('save', {
       ok: false,
