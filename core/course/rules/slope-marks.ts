@@ -20,15 +20,13 @@ export const slopeMarks: CourseRule = (course) => {
       ];
     }
     if (mark.slopeShare <= STEEPEST_SLOPE) return [];
-    const percent = (share: number): string => `${Number((100 * share).toFixed(1))} %`;
     return [
       fault(
         mark,
         'slope-mark-steep',
         told(({ courseFaults }) => courseFaults.slopeSteep, {
-          slope: percent(mark.slopeShare),
-          taken: percent(STEEPEST_SLOPE),
-          most: 100 * STEEPEST_SLOPE,
+          slope: 100 * mark.slopeShare,
+          taken: 100 * STEEPEST_SLOPE,
         }),
       ),
     ];

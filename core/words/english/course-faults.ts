@@ -1,5 +1,9 @@
 /** What is wrong with a course, by the rules of the check. */
 
+import { figures } from './figures.ts';
+
+const { short } = figures;
+
 export const courseFaults = {
   reachesOutside: ({ remedy }: { readonly remedy: string }) =>
     `It reaches outside the drawn boundary. ${remedy}`,
@@ -49,16 +53,9 @@ export const courseFaults = {
   selfCrossing: ({ lon, lat }: { readonly lon: string; readonly lat: string }) =>
     `Its outline crosses or touches itself near longitude ${lon}, latitude ${lat}. Move or remove points there until it does not.`,
   slopeOff: 'It lies on no green and says nothing about any. Move it onto the green, or remove it.',
-  slopeSteep: ({
-    slope,
-    taken,
-    most,
-  }: {
-    readonly slope: string;
-    readonly taken: string;
-    readonly most: number;
-  }) =>
-    `It falls by ${slope}; a ball would hardly stop there, and the plan takes ${taken}. Measure again, or write slope_percent up to ${most}.`,
+  /** Both in percent; `taken` is the steepest that counts. */
+  slopeSteep: ({ slope, taken }: { readonly slope: number; readonly taken: number }) =>
+    `It falls by ${short(slope, 1)} %; a ball would hardly stop there, and the plan takes ${short(taken, 1)} %. Measure again, or write slope_percent up to ${short(taken, 1)}.`,
   badIndex: ({ index, most }: { readonly index: number; readonly most: number }) =>
     `Its stroke index is ${index}; it must be a whole number from 1 to ${most}. Correct handicap on the golf=hole line.`,
   sameIndex: ({ index, hole }: { readonly index: number; readonly hole: number }) =>

@@ -1,6 +1,9 @@
 /** What is wrong with a course, by the rules of the check. In German. */
 
 import type { courseFaults as english } from '../english/course-faults.ts';
+import { figures } from './figures.ts';
+
+const { short } = figures;
 
 export const courseFaults: typeof english = {
   reachesOutside: ({ remedy }) => `Reicht über die gezeichnete Platzgrenze hinaus. ${remedy}`,
@@ -33,8 +36,8 @@ export const courseFaults: typeof english = {
   selfCrossing: ({ lon, lat }) =>
     `Der Umriss kreuzt oder berührt sich bei Länge ${lon}, Breite ${lat}. Dort Punkte versetzen oder entfernen, bis er es nicht mehr tut.`,
   slopeOff: 'Liegt auf keinem Grün und sagt über keines etwas. Auf das Grün versetzen, oder entfernen.',
-  slopeSteep: ({ slope, taken, most }) =>
-    `Fällt um ${slope}; ein Ball bliebe dort kaum liegen, und der Plan nimmt ${taken}. Noch einmal messen, oder slope_percent bis ${most} eintragen.`,
+  slopeSteep: ({ slope, taken }) =>
+    `Fällt um ${short(slope, 1)} %; ein Ball bliebe dort kaum liegen, und der Plan nimmt ${short(taken, 1)} %. Noch einmal messen, oder slope_percent bis ${short(taken, 1)} eintragen.`,
   badIndex: ({ index, most }) =>
     `Der Stroke-Index ist ${index}; er muss eine ganze Zahl von 1 bis ${most} sein. handicap an der Linie golf=hole berichtigen.`,
   sameIndex: ({ index, hole }) =>

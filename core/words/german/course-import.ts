@@ -3,7 +3,7 @@
 import type { courseImport as english } from '../english/course-import.ts';
 import { figures } from './figures.ts';
 
-const { counted } = figures;
+const { counted, short } = figures;
 
 export const courseImport: typeof english = {
   from: { osm: 'OpenStreetMap', geojson: 'GeoJSON', gpx: 'GPX', heights: 'einem Höhenmodell' },
@@ -102,7 +102,7 @@ export const courseImport: typeof english = {
     forest: 'landuse=forest gilt als Wald',
     strayInner: ({ what }) => `${what}: Innere Umrisse, die in keinem äußeren liegen, fallen weg`,
     teePoint: 'golf=tee als Punkt gilt als Teemarkierung',
-    width: ({ what, metres }) => `${what} ohne Breite gilt als ${metres} m breit`,
+    width: ({ what, metres }) => `${what} ohne Breite gilt als ${short(metres, 2)} m breit`,
     treeRow: 'natural=tree_row gilt als Bäume, Krone an Krone',
     heights: ({ metres, grid }) => `Höhen alle ${metres} m, gelesen aus ${grid}.`,
     metresTaken: 'Die Datei nennt keine Einheit der Höhe: Meter sind angenommen.',

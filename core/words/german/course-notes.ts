@@ -5,7 +5,8 @@ import type { courseNotes as english } from '../english/course-notes.ts';
 import { figures } from './figures.ts';
 import { inFeet, inYards } from '../lengths.ts';
 
-const feet = (metres: number): string => figures.short(inFeet(metres), 1);
+const { short } = figures;
+const feet = (metres: number): string => short(inFeet(metres), 1);
 const yards = (metres: string): string => figures.whole(inYards(Number(metres)));
 
 export const courseNotes: typeof english = {
@@ -20,10 +21,10 @@ export const courseNotes: typeof english = {
   },
   cardDiffers: ({ tee, length, than, card }) =>
     `Vom Abschlag „${tee}“ ist die Linie ${length} m lang, ${than} als die ${card} m der Scorekarte. Markierung oder Linie versetzen, oder die Länge der Scorekarte berichtigen.`,
-  high: ({ metres }) => `${metres} m hoch`,
-  branches: ({ metres }) => `Äste ab ${metres} m`,
-  density: ({ density }) => `Dichte ${density} je m`,
-  crown: ({ metres }) => `Krone ${metres} m breit`,
+  high: ({ metres }) => `${short(metres, 2)} m hoch`,
+  branches: ({ metres }) => `Äste ab ${short(metres, 2)} m`,
+  density: ({ density }) => `Dichte ${short(density, 3)} je m`,
+  crown: ({ metres }) => `Krone ${short(metres, 2)} m breit`,
   longer: ({ metres }) => `${metres} m länger`,
   shorter: ({ metres }) => `${metres} m kürzer`,
   noLine: ({ hole }) => `Loch ${hole} hat keine Spiellinie: Es lässt sich nicht planen.`,

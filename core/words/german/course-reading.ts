@@ -1,6 +1,9 @@
 /** What is wrong with the text of a course file, what its members should hold, what is assumed. In German. */
 
 import type { courseReading as english } from '../english/course-reading.ts';
+import { figures } from './figures.ts';
+
+const { short } = figures;
 
 export const courseReading: typeof english = {
   json: {
@@ -104,17 +107,17 @@ export const courseReading: typeof english = {
   cardLength: ({ least, most }) => `die Länge auf der Scorekarte in Metern, von ${least} bis ${most}`,
   canopy: {
     upsideDown: ({ base, top }) =>
-      `Die untersten Äste (${base} m) liegen über dem Wipfel (${top} m); ein üblicher Wert wird genommen. canopy_base_m oder height berichtigen.`,
+      `Die untersten Äste (${short(base, 2)} m) liegen über dem Wipfel (${short(top, 2)} m); ein üblicher Wert wird genommen. canopy_base_m oder height berichtigen.`,
     woods: ({ measures, count }) =>
       `Der Wald hat keine Höhe: ${measures} ${count === 1 ? 'wird' : 'werden'} angenommen. Messen und height und canopy_base_m eintragen, in Metern.`,
     oneTree: ({ measures, count }) =>
       `Einem Baum fehlen Maße: ${measures} ${count === 1 ? 'wird' : 'werden'} angenommen. height, canopy_base_m und diameter_crown eintragen, in Metern.`,
     trees: ({ trees, measures, count }) =>
       `${trees} Bäumen fehlen Maße: ${measures} ${count === 1 ? 'wird' : 'werden'} angenommen. height, canopy_base_m und diameter_crown eintragen, in Metern.`,
-    top: ({ metres }) => `Höhe ${metres} m`,
-    base: ({ metres }) => `unterste Äste ${metres} m`,
-    density: ({ perM }) => `Dichte ${perM} je m`,
-    crown: ({ metres }) => `Kronenradius ${metres} m`,
+    top: ({ metres }) => `Höhe ${short(metres, 2)} m`,
+    base: ({ metres }) => `unterste Äste ${short(metres, 2)} m`,
+    density: ({ perM }) => `Dichte ${short(perM, 3)} je m`,
+    crown: ({ metres }) => `Kronenradius ${short(metres, 2)} m`,
   },
   holeWithoutLine: ({ feature, what, hole }) =>
     `Objekt ${feature} (${what}) nennt dieses Loch, aber es hat keine Spiellinie. Eine vom Abschlag zum Grün zeichnen und mit golf=hole, ref=${hole} versehen; oder das ref berichtigen.`,

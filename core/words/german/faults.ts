@@ -3,7 +3,7 @@
 import type { faults as english } from '../english/faults.ts';
 import { figures } from './figures.ts';
 
-const { counted } = figures;
+const { counted, short } = figures;
 
 export const faults: typeof english = {
   player: {
@@ -56,12 +56,13 @@ export const faults: typeof english = {
       `„${club}“ ist nicht im Bag. Angeben, welcher Schläger es ist, oder ins Bag aufnehmen.`,
     unknownSwing: ({ swing }) => `„${swing}“ ist kein bekannter Schwung. Angeben, welcher es ist.`,
     angle: 'Ein Winkel steht, wo eine Länge gebraucht wird. Eine andere Spalte oder Einheit wählen.',
-    noDistance: ({ metres }) => `${metres} m sind keine Länge eines Golfschlags. Zahl und Einheit prüfen.`,
+    noDistance: ({ metres }) =>
+      `${short(metres, 2)} m sind keine Länge eines Golfschlags. Zahl und Einheit prüfen.`,
     noSideways: 'Wie weit er links oder rechts lag, fehlt. Eintippen, oder die Zeile weglassen.',
     noSide: ({ cell }) => `„${cell}“ ist weder links noch rechts. Eines davon eintippen.`,
     behind: ({ degrees }) => `${degrees}° liegen hinter dem Spieler. Zahl und Einheit prüfen.`,
     fartherThanCarry: ({ metres }) =>
-      `${metres} m seitlich sind mehr, als der Ball flog. Zahl und Einheit prüfen.`,
+      `${short(metres, 2)} m seitlich sind mehr, als der Ball flog. Zahl und Einheit prüfen.`,
     noDate: ({ cell }) =>
       `„${cell}“ ist kein Datum in der gewählten Reihenfolge. Eine andere wählen, oder berichtigen.`,
     fields: {
@@ -132,17 +133,18 @@ export const faults: typeof english = {
   },
   putts: {
     holed: ({ made, tries, feet }) =>
-      `${made} eingelocht von ${tries} aus ${feet} ft geht nicht. Diese Zeile berichtigen.`,
+      `${made} eingelocht von ${tries} aus ${short(feet, 1)} ft geht nicht. Diese Zeile berichtigen.`,
     none: 'Kein Putt ist eingetragen. Angeben, wie viele versucht und wie viele eingelocht wurden.',
     tooMany: 'Es gibt mehr Tests, als eine Datei aufbewahrt. Zuerst alte herausnehmen.',
     noTry: 'Kein Versuch ist eingetragen. Angeben, wie oft versucht und wie oft gerettet wurde.',
     saved: ({ saved, tries }) => `${saved} gerettet von ${tries} geht nicht. Diese Zeile berichtigen.`,
     noRecord: 'Keine Putts notiert. Putten, oder den Zehn-Minuten-Test ausfüllen.',
     holedMetres: ({ made, tries, metres }) =>
-      `${made} eingelocht von ${tries} aus ${metres} m geht nicht. Diese Zeile berichtigen.`,
-    count: ({ putts, metres }) => `${putts} Putts aus ${metres} m geht nicht. Diese Zeile berichtigen.`,
+      `${made} eingelocht von ${tries} aus ${short(metres, 2)} m geht nicht. Diese Zeile berichtigen.`,
+    count: ({ putts, metres }) =>
+      `${putts} Putts aus ${short(metres, 2)} m geht nicht. Diese Zeile berichtigen.`,
     past: ({ metres, past }) =>
-      `Ein Putt aus ${metres} m, der ${past} m hinter dem Loch liegen blieb, geht nicht. Diese Zeile berichtigen.`,
+      `Ein Putt aus ${short(metres, 2)} m, der ${short(past, 2)} m hinter dem Loch liegen blieb, geht nicht. Diese Zeile berichtigen.`,
   },
   file: {
     where: 'Datei',
