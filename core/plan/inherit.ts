@@ -31,6 +31,24 @@ const SAME_BEARING = 0.03;
 /** Targets of coarser neighbours closer than this share of the spacing are one. */
 const SAME_TARGET_SPACINGS = 0.25;
 
+/** The coarser nodes around a place that are known in the layer. */
+function knownNeighbours(coarser: StrokesField, layerIndex: number, spot: Spot): readonly number[] {
+  const { ground, columns, rows, spacingM } = coarser;
+  const { value } = coarser.layers[layerIndex]!;
+  const column = Math.min(columns - 2, Math.max(0, Math.floor((spot.x - ground.west) / spacingM)));
+  const row = Math.min(rows - 2, Math.max(0, Math.floor((spot.y - ground.south) / spacingM)));
+  const first = row * columns + column;
+  return [first, first + 1, first + columns, first + columns + 1].filter(
+    (node) => !Number.isNaN(value[node]!),
+  );
+}
+
+/** Does any of the coarser nodes around play a shot, and not a drop or again from the tee? */
+export function neighboursPlayOn(coarser: StrokesField, { layer, spot }: NodeState): boolean {
+  const { spreadIndex } = coarser.layers[layer]!;
+  return knownNeighbours(coarser, layer, spot).some((node) => spreadIndex[node]! >= 0);
+}
+
 /** Choices of the coarser nodes around, played to the same points from here; `withClubs`: and one club up and down. */
 export function inheritedChoices(
   prepared: PreparedHole,
@@ -40,14 +58,6 @@ export function inheritedChoices(
 ): Choice[] {
   const { ground } = coarser;
   const layer = coarser.layers[state.layer]!;
-  const column = Math.min(
-    coarser.columns - 2,
-    Math.max(0, Math.floor((state.spot.x - ground.west) / coarser.spacingM)),
-  );
-  const row = Math.min(
-    coarser.rows - 2,
-    Math.max(0, Math.floor((state.spot.y - ground.south) / coarser.spacingM)),
-  );
   const choices: Choice[] = [];
   const clears = overLip(prepared.book, ground, state.spot, state.lie);
   const add = (spreadIndex: number, finish: Spot): void => {
@@ -63,10 +73,9 @@ export function inheritedChoices(
   };
   const near = SAME_TARGET_SPACINGS * coarser.spacingM;
   const seen: { readonly spreadIndex: number; readonly finish: Spot }[] = [];
-  for (let corner = 0; corner < 4; corner++) {
-    const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
+  for (const node of knownNeighbours(coarser, state.layer, state.spot)) {
     const spreadIndex = layer.spreadIndex[node]!;
-    if (spreadIndex < 0 || Number.isNaN(layer.value[node]!)) continue;
+    if (spreadIndex < 0) continue;
     const finish = { x: layer.aimX[node]!, y: layer.aimY[node]! };
     const isSeen = seen.some(
       (other) =>
@@ -94,13 +103,10 @@ export function copyAction(
   intoNode: number,
 ): void {
   const layer = coarser.layers[layerIndex]!;
-  const column = Math.min(coarser.columns - 2, Math.floor((spot.x - coarser.ground.west) / coarser.spacingM));
-  const row = Math.min(coarser.rows - 2, Math.floor((spot.y - coarser.ground.south) / coarser.spacingM));
   let nearest = Infinity;
-  for (let corner = 0; corner < 4; corner++) {
-    const node = (row + (corner >> 1)) * coarser.columns + column + (corner & 1);
+  for (const node of knownNeighbours(coarser, layerIndex, spot)) {
     const away = Math.hypot(coarser.nodeX(node) - spot.x, coarser.nodeY(node) - spot.y);
-    if (Number.isNaN(layer.value[node]!) || away >= nearest) continue;
+    if (away >= nearest) continue;
     nearest = away;
     into.spreadIndex[intoNode] = layer.spreadIndex[node]!;
     into.aimX[intoNode] = layer.aimX[node]!;

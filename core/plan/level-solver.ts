@@ -230,7 +230,7 @@ export class LevelSolver {
       layer.aimX[state.node] = this.prepared.tee.x;
       layer.aimY[state.node] = this.prepared.tee.y;
     }
-    // Its coarser neighbours dropped for a penalty or played again from the tee, and so does this place.
+    // No shot from here: its coarser neighbours dropped or played again from the tee, or nothing clears a lip.
     if (layer.spreadIndex[state.node] === NO_ACTION && this.coarser !== null)
       copyAction(this.coarser, state.layer, state.spot, layer, state.node);
     // Before the tee has been valued once, a place without a finite choice keeps its first guess for that sweep.

@@ -5,7 +5,7 @@ import type { ShotDraws } from '../random/shot-draws.ts';
 import { overLip } from './bunker-lip.ts';
 import { type AimFan, fewWaysOut, neighbouringChoices, sensibleChoices } from './choices.ts';
 import type { ChoiceEvaluator } from './evaluate.ts';
-import { inheritedChoices, type KeptChoice, type NodeState } from './inherit.ts';
+import { inheritedChoices, type KeptChoice, neighboursPlayOn, type NodeState } from './inherit.ts';
 import type { Choice } from './model.ts';
 import type { PreparedHole } from './prepare.ts';
 import type { StrokesField } from './strokes-field.ts';
@@ -79,10 +79,10 @@ export class NodeSearch {
     let candidates = inherited;
     if (!looksAround) {
       // All coarser neighbours dropped for a penalty or played again from the tee: so does this one.
-      if (inherited.length === 0) return [];
+      if (coarser !== null && !neighboursPlayOn(coarser, state)) return [];
       const best = evaluator.bestOf(state.spot, state.lie, inherited, draws, own, 1)[0];
       if (best !== undefined && best.value < own + AS_GOOD_AS_NEIGHBOURS) return [best];
-      // A tree or a boundary in front of this node that was not in front of the others.
+      // A tree, a boundary or a bunker's lip in front of this node that was not in front of the others.
       candidates = [];
     }
     if (candidates.length === 0) candidates = this.wideChoices(state, inTrees);

@@ -2,6 +2,7 @@
 
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Lie } from '../../core/ground/lies.ts';
+import { overLip } from '../../core/plan/bunker-lip.ts';
 import { sensibleChoices } from '../../core/plan/choices.ts';
 import { ChoiceEvaluator, type RankedChoice } from '../../core/plan/evaluate.ts';
 import { inheritedChoices, type NodeState } from '../../core/plan/inherit.ts';
@@ -16,6 +17,7 @@ import { makeStreamKey } from '../../core/random/streams.ts';
 import {
   box,
   COARSE,
+  disc,
   fourClubs,
   mustPrepare,
   type Patch,
@@ -110,6 +112,19 @@ describe('a node that takes its coarser neighbours’ word', () => {
     expect(least).toBeGreaterThan(own + 0.4);
     const [best] = searchIn(walled, plain.field).choicesAt(state, draws);
     expect(best!.value).toBeLessThan(least - 0.3);
+  });
+
+  it('looks for itself close under a lip that their shots do not clear', () => {
+    const solved = solve([open, { ...disc('bunker', 0, -150, 10), lipM: 2 }]);
+    const { prepared, field } = solved;
+    const sand = field.layers[layerOfLie(Lie.bunker)]!;
+    sand.value.fill(3.5);
+    // The longest club, at the hole.
+    sand.spreadIndex.fill(0);
+    const state = stateAt(solved, { x: 0, y: -141 }, Lie.bunker);
+    expect(inheritedChoices(prepared, field, state, false)).toEqual([]);
+    const [best] = searchIn(solved, field).choicesAt(state, drawsOf(64, 6));
+    expect(overLip(prepared.book, prepared.ground, state.spot, Lie.bunker)(best!.choice)).toBe(true);
   });
 
   it('plays no shot where none of them does', () => {
