@@ -39,7 +39,7 @@ export async function standardWorkspace(machine: Machine = thisMachine): Promise
   return join(await documentsFolder(machine), WORKSPACE_NAME);
 }
 
-/** The folder for settings: where Electron too keeps a program's own things, so that both hosts share them. */
+/** The folder for settings, of both hosts: Electron is given it too. */
 export function settingsFolder(machine: Machine = thisMachine): string {
   const { environment, home, platform } = machine;
   if (platform === 'win32')

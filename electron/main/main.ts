@@ -1,6 +1,7 @@
 /** Electron's main process: locks first, then files, then the window. */
 
-import { dirname, join } from 'node:path';
+import { mkdirSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { app, type BrowserWindow, dialog, session } from 'electron';
@@ -11,7 +12,7 @@ import { readsInCore } from '../files/core-check.ts';
 import { demoSettings } from '../files/demo.ts';
 import { type Editing, openEditing } from '../files/editing.ts';
 import { keptPlans, PLANS_FOLDER } from '../files/kept-plans.ts';
-import { WORKSPACE_NAME } from '../files/places.ts';
+import { settingsFolder, WORKSPACE_NAME } from '../files/places.ts';
 import { firstSettings, passingSettings, settingsStore, type SettingsStore } from '../files/settings.ts';
 import { type FileStore, openFileStore } from '../files/store.ts';
 import { openTileSets } from '../files/tile-sets.ts';
@@ -40,6 +41,18 @@ let give: ((paths: readonly string[]) => Promise<void>) | null = null;
 /** Puts the menu up in the language that is spoken now; not before the program has begun. */
 let showMenu: (() => void) | null = null;
 const { words, hearSystem, follow } = ownWords(() => showMenu?.());
+
+/**
+ * The folder that the browser's host has too: by itself Electron names it as the packaged program, with a capital. Before
+ * anything asks for it, the lock of the single instance among them; `setPath` wants a folder that is there.
+ */
+function useSettingsFolder(): void {
+  // Chromium's own switch, for those who want it elsewhere.
+  if (app.commandLine.hasSwitch('user-data-dir')) return;
+  const folder = resolve(settingsFolder());
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  app.setPath('userData', folder);
+}
 
 function chosen(): { readonly workspace: string; readonly isDemo: boolean } {
   const { values } = parseArgs({
@@ -107,6 +120,8 @@ function showWindow(): void {
 async function begin(): Promise<void> {
   await app.whenReady();
   hearSystem([app.getLocale(), ...app.getPreferredSystemLanguages()]);
+  // Also what goes wrong before the window opens is told in the language that was chosen.
+  await follow(settingsStore(app.getPath('userData')));
   const places = programPlaces(here);
   confineSession(session.defaultSession, () => tileOrigins);
   const assets = await readAssets(places.page).catch(() => new Map<string, Asset>());
@@ -180,6 +195,7 @@ async function begin(): Promise<void> {
 }
 
 watchProgram(app, words);
+useSettingsFolder();
 app.enableSandbox();
 registerPageScheme();
 confineContents(app);

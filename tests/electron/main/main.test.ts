@@ -5,6 +5,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bridgeMethods, CHANGE_CHANNEL, channelOf } from '../../../electron/contract/bridge.ts';
 import type { FileEntry, HostAnswer, Settings } from '../../../electron/contract/host.ts';
+import { settingsFolder } from '../../../electron/files/places.ts';
+import { firstSettings, settingsStore } from '../../../electron/files/settings.ts';
 import type { ProgramPlaces } from '../../../electron/pages/places.ts';
 import { courseText, temporaryFolder, valueOf } from '../files/workspace.ts';
 import { PAGE } from '../loopback/asking.ts';
@@ -17,6 +19,8 @@ let isFirst = true;
 let locale = 'en-GB';
 const menus: string[] = [];
 let documents = '';
+let paths: Record<string, string> = {};
+let switches: readonly string[] = [];
 let windows: EventEmitter[] = [];
 let app: EventEmitter;
 
@@ -43,12 +47,21 @@ vi.mock('electron', async () => {
   app = Object.assign(new EventEmitter(), {
     isPackaged: false,
     enableSandbox: () => done.push('sandbox'),
-    requestSingleInstanceLock: () => isFirst,
+    requestSingleInstanceLock: () => {
+      done.push('lock');
+      return isFirst;
+    },
     whenReady: () => {
       done.push('ready');
       return Promise.resolve();
     },
-    getPath: (name: string) => path.join(documents, name),
+    commandLine: { hasSwitch: (name: string) => switches.includes(name) },
+    setPath: (name: string, folder: string) => {
+      if (!existsSync(folder)) throw new Error('Failed to set path');
+      done.push(`path ${name}`);
+      paths[name] = folder;
+    },
+    getPath: (name: string) => paths[name] ?? path.join(documents, name),
     getVersion: () => '1.2.3',
     getLocale: () => locale,
     getPreferredSystemLanguages: () => [],
@@ -103,13 +116,17 @@ beforeEach(async () => {
   windows = [];
   handlers.clear();
   isFirst = true;
+  paths = {};
+  switches = [];
   documents = await temporaryFolder();
+  vi.stubEnv('XDG_CONFIG_HOME', join(documents, 'config'));
   page = await temporaryFolder();
   await writeFile(join(page, 'index.html'), PAGE);
   vi.resetModules();
 });
 
 afterEach(() => {
+  vi.unstubAllEnvs();
   process.argv = [...argv];
   // The program listens for its own faults; the tests' runner must go on hearing of its.
   for (const name of faults) {
@@ -135,8 +152,10 @@ describe('the main process', () => {
   it('locks itself up before the app is ready, and the session before the window opens', async () => {
     await start();
     const order = [
+      'path userData',
       'sandbox',
       'scheme',
+      'lock',
       'ready',
       'permissions',
       'page',
@@ -169,11 +188,26 @@ describe('the main process', () => {
     const settings = await ask<Settings>('readSettings');
     expect(settings.lastCourse).toBe(course?.token);
     await ask('writeSettings', { settings });
-    expect(existsSync(join(documents, 'userData', 'settings.json'))).toBe(false);
+    expect(existsSync(join(documents, 'config', 'holewright', 'settings.json'))).toBe(false);
     // its plans are: they say what they were made from
     const key = 'ab'.repeat(32);
     await ask('keepPlan', { key, text: '{}' });
-    expect(existsSync(join(documents, 'userData', 'kept-plans', key))).toBe(true);
+    expect(existsSync(join(documents, 'config', 'holewright', 'kept-plans', key))).toBe(true);
+  });
+
+  it('keeps its settings where the browser’s host does, or where Chromium’s switch says', async () => {
+    await start();
+    const settings = await ask<Settings>('readSettings');
+    await ask('writeSettings', { settings });
+    expect(valueOf(await settingsStore(settingsFolder()).read()).isNew).toBeUndefined();
+    expect(settingsFolder()).toBe(join(documents, 'config', 'holewright'));
+    vi.resetModules();
+    done.length = 0;
+    paths = {};
+    switches = ['user-data-dir'];
+    await start();
+    await ask('writeSettings', { settings });
+    expect(existsSync(join(documents, 'userData', 'settings.json'))).toBe(true);
   });
 
   it('tells the page of changes on disk', async () => {
@@ -261,6 +295,18 @@ describe('the main process', () => {
     await start('--workspace', join(documents, 'file', 'inside'));
     expect(done.find((step) => step.startsWith('error'))).toContain(join(documents, 'file', 'inside'));
     expect(done).toContain('exit 1');
+  });
+
+  it('says so in the language of the settings, whatever the system’s is', async () => {
+    valueOf(await settingsStore(settingsFolder()).write({ ...firstSettings, language: 'de' }));
+    await writeFile(join(documents, 'file'), '');
+    await start('--workspace', join(documents, 'file', 'inside'));
+    expect(done.find((step) => step.startsWith('error'))).toMatch(/ wurde | ist /u);
+    vi.resetModules();
+    done.length = 0;
+    await rm(join(page, 'index.html'));
+    await start();
+    expect(done.find((step) => step.startsWith('error'))).toContain(' nicht gebaut');
   });
 
   it('says so and ends where the page is not built', async () => {
