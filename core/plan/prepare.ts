@@ -226,7 +226,7 @@ function bookOf(player: PlayerModel, conditions: Conditions): LawBook {
 function pickTee(hole: Hole, name: string | undefined): Result<TeeMarker, Fault> {
   const tee = name === undefined ? hole.tees[0] : hole.tees.find((candidate) => candidate.name === name);
   if (tee !== undefined) return succeed(tee);
-  const names = hole.tees.map((candidate) => `“${candidate.name}”`).join(', ');
+  const names = namesTold(hole.tees);
   return refuse(
     fault(
       'no-such-tee',
@@ -241,13 +241,22 @@ function pickPosition(hole: Hole, wanted: string | LonLat | undefined): Result<H
   const position =
     wanted === undefined ? hole.positions[0] : hole.positions.find((candidate) => candidate.name === wanted);
   if (position !== undefined) return succeed(position);
-  const names = hole.positions.map((candidate) => `“${candidate.name}”`).join(', ');
+  const names = namesTold(hole.positions);
   return refuse(
     fault(
       'no-such-position',
       told(({ features }) => features.whereOnlyHole, { hole: hole.number }),
       told(({ faults }) => faults.plan.noPosition, { name: wanted ?? '', names }),
     ),
+  );
+}
+
+function namesTold(places: readonly { readonly name: string }[]): Told {
+  const [first, ...others] = places.map(({ name }) => told(({ faults }) => faults.plan.called, { name }));
+  if (first === undefined) return told(({ features }) => features.nothing);
+  return others.reduce(
+    (before, second) => told(({ features }) => features.joined, { first: before, second }),
+    first,
   );
 }
 

@@ -2,13 +2,16 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Course } from '../../core/course/model.ts';
+import type { Fault } from '../../core/result.ts';
 import { prepareHole, type HoleProblem } from '../../core/plan/prepare.ts';
+import { faultText } from '../../core/words/told.ts';
+import { wordsIn } from '../../core/words/words.ts';
 import { flatCourse, fourClubs, mustPrepare, statedPlayer } from './synthetic.ts';
 
 const player = statedPlayer({ spreads: fourClubs() });
 const course = flatCourse({ lengthM: 180, number: 7 });
 
-function refusal(problem: Partial<HoleProblem>): { code: string; where: string; message: string } {
+function refusal(problem: Partial<HoleProblem>): Fault {
   const result = prepareHole({ course, holeNumber: 7, player, seed: 's', ...problem });
   if (result.ok) throw new Error('prepared, though it should have been refused');
   return result.error;
@@ -53,6 +56,24 @@ describe('a prepared hole', () => {
 });
 
 describe('what is refused', () => {
+  it('is told in German with the names quoted as in German', () => {
+    const [hole] = course.holes;
+    const [tee] = hole!.tees;
+    const [position] = hole!.positions;
+    const twice = {
+      ...hole!,
+      tees: [tee!, { ...tee!, name: 'Gorse' }],
+      positions: [position!, { ...position!, name: 'back' }],
+    };
+    const inGerman = (problem: Partial<HoleProblem>) =>
+      faultText(refusal({ course: { ...course, holes: [twice] }, ...problem }), wordsIn('de'));
+    expect(inGerman({ teeName: 'nope' })).toEqual({
+      where: 'Loch 7',
+      message: 'Einen Abschlag „nope“ hat es nicht; es hat „tee“, „Gorse“.',
+    });
+    expect(inGerman({ holePosition: 'nope' }).message).toContain('es hat „middle“, „back“.');
+  });
+
   it('is named with its place and a remedy', () => {
     expect(refusal({ holeNumber: 12 })).toMatchObject({ code: 'no-such-hole', where: 'hole 12' });
     expect(refusal({ holeNumber: 12 }).message).toContain('it has 7');

@@ -246,6 +246,7 @@ export const faults = {
       'the bag has no club with a spread. Add clubs with measured shots, stated spreads or a handicap.',
     offGreen: ({ name }: { readonly name: string }) =>
       `hole position “${name}” is not on this hole’s green. Move it onto the green.`,
+    called: ({ name }: { readonly name: string }) => `“${name}”`,
     noTee: ({ name, names }: { readonly name: string; readonly names: string }) =>
       `it has no tee named “${name}”; it has ${names}.`,
     noPosition: ({ name, names }: { readonly name: string; readonly names: string }) =>

@@ -194,6 +194,7 @@ export const faults: typeof english = {
       'Das Bag enthält keinen Schläger mit einer Streuung. Schläger mit gemessenen Schlägen, eigene Angaben oder ein Handicap eintragen.',
     offGreen: ({ name }) =>
       `Die Fahnenposition „${name}“ liegt nicht auf dem Grün dieses Lochs. Auf das Grün versetzen.`,
+    called: ({ name }) => `„${name}“`,
     noTee: ({ name, names }) => `Einen Abschlag „${name}“ hat es nicht; es hat ${names}.`,
     noPosition: ({ name, names }) => `Eine Fahnenposition „${name}“ hat es nicht; es hat ${names}.`,
   },

@@ -5,13 +5,14 @@ import { shown, situationOfHole } from '../history.ts';
 import type { AppState } from '../app-state.ts';
 import type { Hole } from '../../../core/course/model.ts';
 import type { PlannerPool } from '../../workers/planner-pool.ts';
+import type { Fault } from '../../../core/result.ts';
+import { told, toldFault } from '../../../core/words/told.ts';
 import type { HoleTask } from '../../workers/planner-api.ts';
-import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
 import type { OpenedFiles } from '../../kept-plans/plan-key.ts';
 import type { PlanKeeper } from '../../kept-plans/plan-keeper.ts';
 import { WorkerBroke } from '../../workers/watched-desk.ts';
-import { afterChanges, reasonText } from './follow.ts';
+import { afterChanges } from './follow.ts';
 
 const CHECK_AFTER_MS = 1500;
 
@@ -79,14 +80,7 @@ export function solveHoles(
   };
 
   const tellStopped = ({ hole, key }: HoleTask, reason: unknown): void => {
-    const message = reasonText(reason, wordsOf(store.state()));
-    const fault = {
-      severity: 'error',
-      code: 'calculation-stopped',
-      where: wordsOf(store.state()).bar.holeTitle({ number: hole }).toLowerCase(),
-      message,
-    } as const;
-    store.dispatch({ type: 'work-failed', hole, key, fault });
+    store.dispatch({ type: 'work-failed', hole, key, fault: stoppedFault(hole, reason) });
   };
 
   const begin = async (): Promise<void> => {
@@ -118,6 +112,17 @@ export function solveHoles(
   };
 
   return afterChanges(store, look);
+}
+
+/** The calculation of a hole ended with an error that nobody foresaw. */
+export function stoppedFault(hole: number, reason: unknown): Fault {
+  const said = reason instanceof Error ? reason.message : String(reason);
+  return toldFault({
+    severity: 'error',
+    code: 'calculation-stopped',
+    where: told(({ features }) => features.whereOnlyHole, { hole }),
+    message: told(({ bar }) => bar.chooseAgain, { said }),
+  });
 }
 
 /** The hole on screen first, then as the course has them. */

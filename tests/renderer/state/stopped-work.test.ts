@@ -1,0 +1,14 @@
+import { expect, it } from 'vitest';
+import { faultText } from '../../../core/words/told.ts';
+import { wordsIn } from '../../../core/words/words.ts';
+import { stoppedFault } from '../../../renderer/state/effects/solve-holes.ts';
+
+it('is told in the language of the window, though that changes later', () => {
+  const fault = stoppedFault(3, new Error('out of room'));
+  expect(faultText(fault, wordsIn('de')).where).toBe('Loch 3');
+  expect(faultText(fault, wordsIn('en')).where).toBe('hole 3');
+  for (const language of ['de', 'en'] as const) {
+    const words = wordsIn(language);
+    expect(faultText(fault, words).message).toBe(words.bar.chooseAgain({ said: 'out of room' }));
+  }
+});
