@@ -4,7 +4,11 @@ import * as v from 'valibot';
 
 export const CARD_LENGTH_MEMBER = 'card_length_m';
 
-export const CardLengthSchema = v.nullish(v.pipe(v.number(), v.minValue(20), v.maxValue(2000)));
+/** Least and most, metres. */
+export const CARD_LENGTH_BOUNDS_M = [20, 2000] as const;
+const [least, most] = CARD_LENGTH_BOUNDS_M;
+
+export const CardLengthSchema = v.nullish(v.pipe(v.number(), v.minValue(least), v.maxValue(most)));
 
 /** Metres; undefined where the properties have none that can be read. */
 export function cardLengthOf(properties: Readonly<Record<string, unknown>>): number | undefined {

@@ -84,7 +84,20 @@ export const LEAF_TYPES = ['broadleaved', 'needleleaved', 'mixed'] as const;
 export const LEAF_CYCLES = ['evergreen', 'deciduous', 'semi_evergreen', 'semi_deciduous', 'mixed'] as const;
 
 const METRE_SUFFIX = '(\\s*m)?';
-const length = numberOrText(0, 200, METRE_SUFFIX);
+
+/** What lengths and heights may be, metres: least and most. */
+export const LENGTH_BOUNDS_M = {
+  height: [0, 200],
+  diameter_crown: [0, 200],
+  canopy_base_m: [0, 200],
+  ele: [-500, 9000],
+  lip_m: [0, 10],
+} as const;
+
+function length(key: keyof typeof LENGTH_BOUNDS_M) {
+  const [least, most] = LENGTH_BOUNDS_M[key];
+  return v.nullish(numberOrText(least, most, METRE_SUFFIX));
+}
 
 /** Every property that is read, whatever the kind. `null` counts as absent, as GIS programs write it. */
 export const PropertiesSchema = v.looseObject({
@@ -100,19 +113,19 @@ export const PropertiesSchema = v.looseObject({
   /** Stroke index. */
   handicap: v.nullish(numberOrText(-1e6, 1e6)),
   /** Metres above the ground. */
-  height: v.nullish(length),
+  height: length('height'),
   /** Metres. */
-  diameter_crown: v.nullish(length),
+  diameter_crown: length('diameter_crown'),
   /** Metres above the ground. */
-  canopy_base_m: v.nullish(length),
+  canopy_base_m: length('canopy_base_m'),
   /** Chance per metre of canopy that a ball is stopped. */
   canopy_density_per_m: v.nullish(numberOrText(0, 10)),
   leaf_type: v.nullish(v.picklist(LEAF_TYPES)),
   leaf_cycle: v.nullish(v.picklist(LEAF_CYCLES)),
   /** Metres above sea level. */
-  ele: v.nullish(numberOrText(-500, 9000, METRE_SUFFIX)),
+  ele: length('ele'),
   /** Height of a bunker's edge above its sand, metres. */
-  lip_m: v.nullish(numberOrText(0, 10, METRE_SUFFIX)),
+  lip_m: length('lip_m'),
   /** Fall of a green, metres per 100 metres. */
   slope_percent: v.nullish(numberOrText(0, 15)),
   /** Where it falls to, degrees clockwise from true north. */

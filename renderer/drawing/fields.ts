@@ -2,8 +2,16 @@
 
 import type { Words } from '../../core/words/words.ts';
 import type { FeatureKind } from '../../core/course/feature-kind.ts';
-import { KIND_RULES, LEAF_CYCLES, LEAF_TYPES, type PropertyKey } from '../../core/course/schema.ts';
-import { CARD_LENGTH_MEMBER } from '../../core/course/card-length.ts';
+import {
+  KIND_RULES,
+  LEAF_CYCLES,
+  LEAF_TYPES,
+  LENGTH_BOUNDS_M,
+  type PropertyKey,
+} from '../../core/course/schema.ts';
+import { CARD_LENGTH_BOUNDS_M, CARD_LENGTH_MEMBER } from '../../core/course/card-length.ts';
+import { type EditResult, refuseEdit } from '../../core/course/edits/edit.ts';
+import { told, type Told } from '../../core/words/told.ts';
 import { DEFAULT_LIP_M, TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from '../../core/course/defaults.ts';
 import type { Units } from '../state/measures.ts';
 
@@ -125,4 +133,49 @@ export function typedValue(field: Field, text: string, units: Units): unknown {
   if (!Number.isFinite(number) || field.key === 'ref') return trimmed;
   const per = metresPer(field.key, units);
   return per === 1 ? number : Math.round(number * per * 100) / 100;
+}
+
+/** A refusal of what was typed names the field as the panel does, and tells value and bounds in the unit it shows. */
+export function asTyped(
+  made: EditResult,
+  { key, unit }: Pick<Field, 'key' | 'unit'>,
+  text: string,
+  units: Units,
+): EditResult {
+  const message = made.ok ? undefined : made.error.told;
+  if (made.ok || message?.values['key'] !== key) return made;
+  const label = key === CARD_LENGTH_MEMBER ? 'cardLength' : key;
+  const isNumber = Number.isFinite(Number(text.trim().replace(',', '.')));
+  const wanted = unit === undefined ? undefined : boundsIn(key, unit, units);
+  return refuseEdit(
+    made.error.reason,
+    {
+      ...message,
+      values: {
+        ...message.values,
+        key: told(({ features }) => features.quoted, { name: told(({ drawing }) => drawing.fields[label]) }),
+        ...(isNumber ? { value: unit === undefined ? text.trim() : `${text.trim()} ${unit}` } : {}),
+        ...(wanted === undefined ? {} : { wanted }),
+      },
+    },
+    made.error.feature,
+  );
+}
+
+/** Undefined where the file's own unit is shown. */
+function boundsIn(key: Field['key'], unit: string, units: Units): Told | undefined {
+  const per = metresPer(key, units);
+  const bounds =
+    key === CARD_LENGTH_MEMBER
+      ? CARD_LENGTH_BOUNDS_M
+      : key in LENGTH_BOUNDS_M
+        ? LENGTH_BOUNDS_M[key as keyof typeof LENGTH_BOUNDS_M]
+        : undefined;
+  if (per === 1 || bounds === undefined) return undefined;
+  const [least, most] = bounds;
+  return told(({ courseReading }) => courseReading.lengthIn, {
+    least: Math.ceil(least / per),
+    most: Math.floor(most / per),
+    unit,
+  });
 }

@@ -7,9 +7,11 @@ import type { DocumentFeature } from '../document.ts';
 import { type FeatureKind } from '../feature-kind.ts';
 import { wantedFor } from '../read-properties.ts';
 import { KIND_RULES, PropertiesSchema, type PropertyKey } from '../schema.ts';
-import { CARD_LENGTH_MEMBER, CardLengthSchema } from '../card-length.ts';
+import { CARD_LENGTH_BOUNDS_M, CARD_LENGTH_MEMBER, CardLengthSchema } from '../card-length.ts';
 import { type Refusal, refuseEdit } from './edit.ts';
 import { told, type Told } from '../../words/told.ts';
+
+const [LEAST_CARD_M, MOST_CARD_M] = CARD_LENGTH_BOUNDS_M;
 
 /** Narrower than what a file may hold, for values that are typed in: rules/par.ts and rules/stroke-index.ts. */
 const NARROWER: Readonly<Partial<Record<string, { readonly least: number; readonly most: number }>>> = {
@@ -52,7 +54,7 @@ function faultOf(key: string, value: unknown): Told | undefined {
   if (key === CARD_LENGTH_MEMBER) {
     return v.is(CardLengthSchema, value)
       ? undefined
-      : told(({ courseReading }) => courseReading.cardLength, { least: 20, most: 2000 });
+      : told(({ courseReading }) => courseReading.cardLength, { least: LEAST_CARD_M, most: MOST_CARD_M });
   }
   if (!Object.hasOwn(PropertiesSchema.entries, key)) return undefined;
   const known = key as PropertyKey;

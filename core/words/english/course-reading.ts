@@ -2,7 +2,7 @@
 
 import { figures } from './figures.ts';
 
-const { plural } = figures;
+const { plural, whole } = figures;
 
 export const courseReading = {
   json: {
@@ -144,6 +144,15 @@ export const courseReading = {
   },
   wholeNumber: ({ least, most }: { readonly least: number; readonly most: number }) =>
     `a whole number from ${least} to ${most}`,
+  lengthIn: ({
+    least,
+    most,
+    unit,
+  }: {
+    readonly least: number;
+    readonly most: number;
+    readonly unit: string;
+  }) => `a number from ${whole(least)} to ${whole(most)} ${unit}`,
   cardLength: ({ least, most }: { readonly least: number; readonly most: number }) =>
     `the length on the card in metres, from ${least} to ${most}`,
   canopy: {

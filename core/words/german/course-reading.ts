@@ -3,7 +3,7 @@
 import type { courseReading as english } from '../english/course-reading.ts';
 import { figures } from './figures.ts';
 
-const { short } = figures;
+const { short, whole } = figures;
 
 export const courseReading: typeof english = {
   json: {
@@ -104,6 +104,7 @@ export const courseReading: typeof english = {
     downhill_deg: 'eine Richtung in Grad im Uhrzeigersinn ab Norden, von 0 bis 360, etwa 135 für Südosten',
   },
   wholeNumber: ({ least, most }) => `eine ganze Zahl von ${least} bis ${most}`,
+  lengthIn: ({ least, most, unit }) => `eine Zahl von ${whole(least)} bis ${whole(most)} ${unit}`,
   cardLength: ({ least, most }) => `die Länge auf der Scorekarte in Metern, von ${least} bis ${most}`,
   canopy: {
     upsideDown: ({ base, top }) =>

@@ -16,7 +16,7 @@ import { lengthText, type Units } from '../../state/measures.ts';
 import { useApp } from '../../state/use-app.ts';
 import { areaText } from '../drawn-measures.ts';
 import { mayEdit } from '../drawing-state.ts';
-import { fieldsOf, shownValue, typedValue } from '../fields.ts';
+import { asTyped, fieldsOf, shownValue, typedValue } from '../fields.ts';
 import { KIND_CARDS } from '../kinds.ts';
 import { chosenFeatures } from '../selectors.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
@@ -74,7 +74,12 @@ function OneChosen({ feature }: { readonly feature: DocumentFeature }) {
               : { placeholder: words.drawing.chosen.taken({ value: field.standard }) })}
             take={(text) =>
               desk.attempt((document) =>
-                setProperties(document, [feature.id], { [field.key]: typedValue(field, text, units) }),
+                asTyped(
+                  setProperties(document, [feature.id], { [field.key]: typedValue(field, text, units) }),
+                  field,
+                  text,
+                  units,
+                ),
               )
             }
           />

@@ -17,7 +17,7 @@ import { lengthText, signedText, inUnits, unitShort } from '../../state/measures
 import { remember } from '../../state/remember.ts';
 import { useApp } from '../../state/use-app.ts';
 import { mayEdit } from '../drawing-state.ts';
-import { typedValue } from '../fields.ts';
+import { asTyped, typedValue } from '../fields.ts';
 import { holesShown, lineOfHole, settledDocument } from '../selectors.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { MissingList } from './missing-list.tsx';
@@ -79,9 +79,14 @@ function HoleCard({ hole, line }: { readonly hole: number; readonly line: Docume
     (key: 'name' | 'par' | 'handicap', numeric: boolean) =>
     (text: string): boolean =>
       desk.attempt((document) =>
-        setProperties(document, [line.id], {
-          [key]: typedValue({ key, words: '', numeric }, text, 'metres'),
-        }),
+        asTyped(
+          setProperties(document, [line.id], {
+            [key]: typedValue({ key, words: '', numeric }, text, 'metres'),
+          }),
+          { key },
+          text,
+          'metres',
+        ),
       );
   const move = (by: number): void => {
     const index = numbers.indexOf(hole);

@@ -8,7 +8,7 @@ import type { Missing } from '../../../core/course/missing.ts';
 import { setProperties } from '../../../core/course/edits/set-properties.ts';
 import { useApp } from '../../state/use-app.ts';
 import { mayEdit } from '../drawing-state.ts';
-import { typedValue } from '../fields.ts';
+import { asTyped, typedValue } from '../fields.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { useWords } from '../../state/use-words.ts';
 
@@ -79,9 +79,14 @@ function Mending({ missing: { fix, features } }: { readonly missing: Missing }) 
         if (value.trim() === '') return;
         const key = fix.property === 'card_length_m' ? 'card_length_m' : 'handicap';
         desk.attempt((document) =>
-          setProperties(document, features, {
-            [fix.property]: typedValue({ key, words: '', numeric: true }, value, units),
-          }),
+          asTyped(
+            setProperties(document, features, {
+              [key]: typedValue({ key, words: '', numeric: true }, value, units),
+            }),
+            key === 'handicap' ? { key } : { key, unit: units === 'yards' ? 'yd' : 'm' },
+            value,
+            units,
+          ),
         );
       };
       return (
