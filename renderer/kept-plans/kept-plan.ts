@@ -11,6 +11,7 @@ import { SWINGS } from '../../core/player/model.ts';
 import { LARGEST_KEPT_PLAN } from '../../electron/contract/wire.ts';
 import type { HoleResult } from '../state/app-state.ts';
 import type { HoleTask, ShotPicture } from '../workers/planner-api.ts';
+import { fitsTogether } from './fits-together.ts';
 import { canonical } from './plan-key.ts';
 
 const FORMAT = 1;
@@ -99,9 +100,8 @@ const plan = v.pipe(
     expectedStrokes: length,
     seed: v.string(),
   }),
-  v.check(({ options, recommendation: { optionId } }) =>
-    options.length === 0 ? optionId === '' : options.some(({ id }) => id === optionId),
-  ),
+  v.check(({ options, recommendation: { optionId } }) => options.some(({ id }) => id === optionId)),
+  v.check(fitsTogether),
 ) satisfies v.GenericSchema<unknown, SpotPlan>;
 
 /** Bytes as Base64 (RFC 4648), so many of them. */

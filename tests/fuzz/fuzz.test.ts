@@ -26,6 +26,7 @@ const GOOD: Readonly<Record<string, readonly (string | Uint8Array)[]>> = {
   geotiff: samples.GEOTIFFS,
   pmtiles: samples.PMTILES,
   picture: samples.PICTURES,
+  'kept-plan': samples.KEPT_PLANS,
 };
 
 describe.each(READERS)('the reader of $name files', (reader) => {

@@ -40,8 +40,10 @@ import { openFileStore } from '../../electron/files/store.ts';
 import { openTileSets } from '../../electron/files/tile-sets.ts';
 import { loadRaster } from '../../renderer/drawing/background/load-raster.ts';
 import { pictureSize } from '../../renderer/drawing/background/picture-size.ts';
+import { keptText, readKept } from '../../renderer/kept-plans/kept-plan.ts';
 import { wishesFrom } from '../../renderer/round/state/kept-wishes.ts';
 import { FIRST_WISHES } from '../../renderer/round/state/round-state.ts';
+import { oneTask } from '../renderer/kept-plans/worked-out.ts';
 import { demandCleanPrototypes, demandFaults, demandNoFormulas, demandPlainSvg } from './guards.ts';
 import { diceOf, type Dice, spoilBytes, spoilJson, spoilText } from './mutate.ts';
 import * as samples from './samples.ts';
@@ -243,6 +245,15 @@ function readWishes(text: string): boolean {
   return wishes !== FIRST_WISHES;
 }
 
+/** A plan that cannot be read is none, without a word: the hole is worked out in any case. */
+function readKeptPlan(text: string): boolean {
+  const result = readKept(text, oneTask);
+  if (result === null) return false;
+  const again = readKept(keptText(result) ?? '', oneTask);
+  if (JSON.stringify(again) !== JSON.stringify(result)) throw new Error('a plan that was read is not kept');
+  return true;
+}
+
 /** Names of every kind on paper: nothing of them becomes a part of the PDF but letters. */
 async function printNames(text: string): Promise<boolean> {
   const names = text.split('\u0001');
@@ -314,6 +325,7 @@ export const READERS: readonly Reader[] = [
   ),
   byteReader('picture', (dice) => spoilBytes(samples.PICTURES, dice), readPictureHead),
   textReader('wishes', (dice) => spoilJson([JSON.stringify(FIRST_WISHES)], dice), readWishes),
+  textReader('kept-plan', (dice) => spoilJson(samples.KEPT_PLANS, dice), readKeptPlan),
   textReader('names-on-paper', namesFor, printNames),
 ];
 

@@ -8,6 +8,8 @@ import { shareText } from '../../core/round/share.ts';
 import { at } from '../course/builders.ts';
 import { writeTiff } from '../course/import/tiff-builder.ts';
 import { insertTile, sqliteFile, TILE_TABLES, tileBytes } from '../electron/files/mbtiles.ts';
+import { keptText } from '../../renderer/kept-plans/kept-plan.ts';
+import { oneTask, resultOfTask } from '../renderer/kept-plans/worked-out.ts';
 import { eighteenHolesText } from '../renderer/round/eighteen.ts';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
 
@@ -73,6 +75,15 @@ function sharedPlan(): string {
   if (!shared.ok) throw new Error(shared.error.message);
   return shared.value;
 }
+
+const workedOut = resultOfTask(oneTask);
+
+/** Plans of the last start; `oneTask` asks for them. */
+export const KEPT_PLANS: readonly string[] = [workedOut, { ...workedOut, teePicture: null }].map((result) => {
+  const text = keptText(result);
+  if (text === null) throw new Error('the plan is not kept');
+  return text;
+});
 
 export const SHOT_TABLES: readonly string[] = [
   ...[

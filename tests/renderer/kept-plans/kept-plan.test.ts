@@ -106,6 +106,49 @@ describe('a worked-out hole as text', () => {
     }
   });
 
+  it('is refused where its numbers do not agree with each other', () => {
+    const plan = ['result', 'teePlan'];
+    const [first, last] = [
+      [...plan, 'options', '0'],
+      [...plan, 'options', '2'],
+    ];
+    const cases: readonly (readonly [readonly string[], Json])[] = [
+      // shares that do not sum to 1
+      [[...first, 'scoreOdds', '3'], 0.31],
+      [[...first, 'scoreOdds', '5'], 0.09],
+      [[...first, 'endShare', 'green'], 0.9],
+      // a mean below that of the odds, or far above what the last of them may hide
+      [
+        [...first, 'scoreOdds'],
+        [0, 0, 0, 0.6, 0.3, 0.1],
+      ],
+      [
+        [...first, 'scoreOdds'],
+        [0, 0.6, 0, 0, 0.3, 0.1, 0],
+      ],
+      [[...first, 'parOdds', 'bogey'], 0.301],
+      [[...first, 'parOdds'], { parOrBetter: 0.3, bogey: 0.6, doubleOrWorse: 0.1 }],
+      [[...plan, 'par'], 4],
+      [[...plan, 'strokesTaken'], 1],
+      [[...plan, 'expectedStrokes'], 3.1234],
+      // the best is not first, a loss of another size
+      [[...last, 'meanStrokes'], 3.1],
+      [[...last, 'lossToBest'], 0.07],
+    ];
+    for (const [path, value] of cases) {
+      const damaged = changed(path, (holder, name) => (holder[name] = value));
+      expect(readKept(damaged, oneTask), `${path.join('.')} ${JSON.stringify(value)}`).toBeNull();
+    }
+    // within what two ways of reckoning differ by
+    const near = changed([...first, 'scoreOdds'], (holder, name) => {
+      holder[name] = [0, 0.05, 0.2, 0.35, 0.3, 0.1];
+    });
+    expect(readKept(near, oneTask)).not.toBeNull();
+    const all = JSON.parse(text) as { result: { teePlan: { options: Json[] } } };
+    all.result.teePlan.options.reverse();
+    expect(readKept(JSON.stringify(all), oneTask)).toBeNull();
+  });
+
   it('is refused where numbers are out of all bounds or do not belong together', () => {
     const first = ['result', 'teePlan', 'options', '0'];
     const sample = ['result', 'teePicture', 'sample'];

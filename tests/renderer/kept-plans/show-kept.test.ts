@@ -163,10 +163,14 @@ describe('the next opening', () => {
     const host = await afterAnOpening();
     const { store, keeper, finish } = await open(host);
     const { teePlan } = currentResult(store.state())!;
-    await finish('1', { teePlan: { ...teePlan, expectedStrokes: 3.5 } });
-    expect(currentPlan(store.state())?.expectedStrokes).toBe(3.5);
+    const options = teePlan.options.map((option) => ({
+      ...option,
+      meanStrokes: 3.125 + option.lossToBest,
+    }));
+    await finish('1', { teePlan: { ...teePlan, options, expectedStrokes: 3.125 } });
+    expect(currentPlan(store.state())?.expectedStrokes).toBe(3.125);
     expect(keeper.counts()).toMatchObject({ confirmed: 0, corrected: 1, kept: 1 });
-    expect([...host.plans.values()][0]).toContain('"expectedStrokes":3.5');
+    expect([...host.plans.values()][0]).toContain('"expectedStrokes":3.125');
   });
 
   it('asks the workers about a ball that is dragged, as before a plan is there', async () => {
