@@ -19,7 +19,7 @@ export const NOT_FOR_PEOPLE: readonly string[] = [
   // Markup around words of the catalogue.
   'core/course/export/hole-svg.ts',
   // What a file calls its own things, and whom its licence asks to be named.
-  ...['core/course/import/geojson.ts', 'core/course/import/osm-data.ts', 'core/course/import/osm.ts'],
+  ...['core/course/import/osm-data.ts', 'core/course/import/osm.ts'],
   // Refusals that only code asks for.
   ...['core/player/drift.ts', 'core/player/short-game.ts'],
 ];

@@ -16,6 +16,7 @@ import {
   type ImportContext,
   type ImportKind,
   type ImportProposal,
+  originSaid,
   OSM_ID_MEMBER,
   type ProposedFeature,
 } from './proposal.ts';
@@ -47,7 +48,7 @@ export function completeProposal(
   for (const feature of raw.features) {
     const tidy = usableFeature(feature);
     if ('why' in tidy) {
-      leftOut.add(kindTold(feature.kind), tidy.why, feature.origin);
+      leftOut.add(kindTold(feature.kind), tidy.why, originSaid(feature));
       continue;
     }
     const osmId = tidy.properties[OSM_ID_MEMBER];
@@ -55,7 +56,7 @@ export function completeProposal(
       leftOut.add(
         kindTold(feature.kind),
         told(({ courseImport }) => courseImport.why.known),
-        feature.origin,
+        originSaid(feature),
       );
       continue;
     }
@@ -140,7 +141,7 @@ function withoutStrays(placed: HoleAssignment, leftOut: LeftOutList): HoleAssign
       leftOut.add(
         kindTold(feature.kind),
         told(({ courseImport }) => courseImport.why.noHole, { why: reason }),
-        feature.origin,
+        originSaid(feature),
       );
       return false;
     }

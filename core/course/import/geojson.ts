@@ -8,7 +8,7 @@ import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { KIND_MEMBERS, tagsOfKind } from '../edits/kind-tags.ts';
 import { kindTold } from '../edits/words.ts';
 import { oneOf } from '../read-feature.ts';
-import { type Said, told, type Told, toldFault } from '../../words/told.ts';
+import { inEnglish, type Said, told, type Told, toldFault } from '../../words/told.ts';
 import { type FeatureKind, featureKindOf } from '../feature-kind.ts';
 import { readJsonText } from '../json-text.ts';
 import { copyJson } from '../json-tree.ts';
@@ -33,7 +33,7 @@ export interface GeojsonOptions {
 
 /** A feature of the file, its geometry taken apart into ones that a course is drawn with. */
 export interface PlainFeature {
-  readonly origin: string;
+  readonly origin: Told;
   readonly properties: Readonly<Record<string, unknown>>;
   readonly geometries: readonly Geometry[];
   /** Why there is no geometry, where there is none. */
@@ -81,7 +81,8 @@ export function readGeojson(
         kind,
         properties: withKind(properties, kind, mapping, holeProperty),
         geometry,
-        origin,
+        origin: inEnglish(origin),
+        toldOrigin: origin,
       });
     }
   }
@@ -196,7 +197,7 @@ function plainFeature(raw: unknown, index: number): PlainFeature {
   const parsed = v.safeParse(FeatureSchema, raw);
   if (!parsed.success) {
     return {
-      origin: `feature ${index}`,
+      origin: told(({ features }) => features.where, { index }),
       properties: {},
       geometries: [],
       why: told(({ courseImport }) => courseImport.why.noFeature),
@@ -204,7 +205,11 @@ function plainFeature(raw: unknown, index: number): PlainFeature {
   }
   const properties = parsed.output.properties ?? {};
   const { name } = properties;
-  const origin = `feature ${index}${typeof name === 'string' ? ` "${name.slice(0, 40)}"` : ''}`;
+  const nameless = told(({ features }) => features.where, { index });
+  const origin =
+    typeof name === 'string'
+      ? told(({ features }) => features.named, { what: nameless, name: name.slice(0, 40) })
+      : nameless;
   const { geometry } = parsed.output;
   if (geometry === null || geometry === undefined) {
     return {

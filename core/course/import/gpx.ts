@@ -7,7 +7,7 @@ import { type Fault, type Result, refuse, succeed } from '../../result.ts';
 import { tagsOfKind } from '../edits/kind-tags.ts';
 import { distanceM, polylineLengthM } from '../ellipsoid.ts';
 import { kindTold } from '../edits/words.ts';
-import { told, toldFault } from '../../words/told.ts';
+import { inEnglish, told, type Told, toldFault } from '../../words/told.ts';
 import type { FeatureKind } from '../feature-kind.ts';
 import type { LonLat } from '../model.ts';
 import { isPlace, samePosition } from '../positions.ts';
@@ -57,7 +57,10 @@ export function readGpx(
   const leftOut = new LeftOutList();
   const features: ProposedFeature[] = [];
   for (const { at, name } of data.value.waypoints) {
-    const origin = `waypoint "${shorten(name)}"`;
+    const origin = called(
+      told(({ courseImport }) => courseImport.things.waypoint),
+      name,
+    );
     const kind = kindOfWaypoint(name);
     if (kind === undefined) {
       leftOut.add(
@@ -68,7 +71,7 @@ export function readGpx(
       continue;
     }
     const geometry: Geometry = { type: 'Point', coordinates: [at[0], at[1]] };
-    features.push({ kind, properties: named(kind, name), geometry, origin });
+    features.push({ kind, properties: named(kind, name), geometry, ...asOrigin(origin) });
   }
   for (const track of data.value.tracks) takeTrack(track, options, features, leftOut);
   const notes =
@@ -85,7 +88,7 @@ function takeTrack(
   leftOut: LeftOutList,
 ): void {
   const thing = told(({ courseImport }) => courseImport.things[track.what]);
-  const origin = `${track.what} "${shorten(track.name)}"`;
+  const origin = called(thing, track.name);
   const kind =
     options.kindsByName?.get(track.name) ??
     kindOfWord(track.name, ['Polygon']) ??
@@ -115,7 +118,7 @@ function takeTrack(
     // a path walked round and round is still a line
     if (types.includes('LineString')) {
       const coordinates = points.map(([lon, lat]): [number, number] => [lon, lat]);
-      features.push({ kind, properties, geometry: { type: 'LineString', coordinates }, origin });
+      features.push({ kind, properties, geometry: { type: 'LineString', coordinates }, ...asOrigin(origin) });
       continue;
     }
     const gapM = distanceM(points[0]!, points.at(-1)!);
@@ -129,7 +132,12 @@ function takeTrack(
     }
     const ring = points.map(([lon, lat]): [number, number] => [lon, lat]);
     if (gapM > 0) ring.push([...ring[0]!]);
-    features.push({ kind, properties, geometry: { type: 'Polygon', coordinates: [ring] }, origin });
+    features.push({
+      kind,
+      properties,
+      geometry: { type: 'Polygon', coordinates: [ring] },
+      ...asOrigin(origin),
+    });
   }
 }
 
@@ -215,6 +223,14 @@ function readGpxData(text: string): Result<GpxData, readonly Fault[]> {
 
 function local(name: string): string {
   return name.slice(name.indexOf(':') + 1);
+}
+
+function called(what: Told, name: string): Told {
+  return told(({ features }) => features.named, { what, name: shorten(name) });
+}
+
+function asOrigin(toldOrigin: Told): Pick<ProposedFeature, 'origin' | 'toldOrigin'> {
+  return { origin: inEnglish(toldOrigin), toldOrigin };
 }
 
 function shorten(text: string): string {

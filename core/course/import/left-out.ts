@@ -8,9 +8,9 @@ const MOST_EXAMPLES = 3;
 const MOST_SORTS = 200;
 
 export class LeftOutList {
-  readonly #sorts = new Map<string, { what: Said; why: Said; count: number; examples: string[] }>();
+  readonly #sorts = new Map<string, { what: Said; why: Said; count: number; examples: Said[] }>();
 
-  add(what: Said, why: Said, example: string): void {
+  add(what: Said, why: Said, example: Said): void {
     const full = this.#sorts.size >= MOST_SORTS;
     const asked = `${sayIn(what)}\n${sayIn(why)}`;
     const key = full && !this.#sorts.has(asked) ? 'rest' : asked;
@@ -36,8 +36,8 @@ export class LeftOutList {
       what: sayIn(what),
       why: sayIn(why),
       count,
-      examples,
-      told: { what, why },
+      examples: examples.map((example) => sayIn(example)),
+      told: { what, why, examples },
     }));
   }
 }

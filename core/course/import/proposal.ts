@@ -16,6 +16,13 @@ export interface ProposedFeature {
   readonly geometry: Geometry;
   /** What it is in the file: `way/123`, `track "Green 7"`, `feature 12`. */
   readonly origin: string;
+  /** The same to be told in the language of the window, where it is not the file's own name for it. */
+  readonly toldOrigin?: Told;
+}
+
+/** What a thing of a file is called in its report. */
+export function originSaid({ origin, toldOrigin }: Pick<ProposedFeature, 'origin' | 'toldOrigin'>): Said {
+  return toldOrigin ?? origin;
 }
 
 /** Things of one sort that are not taken in, and why. */
@@ -26,7 +33,7 @@ export interface LeftOut {
   /** The first few, as the file calls them. */
   readonly examples: readonly string[];
   /** The same to be told in the language of the window. */
-  readonly told: { readonly what: Said; readonly why: Said };
+  readonly told: { readonly what: Said; readonly why: Said; readonly examples: readonly Said[] };
 }
 
 /** How a feature came to its hole; `feature` is its index in the proposal. */

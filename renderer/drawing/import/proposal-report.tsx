@@ -1,7 +1,7 @@
 /** What a map file brings, what of it belongs to which hole, and what is left out and why. */
 
 import { sayIn, tell } from '../../../core/words/told.ts';
-import type { ImportProposal } from '../../../core/course/import/proposal.ts';
+import { type ImportProposal, originSaid } from '../../../core/course/import/proposal.ts';
 import { useWords } from '../../state/use-words.ts';
 
 /** Lines of one sort beyond which the rest is only counted. */
@@ -48,15 +48,15 @@ export function ProposalReport({
       <Lines
         title={words.mapImport.report.noHole}
         lines={unassigned.map(({ feature, told }) => {
-          const { kind, origin } = features[feature]!;
-          return `${words.features.kinds[kind]} (${origin}): ${sayIn(told, words)}`;
+          const one = features[feature]!;
+          return `${words.features.kinds[one.kind]} (${sayIn(originSaid(one), words)}): ${sayIn(told, words)}`;
         })}
       />
       <Lines
         title={words.mapImport.report.leftOut}
         lines={leftOut.map(
-          ({ told: { what, why }, count, examples }) =>
-            `${count} × ${sayIn(what, words)}: ${sayIn(why, words)} (${examples.join(', ')}${count > examples.length ? ', …' : ''})`,
+          ({ told: { what, why, examples }, count }) =>
+            `${count} × ${sayIn(what, words)}: ${sayIn(why, words)} (${examples.map((example) => sayIn(example, words)).join(', ')}${count > examples.length ? ', …' : ''})`,
         )}
       />
       <Lines title={words.mapImport.report.toKnow} lines={toldNotes.map((note) => tell(note, words))} />
