@@ -23,6 +23,8 @@ export function NumberField(props: Props) {
   const { name, value, unit, least, most, decimals, clear, take, disabled, placeholder } = props;
   const id = useId();
   const [fault, setFault] = useState<string | null>(null);
+  // What is being typed stays when something else draws the field anew meanwhile.
+  const [typing, setTyping] = useState<string | null>(null);
   const shown = value === null ? '' : String(Number(value.toFixed(decimals)));
   return (
     <span class="bag-field">
@@ -32,12 +34,14 @@ export function NumberField(props: Props) {
           id={id}
           type="text"
           inputMode="decimal"
-          value={shown}
+          value={typing ?? shown}
           placeholder={placeholder ?? ''}
           disabled={disabled ?? false}
           aria-invalid={fault !== null}
           aria-describedby={fault === null ? undefined : `${id}-fault`}
+          onInput={(event) => setTyping(event.currentTarget.value)}
           onChange={(event) => {
+            setTyping(null);
             const text = event.currentTarget.value.trim();
             if (text === '' && clear !== undefined) {
               setFault(null);
