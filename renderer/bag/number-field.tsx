@@ -40,6 +40,7 @@ export function NumberField(props: Props) {
           aria-invalid={fault !== null}
           aria-describedby={fault === null ? undefined : `${id}-fault`}
           onInput={(event) => setTyping(event.currentTarget.value)}
+          onBlur={() => setTyping(null)}
           onChange={(event) => {
             setTyping(null);
             const text = event.currentTarget.value.trim();
