@@ -1,14 +1,14 @@
 /** A day in words: only what differs from an ordinary one, so that the line stays short and nothing of note is left out. */
 
+import { M_PER_FOOT } from '../words/lengths.ts';
 import { capital, type Words } from '../words/words.ts';
 import { type Conditions, DEFAULT_CONDITIONS } from './conditions.ts';
 
 /** Wind, temperature and altitude follow the unit of lengths; a Stimpmeter is read in feet everywhere. */
 export type DayUnits = 'yards' | 'metres';
 
-/** Metres per second in a mile per hour (international mile, 1609.344 m), metres in a foot. */
+/** Metres per second in a mile per hour (international mile, 1609.344 m). */
 export const MPS_PER_MPH = 0.44704;
-export const M_PER_FOOT = 0.3048;
 
 /** Points of the compass, from north clockwise. */
 const POINTS = 16;

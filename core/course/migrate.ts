@@ -3,8 +3,9 @@
  * chain is still empty; a released version's fixture stays under tests/course/fixtures/ for good.
  */
 
-import { type Fault, type Result, refuse, succeed } from '../result.ts';
-import { told, toldFault } from '../words/told.ts';
+import { bringUpToDate } from '../format-version.ts';
+import type { Fault, Result } from '../result.ts';
+import { told } from '../words/told.ts';
 import type { Collection } from './schema.ts';
 
 /** Takes a collection of one version to the next; must not change its argument. */
@@ -22,18 +23,7 @@ export function migrateCollection(
   fileVersion: number,
   migrations: readonly Migration[] = MIGRATIONS,
 ): Result<Collection, Fault> {
-  const current = migrations.length + 1;
-  if (fileVersion > current) {
-    return refuse(
-      toldFault({
-        severity: 'error',
-        code: 'newer-format',
-        where: 'holewright.formatVersion',
-        message: told(({ courseReading }) => courseReading.file.newer, { version: fileVersion, current }),
-      }),
-    );
-  }
-  let migrated = collection;
-  for (const step of migrations.slice(fileVersion - 1)) migrated = step(migrated);
-  return succeed(migrated);
+  return bringUpToDate(collection, fileVersion, migrations, (versions) =>
+    told(({ courseReading }) => courseReading.file.newer, versions),
+  );
 }

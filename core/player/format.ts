@@ -4,11 +4,12 @@
  * positive right of the aim. maps/schemas/player.schema.json is made from `PlayerDocumentSchema`.
  */
 
+import { bringUpToDate } from '../format-version.ts';
 import * as v from 'valibot';
-import { type Fault, type Result, refuse, succeed } from '../result.ts';
+import type { Fault, Result } from '../result.ts';
 import { ShotSourceSchema } from './csv/mapping.ts';
 import { SWINGS } from './model.ts';
-import { told, toldFault } from '../words/told.ts';
+import { told } from '../words/told.ts';
 
 /** Rule 4.1b: no more clubs than this in a round. */
 export const MOST_CLUBS_IN_PLAY = 14;
@@ -194,18 +195,9 @@ export function migratePlayer(
   fileVersion: number,
   migrations: readonly PlayerMigration[] = PLAYER_MIGRATIONS,
 ): Result<JsonObject, Fault> {
-  const current = migrations.length + 1;
-  if (fileVersion > current) {
-    return refuse(
-      toldFault({
-        severity: 'error',
-        code: 'newer-format',
-        where: 'holewright.formatVersion',
-        message: told(({ faults }) => faults.file.newerPlayer, { version: fileVersion, current }),
-      }),
-    );
-  }
-  return succeed(migrations.slice(fileVersion - 1).reduce((value, step) => step(value), document));
+  return bringUpToDate(document, fileVersion, migrations, (versions) =>
+    told(({ faults }) => faults.file.newerPlayer, versions),
+  );
 }
 
 /** The text of a player file, as it is saved: indented, with a line break at the end. */

@@ -4,12 +4,13 @@
  * the player likes to see. maps/schemas/round.schema.json is made from `RoundDocumentSchema`.
  */
 
+import { bringUpToDate } from '../format-version.ts';
 import * as v from 'valibot';
 import { ConditionsSchema } from '../conditions/conditions.ts';
 import { LIE_NAMES } from '../ground/lies.ts';
 import { SWINGS } from '../player/model.ts';
-import { type Fault, refuse, type Result, succeed } from '../result.ts';
-import { told, toldFault } from '../words/told.ts';
+import type { Fault, Result } from '../result.ts';
+import { told } from '../words/told.ts';
 
 /** Longest text that is read, in UTF-16 code units. */
 export const MOST_ROUND_CHARACTERS = 4_000_000;
@@ -181,18 +182,9 @@ export function migrateRound(
   fileVersion: number,
   migrations: readonly RoundMigration[] = ROUND_MIGRATIONS,
 ): Result<JsonObject, Fault> {
-  const current = migrations.length + 1;
-  if (fileVersion > current) {
-    return refuse(
-      toldFault({
-        severity: 'error',
-        code: 'newer-format',
-        where: 'holewright.formatVersion',
-        message: told(({ faults }) => faults.round.newer, { version: fileVersion, current }),
-      }),
-    );
-  }
-  return succeed(migrations.slice(fileVersion - 1).reduce((value, step) => step(value), document));
+  return bringUpToDate(document, fileVersion, migrations, (versions) =>
+    told(({ faults }) => faults.round.newer, versions),
+  );
 }
 
 /** The text of a round file, as it is saved: indented, with a line break at the end. */

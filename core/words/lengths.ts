@@ -3,8 +3,8 @@
 import type { Words } from './words.ts';
 
 /** Metres in a yard and in a foot (international yard and pound agreement of 1959). */
-const M_PER_YARD = 0.9144;
-const M_PER_FOOT = 0.3048;
+export const M_PER_YARD = 0.9144;
+export const M_PER_FOOT = 0.3048;
 
 export function inYards(metres: number): number {
   return metres / M_PER_YARD;

@@ -1,10 +1,10 @@
 /** What can be said of a day: wind, air, ground, season, and the local rules that the committee has made. */
 
+import { M_PER_FOOT } from '../../core/words/lengths.ts';
 import { DEFAULT_CONDITIONS, type Firmness, type Season } from '../../core/conditions/conditions.ts';
 import {
   compassPoint,
   isOrdinaryDay,
-  M_PER_FOOT,
   MPS_PER_MPH,
   speedText,
   temperatureText,

@@ -11,6 +11,7 @@ import {
 } from '../../core/course/schema.ts';
 import { CARD_LENGTH_BOUNDS_M, CARD_LENGTH_MEMBER } from '../../core/course/card-length.ts';
 import { type EditResult, refuseEdit } from '../../core/course/edits/edit.ts';
+import { M_PER_FOOT, M_PER_YARD } from '../../core/words/lengths.ts';
 import { told, type Told } from '../../core/words/told.ts';
 import { DEFAULT_LIP_M, TREE_CANOPY, TREE_CROWN_RADIUS_M, WOODS_CANOPY } from '../../core/course/defaults.ts';
 import type { Units } from '../state/measures.ts';
@@ -25,9 +26,6 @@ export interface Field {
   /** What the file may hold, and how it is called. */
   readonly options?: readonly { readonly value: string; readonly words: string }[];
 }
-
-const M_PER_YARD = 0.9144;
-const M_PER_FOOT = 0.3048;
 
 /** Small lengths of the file, in metres there: told in feet where yards are chosen. */
 const HEIGHTS: readonly Field['key'][] = ['height', 'diameter_crown', 'canopy_base_m', 'lip_m', 'ele'];

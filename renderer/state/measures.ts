@@ -1,14 +1,12 @@
 /** Numbers as people read them: lengths in the chosen units, strokes, chances, directions. */
 
 import { MINUS, NARROW_GAP } from '../../core/words/figures.ts';
+import { M_PER_FOOT, M_PER_YARD } from '../../core/words/lengths.ts';
 import type { Words } from '../../core/words/words.ts';
 import type { Settings } from '../../electron/contract/host.ts';
 
 export type Units = Settings['units'];
 
-/** Metres in a yard and in a foot (international yard and pound agreement of 1959). */
-const M_PER_YARD = 0.9144;
-const M_PER_FOOT = 0.3048;
 /** Below this a length on the green is told in feet where yards are chosen, metres. */
 const PUTTING_LENGTH_M = 30;
 

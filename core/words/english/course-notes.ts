@@ -6,20 +6,17 @@ import { inFeet, inYards } from '../lengths.ts';
 const feet = (metres: number): string => figures.short(inFeet(metres), 1);
 const yards = (metres: string): string => figures.whole(inYards(Number(metres)));
 
+interface CardDiffers {
+  readonly tee: string;
+  readonly length: string;
+  readonly than: string;
+  readonly card: string;
+}
+
 export const courseNotes = {
   /** The same where yards are chosen; the values are metres all the same. */
   yards: {
-    cardDiffers: ({
-      tee,
-      length,
-      than,
-      card,
-    }: {
-      readonly tee: string;
-      readonly length: string;
-      readonly than: string;
-      readonly card: string;
-    }) =>
+    cardDiffers: ({ tee, length, than, card }: CardDiffers) =>
       `From tee "${tee}" the line is ${yards(length)} yd long, ${than} than the ${yards(card)} yd of the card. Move the marker or the line, or correct the card length.`,
     high: ({ metres }: { readonly metres: number }) => `${feet(metres)} ft high`,
     branches: ({ metres }: { readonly metres: number }) => `branches from ${feet(metres)} ft`,
@@ -27,17 +24,7 @@ export const courseNotes = {
     longer: ({ metres }: { readonly metres: string }) => `${yards(metres)} yd longer`,
     shorter: ({ metres }: { readonly metres: string }) => `${yards(metres)} yd shorter`,
   },
-  cardDiffers: ({
-    tee,
-    length,
-    than,
-    card,
-  }: {
-    readonly tee: string;
-    readonly length: string;
-    readonly than: string;
-    readonly card: string;
-  }) =>
+  cardDiffers: ({ tee, length, than, card }: CardDiffers) =>
     `From tee "${tee}" the line is ${length} m long, ${than} than the ${card} m of the card. Move the marker or the line, or correct the card length.`,
   high: ({ metres }: { readonly metres: number }) => `${metres} m high`,
   branches: ({ metres }: { readonly metres: number }) => `branches from ${metres} m`,

@@ -4,6 +4,12 @@ import { figures } from './figures.ts';
 
 const { plural, whole } = figures;
 
+interface FoundValue {
+  readonly key: string;
+  readonly found: string;
+  readonly wanted: string;
+}
+
 export const courseReading = {
   json: {
     tooLong: ({ count, most }: { readonly count: number; readonly most: number }) =>
@@ -103,24 +109,9 @@ export const courseReading = {
   noTag: 'It has no golf, natural or holewright_kind tag',
   noKind: ({ tags }: { readonly tags: string }) => `${tags} is of no kind that is planned with`,
   value: {
-    unreadable: ({
-      key,
-      found,
-      wanted,
-    }: {
-      readonly key: string;
-      readonly found: string;
-      readonly wanted: string;
-    }) => `${key} is ${found}; write ${wanted}.`,
-    readAsAbsent: ({
-      key,
-      found,
-      wanted,
-    }: {
-      readonly key: string;
-      readonly found: string;
-      readonly wanted: string;
-    }) => `${key} is ${found}; write ${wanted}. It is read as absent.`,
+    unreadable: ({ key, found, wanted }: FoundValue) => `${key} is ${found}; write ${wanted}.`,
+    readAsAbsent: ({ key, found, wanted }: FoundValue) =>
+      `${key} is ${found}; write ${wanted}. It is read as absent.`,
     missing: ({ key, wanted }: { readonly key: string; readonly wanted: string }) =>
       `${key} is missing; write ${wanted}.`,
     absent: 'absent',

@@ -1,5 +1,7 @@
 /** How a full swing leaves, as a launch monitor tells it: each figure by itself, and none is asked for. */
 
+import { MPS_PER_MPH } from '../../../core/conditions/day-words.ts';
+import { M_PER_FOOT } from '../../../core/words/lengths.ts';
 import type { ClubLaunch } from '../../../core/player/model.ts';
 import { useApp } from '../../state/use-app.ts';
 import { useWords } from '../../state/use-words.ts';
@@ -22,9 +24,6 @@ interface Figure {
   readonly decimals: number;
 }
 
-const MPH = 0.44704;
-const FOOT_M = 0.3048;
-
 export function LaunchFields({ launch, locked, change }: Props) {
   const words = useWords().player.club.launch;
   const inYards = useApp((state) => state.settings.units === 'yards');
@@ -36,14 +35,14 @@ export function LaunchFields({ launch, locked, change }: Props) {
           key: 'ballSpeedMps',
           name: words.ballSpeed,
           unit: 'mph',
-          per: MPH,
+          per: MPS_PER_MPH,
           least: 12,
           most: 220,
           decimals: 1,
         }
       : { key: 'ballSpeedMps', name: words.ballSpeed, unit: 'm/s', per: 1, least: 5, most: 100, decimals: 1 },
     inYards
-      ? { key: 'apexM', name: words.apex, unit: 'ft', per: FOOT_M, least: 2, most: 260, decimals: 0 }
+      ? { key: 'apexM', name: words.apex, unit: 'ft', per: M_PER_FOOT, least: 2, most: 260, decimals: 0 }
       : { key: 'apexM', name: words.apex, unit: 'm', per: 1, least: 0.5, most: 80, decimals: 1 },
   ];
   return (

@@ -1,6 +1,7 @@
 /** Lie, wind, temperature and altitude of shots; what is left open is as on an ordinary day: good lie, still, 15 °C, sea level. */
 
-import { fahrenheit, M_PER_FOOT, MPS_PER_MPH } from '../../../core/conditions/day-words.ts';
+import { fahrenheit, MPS_PER_MPH } from '../../../core/conditions/day-words.ts';
+import { M_PER_FOOT } from '../../../core/words/lengths.ts';
 import { windSide } from '../../../core/player/count-shot.ts';
 import type { TableConditions } from '../../../core/player/csv/mapping.ts';
 import { Field } from '../../panels/field.tsx';
