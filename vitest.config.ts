@@ -7,6 +7,7 @@ export default defineConfig({
     // By default one processor would be left idle.
     maxWorkers: '100%',
     testTimeout: 120_000,
+    globalSetup: ['tests/build-commands.ts'],
     setupFiles: ['tests/property-seed.ts'],
     projects: [
       {

@@ -1,7 +1,8 @@
 /** Runs the program's commands in the project's root: as child processes, or within this one where that will do. */
 
 import { execFile } from 'node:child_process';
-import { type Command, exitCodeOf } from '../electron/cli/command.ts';
+import { exitCodeOf } from '../electron/cli/command.ts';
+import { type CommandName, COMMANDS } from '../electron/cli/commands.ts';
 
 export interface CommandRun {
   readonly code: number;
@@ -12,9 +13,9 @@ export interface CommandRun {
 const root = new URL('..', import.meta.url).pathname;
 const MOST_OUTPUT_BYTES = 1e8;
 
-/** The command's own file, as its script starts it, without npm's own start. */
-export function runCommand(command: string, ...args: readonly string[]): Promise<CommandRun> {
-  return run(process.execPath, ['--import', 'tsx', `electron/cli/${command}.ts`, ...args]);
+/** As its script starts it, without npm's own start. */
+export function runCommand(command: CommandName, ...args: readonly string[]): Promise<CommandRun> {
+  return run(process.execPath, ['electron/cli/start.mjs', command, ...args]);
 }
 
 /** As a person types it: through the script in `package.json`. */
@@ -30,26 +31,11 @@ function run(program: string, args: readonly string[]): Promise<CommandRun> {
   });
 }
 
-const COMMANDS = {
-  card: async () => (await import('../electron/cli/card.ts')).card,
-  check: async () => (await import('../electron/cli/check.ts')).check,
-  fly: async () => (await import('../electron/cli/fly.ts')).fly,
-  import: async () => (await import('../electron/cli/import.ts')).importFile,
-  plan: async () => (await import('../electron/cli/plan.ts')).plan,
-  putt: async () => (await import('../electron/cli/putt.ts')).putt,
-  round: async () => (await import('../electron/cli/round.ts')).round,
-  simulate: async () => (await import('../electron/cli/simulate.ts')).simulate,
-  spread: async () => (await import('../electron/cli/spread.ts')).spread,
-} as const satisfies Readonly<Record<string, () => Promise<Command>>>;
-
 /**
  * The command in this process, which spares the seconds that a program takes to start; what it prints is caught.
  * One call at a time: the standard streams are shared.
  */
-export async function callCommand(
-  command: keyof typeof COMMANDS,
-  ...args: readonly string[]
-): Promise<CommandRun> {
+export async function callCommand(command: CommandName, ...args: readonly string[]): Promise<CommandRun> {
   const run = await COMMANDS[command]();
   const out = catchWords(process.stdout);
   const err = catchWords(process.stderr);

@@ -17,7 +17,6 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runAsProgram,
   Stop,
   stopForUsage,
   wholeNumber,
@@ -289,5 +288,3 @@ async function save(to: string, bytes: Uint8Array): Promise<void> {
     ]);
   }
 }
-
-await runAsProgram(import.meta.filename, card);

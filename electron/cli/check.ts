@@ -2,7 +2,7 @@
 
 import { openDocumentText } from '../../core/course/document.ts';
 import { type CourseFault, faultsIn, reportOn } from '../../core/course/report.ts';
-import { EXIT, readArguments, requiredText, runAsProgram, Stop, stopForFaults } from './command.ts';
+import { EXIT, readArguments, requiredText, Stop, stopForFaults } from './command.ts';
 import { readCourse } from './inputs.ts';
 
 const USAGE = 'usage: npm run --silent check -- --course FILE [--json]';
@@ -33,5 +33,3 @@ export async function check(args: readonly string[]): Promise<void> {
     throw new Stop(EXIT.badInput, errors.map(line));
   }
 }
-
-await runAsProgram(import.meta.filename, check);

@@ -143,8 +143,3 @@ export async function exitCodeOf(command: Command, args: readonly string[]): Pro
     return error.exitCode;
   }
 }
-
-/** Runs the command of the file that Node was started with; does nothing where the file is only imported. */
-export async function runAsProgram(file: string, command: Command): Promise<void> {
-  if (process.argv[1] === file) process.exitCode = await exitCodeOf(command, process.argv.slice(2));
-}

@@ -2,7 +2,7 @@
 
 import { airOf, standardPressureHpa } from '../../core/flight/air.ts';
 import { flyBall } from '../../core/flight/ball-flight.ts';
-import { optionalText, readArguments, runAsProgram, stopForUsage } from './command.ts';
+import { optionalText, readArguments, stopForUsage } from './command.ts';
 
 const USAGE = `usage: npm run --silent fly -- --speed-mps V --launch-deg A --spin-rpm S
        [--direction-deg D] [--tilt-deg T] [--wind-mps W --wind-from-deg D] [--temperature-c T] [--pressure-hpa P]
@@ -93,5 +93,3 @@ export function fly(args: readonly string[]): void {
   if (!flight.landed) lines.push('It never comes down at that height: the target is above its flight.');
   process.stdout.write(`${lines.join('\n')}\n`);
 }
-
-await runAsProgram(import.meta.filename, fly);

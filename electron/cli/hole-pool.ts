@@ -1,11 +1,11 @@
 /** Work on many holes on worker threads. Each task is one worker's whole work, so their number changes no figure. */
 
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import { Worker, type WorkerOptions } from 'node:worker_threads';
 
-/** What a worker runs, and what it is started with. */
+/** Which of the files beside this one a worker runs, and what it is started with. */
 export interface WorkerStart {
-  readonly file: URL;
+  readonly name: 'plan-worker' | 'plan-many-worker' | 'round-worker';
   readonly data: unknown;
 }
 
@@ -16,16 +16,15 @@ export type TakeReply<Reply> = (reply: Reply, index: number) => void | Promise<v
 
 /** Hands each reply over with its task's index, and waits before that worker goes on. Rejects when a worker dies. */
 export async function eachReply<Reply>(
-  { file, data }: WorkerStart,
+  { name, data }: WorkerStart,
   tasks: readonly unknown[],
   take: TakeReply<Reply>,
   workers = availableParallelism(),
 ): Promise<void> {
   let next = 0;
   const runOne = async (): Promise<void> => {
-    const worker = new Worker(new URL('./worker-start.mjs', import.meta.url), {
+    const worker = startWorker(name, {
       workerData: data,
-      argv: [file.href],
       resourceLimits: { maxYoungGenerationSizeMb: YOUNG_GENERATION_MB },
     });
     try {
@@ -36,6 +35,14 @@ export async function eachReply<Reply>(
     }
   };
   await Promise.all(Array.from({ length: Math.min(workers, tasks.length) }, runOne));
+}
+
+/** The built file, or the source with a loader of TypeScript before it where this file is a source itself. */
+function startWorker(name: WorkerStart['name'], options: WorkerOptions): Worker {
+  const here = import.meta.url;
+  if (here.endsWith('.mjs')) return new Worker(new URL(`./${name}.mjs`, here), options);
+  const argv = [new URL(`./${name}.ts`, here).href];
+  return new Worker(new URL('./worker-start.mjs', here), { ...options, argv });
 }
 
 /** Replies in the order of the tasks. Rejects when a worker dies. */

@@ -35,7 +35,6 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runAsProgram,
   Stop,
   stopForFaults,
   stopForUsage,
@@ -323,5 +322,3 @@ function wordsOf(report: Report): string[] {
     ...report.sources.map((source) => `source: ${source}`),
   ];
 }
-
-await runAsProgram(import.meta.filename, importFile);

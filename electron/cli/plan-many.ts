@@ -11,15 +11,7 @@ import { DEFAULT_SEED } from '../../core/plan/prepare.ts';
 import { faultLine } from '../../core/result.ts';
 import { nodeDisk } from '../files/disk.ts';
 import { replaceFile } from '../files/replace.ts';
-import {
-  EXIT,
-  optionalText,
-  readArguments,
-  requiredText,
-  runAsProgram,
-  Stop,
-  wholeNumber,
-} from './command.ts';
+import { EXIT, optionalText, readArguments, requiredText, Stop, wholeNumber } from './command.ts';
 import { DAY_OPTIONS, DAY_USAGE, readDay } from './day-options.ts';
 import { eachReply } from './hole-pool.ts';
 import { type InputVersion, readCourse, readPlayer } from './inputs.ts';
@@ -125,7 +117,7 @@ async function planPieces(
   };
   // Each answer is on disk before its worker takes the next hole, so memory holds no more than one a worker.
   await eachReply<ManyReply>(
-    { file: new URL('./plan-many-worker.ts', import.meta.url), data },
+    { name: 'plan-many-worker', data },
     waiting.map(({ task }) => task),
     keep,
     workers,
@@ -160,5 +152,3 @@ async function keyIn(file: string): Promise<string | null> {
     return null;
   }
 }
-
-await runAsProgram(import.meta.filename, planMany);

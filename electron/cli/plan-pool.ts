@@ -19,5 +19,5 @@ export async function planOnWorkers(
   onDone: (done: number, total: number) => void,
   workers?: number,
 ): Promise<readonly PlanReply[]> {
-  return askWorkers({ file: new URL('./plan-worker.ts', import.meta.url), data }, tasks, onDone, workers);
+  return askWorkers({ name: 'plan-worker', data }, tasks, onDone, workers);
 }

@@ -7,7 +7,6 @@ import {
   readArguments,
   readLonLat,
   requiredText,
-  runAsProgram,
   Stop,
   stopForUsage,
 } from './command.ts';
@@ -109,5 +108,3 @@ function progress(done: number, total: number): void {
   if (process.stderr.isTTY)
     process.stderr.write(`\rplanned ${done} of ${total} holes${done === total ? '\n' : ''}`);
 }
-
-await runAsProgram(import.meta.filename, plan);

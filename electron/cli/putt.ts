@@ -4,15 +4,7 @@ import { reportPutt } from '../../core/green/one-putt.ts';
 import { solvePutts } from '../../core/green/putt-field.ts';
 import { GREEN_SPEED_RANGE_FT, rollDeceleration } from '../../core/green/stimpmeter.ts';
 import { planeGreen, SLOPE_PULL_MPS2 } from '../../core/green/surface.ts';
-import {
-  EXIT,
-  optionalText,
-  readArguments,
-  requiredText,
-  runAsProgram,
-  Stop,
-  stopForUsage,
-} from './command.ts';
+import { EXIT, optionalText, readArguments, requiredText, Stop, stopForUsage } from './command.ts';
 import { readPlayer } from './inputs.ts';
 
 const USAGE = `usage: npm run --silent putt -- --distance-ft X --green-speed-ft S --player FILE
@@ -101,5 +93,3 @@ export async function putt(args: readonly string[]): Promise<void> {
     ].join('\n')}\n`,
   );
 }
-
-await runAsProgram(import.meta.filename, putt);

@@ -24,7 +24,7 @@ export async function solveRound(
 ): Promise<readonly RoundHole[]> {
   const replies = await askWorkers<RoundReply>(
     {
-      file: new URL('./round-worker.ts', import.meta.url),
+      name: 'round-worker',
       data: { courseText: course.text, playerText: player.text } satisfies RoundWorkerData,
     },
     tasks,

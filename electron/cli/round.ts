@@ -11,7 +11,6 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runAsProgram,
   Stop,
   stopForUsage,
   wholeNumber,
@@ -113,5 +112,3 @@ function strokesOf(text: string | undefined): number {
     throw stopForUsage(`--form takes strokes from 0 to 10, not “${text}”.`, USAGE);
   return value;
 }
-
-await runAsProgram(import.meta.filename, round);

@@ -14,7 +14,6 @@ import {
   readArguments,
   readLonLat,
   requiredText,
-  runAsProgram,
   stopForFaults,
   stopForUsage,
   wholeNumber,
@@ -174,5 +173,3 @@ export async function simulate(args: readonly string[]): Promise<void> {
   ];
   process.stdout.write(`${lines.join('\n')}\n`);
 }
-
-await runAsProgram(import.meta.filename, simulate);

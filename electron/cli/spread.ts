@@ -21,7 +21,6 @@ import {
   optionalText,
   readArguments,
   requiredText,
-  runAsProgram,
   Stop,
   stopForFaults,
   stopForUsage,
@@ -177,5 +176,3 @@ async function writePlayer(file: string, document: PlayerDocument): Promise<void
     ]);
   }
 }
-
-await runAsProgram(import.meta.filename, spread);

@@ -1,11 +1,12 @@
-/** Builds the page (and Electron's side) when the sources are newer than what was built. */
+/** Builds the page, Electron's side or the commands when the sources are newer than what was built. */
 
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { readdir, stat } from 'node:fs/promises';
+import { mkdir, readdir, rmdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 
-export type Part = 'page' | 'electron';
+export type Part = 'page' | 'electron' | 'commands';
 
 interface Built {
   readonly config: string;
@@ -24,7 +25,20 @@ const parts: Readonly<Record<Part, Built>> = {
     result: 'dist/electron/main.cjs',
     sources: ['electron', 'core', 'package-lock.json'],
   },
+  commands: {
+    config: 'electron/cli/vite.config.ts',
+    result: 'dist/commands/commands.mjs',
+    sources: ['electron', 'core', 'package-lock.json'],
+  },
 };
+
+const ANNOUNCED: Readonly<Record<Part, string>> = {
+  page: 'Building the page (some seconds, once per change) …',
+  electron: 'Building the window’s side …',
+  commands: 'Building the commands (a second or two, once per change) …',
+};
+
+const LONGEST_BUILD_MS = 120_000;
 
 /** Whether anything the part is made from is newer than what was made. Folders count: files may have gone. */
 export async function isStale(root: string, part: Part): Promise<boolean> {
@@ -51,15 +65,53 @@ export async function buildWhereStale(
   part: Part,
   say: (line: string) => void,
 ): Promise<string | null> {
-  if (!(await isStale(root, part))) return null;
+  // What is being built is half there.
+  if (!existsSync(lockOf(root, part)) && !(await isStale(root, part))) return null;
+  const unlock = await lockBuilding(root, part).catch(messageOf);
+  if (typeof unlock === 'string')
+    return `Building failed: ${unlock}. Is the folder ${root} to be written to?`;
+  try {
+    // Another program may have built it meanwhile.
+    return (await isStale(root, part)) ? await build(root, part, say) : null;
+  } finally {
+    await unlock();
+  }
+}
+
+function messageOf(reason: unknown): string {
+  return reason instanceof Error ? reason.message : String(reason);
+}
+
+function lockOf(root: string, part: Part): string {
+  return join(root, 'dist', `.building-${part}`);
+}
+
+/** Waits until no other program builds the part; then none does until what is returned is called. */
+async function lockBuilding(root: string, part: Part): Promise<() => Promise<void>> {
+  const lock = lockOf(root, part);
+  await mkdir(join(root, 'dist'), { recursive: true });
+  for (;;) {
+    try {
+      await mkdir(lock);
+      return () => rmdir(lock);
+    } catch (reason) {
+      if (!(reason instanceof Error && 'code' in reason && reason.code === 'EEXIST')) throw reason;
+    }
+    const begun = await stat(lock).catch(() => null);
+    // Whoever builds for so long was ended in the middle.
+    if (begun !== null && Date.now() - begun.mtimeMs > LONGEST_BUILD_MS)
+      await rmdir(lock).catch(() => undefined);
+    else await setTimeout(100);
+  }
+}
+
+async function build(root: string, part: Part, say: (line: string) => void): Promise<string | null> {
   const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js');
   const { config, result } = parts[part];
   if (!existsSync(vite)) {
     return `The program is not built yet (${result} is missing or old) and the tool for it is not installed. Run "npm ci" in ${root}, then try again.`;
   }
-  say(
-    part === 'page' ? 'Building the page (some seconds, once per change) …' : 'Building the window’s side …',
-  );
+  say(ANNOUNCED[part]);
   const { code, said } = await run(
     process.execPath,
     [vite, 'build', '--config', config, '--logLevel', 'warn'],

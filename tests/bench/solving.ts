@@ -36,7 +36,7 @@ export async function benchRound(): Promise<Figure[]> {
   return [
     { name: '18 holes solved and planned on two workers', value: two, unit: 's', target: '15' },
     {
-      name: 'most memory, both workers and three loaders of TypeScript',
+      name: 'most memory of the process, both workers',
       value: megabytes,
       unit: 'MB',
       target: '300',

@@ -106,7 +106,7 @@ async function measure(browser: Browser, areas: number, corners: number): Promis
 const words = ({ frames, workMs }: Pace): string =>
   `${frames.toFixed(0)} frames a second (${workMs.toFixed(1)} ms of work each)`;
 
-buildWindow();
+await buildWindow();
 const browser = await startBrowser();
 for (let run = 1; run <= RUNS; run++) {
   const empty = await measure(browser, 1, 4);

@@ -25,7 +25,7 @@ const SCORES = [5, 6, 4, 5, 5, 4, 5, 6, 5, 5, 4, 6, 5, 4, 6, 5, 5, 6];
 
 const folder = process.argv[2] ?? join(tmpdir(), 'demo-round');
 mkdirSync(folder, { recursive: true });
-buildWindow();
+await buildWindow();
 const begun = Date.now();
 
 function say(words: string): void {

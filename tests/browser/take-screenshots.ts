@@ -76,7 +76,7 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
   ['help', (page) => page.getByRole('button', { name: 'Help' }).click()],
 ];
 
-buildWindow();
+await buildWindow();
 const browser = await startBrowser();
 const folder = process.argv[2];
 if (folder === undefined) await takeReadmePicture(browser);

@@ -5,7 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it, vi } from 'vitest';
-import { callCommand, runScript } from '../run-command.ts';
+import type { CommandName } from '../../electron/cli/commands.ts';
+import { callCommand, runCommand, runScript } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const COURSE = 'maps/demo-course.geojson';
@@ -180,6 +181,14 @@ describe('faults of the call', () => {
     const result = await run('plan', '--course', COURSE, '--hole', '1');
     expect(result.code).toBe(2);
     expect(result.err).toMatch(/--player is missing/);
+  });
+});
+
+describe('a command that does not exist', () => {
+  it('is refused, with those that do', async () => {
+    const result = await runCommand('plans' as CommandName, '--hole', '1');
+    expect(result.code).toBe(2);
+    expect(result.err).toMatch(/no command “plans”; there are card, check, .*, plan, plan-many/);
   });
 });
 

@@ -36,7 +36,7 @@ const COUNTED = [
   { name: 'Documents', words: 'documents', noise: 0.02 },
 ] as const;
 
-buildWindow();
+await buildWindow();
 const browser = await startBrowser();
 const window = await openWork(browser);
 const { page } = window;

@@ -43,7 +43,8 @@ export function benchTwin(holeNumber: number): Figure[] {
   const folder = mkdtempSync(join(tmpdir(), 'holewright-twin-'));
   try {
     const [source, program, input] = [
-      join(import.meta.dirname, 'kernel.c'),
+      // npm runs scripts in the project's folder; this one runs built, elsewhere than its source.
+      join('tests', 'bench', 'twin', 'kernel.c'),
       join(folder, 'kernel'),
       join(folder, 'input'),
     ];

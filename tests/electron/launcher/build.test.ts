@@ -1,5 +1,6 @@
-import { mkdir, rm, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, rm, rmdir, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { buildWhereStale, isStale } from '../../../electron/launcher/build.ts';
 import { temporaryFolder } from '../files/workspace.ts';
@@ -34,6 +35,29 @@ describe('the built page', () => {
     const root = await builtRoot();
     await rm(join(root, 'dist'), { recursive: true });
     expect(await isStale(root, 'page')).toBe(true);
+  });
+
+  it('is waited for while another program builds it', async () => {
+    const root = await builtRoot();
+    const lock = join(root, 'dist/.building-page');
+    await mkdir(lock);
+    let isDone = false;
+    const waiting = buildWhereStale(root, 'page', () => expect.unreachable()).then((fault) => {
+      isDone = true;
+      return fault;
+    });
+    await setTimeout(250);
+    expect(isDone).toBe(false);
+    await rmdir(lock);
+    expect(await waiting).toBeNull();
+    expect(await readdir(join(root, 'dist'))).toEqual(['renderer']);
+  });
+
+  it('is not waited for where the program that built it was ended in the middle', async () => {
+    const root = await builtRoot();
+    await mkdir(join(root, 'dist/.building-page'));
+    await utimes(join(root, 'dist/.building-page'), 2000, 2000);
+    expect(await buildWhereStale(root, 'page', () => expect.unreachable())).toBeNull();
   });
 
   it('that cannot be built says what to do', async () => {
