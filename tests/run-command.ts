@@ -1,8 +1,7 @@
-/** Runs the program's commands in the project's root: as child processes, or within this one where that will do. */
+/** Runs the program's commands in the project's root, as child processes. */
 
 import { execFile } from 'node:child_process';
-import { exitCodeOf } from '../electron/cli/command.ts';
-import { type CommandName, COMMANDS } from '../electron/cli/commands.ts';
+import type { CommandName } from '../electron/cli/commands.ts';
 
 export interface CommandRun {
   readonly code: number;
@@ -29,39 +28,4 @@ function run(program: string, args: readonly string[]): Promise<CommandRun> {
       resolve({ code: error === null ? 0 : Number(error.code), out, err });
     });
   });
-}
-
-/**
- * The command in this process, which spares the seconds that a program takes to start; what it prints is caught.
- * One call at a time: the standard streams are shared.
- */
-export async function callCommand(command: CommandName, ...args: readonly string[]): Promise<CommandRun> {
-  const run = await COMMANDS[command]();
-  const out = catchWords(process.stdout);
-  const err = catchWords(process.stderr);
-  try {
-    const code = await exitCodeOf(run, args);
-    return { code, out: out.words(), err: err.words() };
-  } finally {
-    out.letGo();
-    err.letGo();
-  }
-}
-
-function catchWords(stream: NodeJS.WriteStream): {
-  readonly words: () => string;
-  readonly letGo: () => void;
-} {
-  const parts: string[] = [];
-  const write = stream.write.bind(stream);
-  stream.write = (part: string | Uint8Array) => {
-    parts.push(typeof part === 'string' ? part : new TextDecoder().decode(part));
-    return true;
-  };
-  return {
-    words: () => parts.join(''),
-    letGo: () => {
-      stream.write = write;
-    },
-  };
 }

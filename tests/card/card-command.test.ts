@@ -6,13 +6,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
-import { callCommand, runCommand } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'holewright-card-command-'));
 vi.setConfig({ testTimeout: 120_000 });
 
-const run = (...args: string[]) => callCommand('card', ...args);
-const runAsProgram = (...args: string[]) => runCommand('card', ...args);
+const run = (...args: string[]) => runCommand('card', ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
@@ -38,7 +37,7 @@ describe('the card command', () => {
       '--allergies',
       'nuts',
     ];
-    const { code, out, err } = await runAsProgram(...inputs, '--to', to, '--paper', 'a6', ...day);
+    const { code, out, err } = await run(...inputs, '--to', to, '--paper', 'a6', ...day);
     expect(err).not.toMatch(/error/);
     expect(code).toBe(0);
     expect(out).toMatch(/2 cards on a6, plain/);

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it, vi } from 'vitest';
 import type { CommandName } from '../../electron/cli/commands.ts';
-import { callCommand, runCommand, runScript } from '../run-command.ts';
+import { runCommand, runScript } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const COURSE = 'maps/demo-course.geojson';
@@ -15,9 +15,6 @@ const folder = mkdtempSync(join(tmpdir(), 'holewright-cli-'));
 
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 240_000 });
-
-const run = (command: 'plan' | 'simulate' | 'check', ...args: string[]) => runScript(command, ...args);
-const call = (command: 'plan' | 'simulate' | 'check', ...args: string[]) => callCommand(command, ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
@@ -62,8 +59,8 @@ describe('plan', () => {
     const args = ['--course', COURSE, '--player', PLAYER, '--seed', 'a', '--json', ...day];
     // Both at once: one hole in the command's own thread, several on its workers.
     const [alone, several] = await Promise.all([
-      run('plan', ...args, '--hole', '16', '--sensitivity'),
-      run('plan', ...args, '--hole', '16,3'),
+      runCommand('plan', ...args, '--hole', '16', '--sensitivity'),
+      runCommand('plan', ...args, '--hole', '16,3'),
     ]);
     expect(alone.code).toBe(0);
     validate('plan.schema.json', alone.out);
@@ -83,7 +80,7 @@ describe('plan', () => {
   });
 
   it('says in words what to play and why, and how far the day may change', async () => {
-    const { code, out } = await run(
+    const { code, out } = await runCommand(
       'plan',
       '--course',
       COURSE,
@@ -107,11 +104,11 @@ describe('plan', () => {
         ({ properties }) => !(properties['golf'] === 'green' && String(properties['ref']) === '3'),
       ),
     );
-    const refused = await call('plan', '--course', path, '--player', PLAYER, '--hole', '3');
+    const refused = await runCommand('plan', '--course', path, '--player', PLAYER, '--hole', '3');
     expect(refused.code).toBe(1);
     expect(refused.err).toMatch(/hole 3: no green is drawn/);
     expect(refused.err.trim().split('\n')).toHaveLength(1);
-    const checked = await call('check', '--course', path);
+    const checked = await runCommand('check', '--course', path);
     expect(checked.code).toBe(1);
     expect(checked.err).toMatch(/hole 3/);
   });
@@ -123,7 +120,7 @@ describe('plan', () => {
       'few.json',
       JSON.stringify({ ...player, shots: [...player.shots.filter(({ club }) => club !== '7-iron'), ...few] }),
     );
-    const { code, err } = await run('plan', '--course', COURSE, '--player', path, '--hole', '3');
+    const { code, err } = await runCommand('plan', '--course', COURSE, '--player', path, '--hole', '3');
     expect(code).toBe(0);
     expect(err).toMatch(/7-iron has 2 measured shots/);
     expect(err).toMatch(/preset/);
@@ -171,14 +168,14 @@ describe('faults of the call', () => {
       /LON,LAT/,
     ],
   ] as const)('%s', async (_, code, args, words) => {
-    const result = await call('plan', ...args);
+    const result = await runCommand('plan', ...args);
     expect(result.code).toBe(code);
     expect(result.err).toMatch(words);
     expect(result.out).toBe('');
   });
 
   it('is told to the shell', async () => {
-    const result = await run('plan', '--course', COURSE, '--hole', '1');
+    const result = await runScript('plan', '--course', COURSE, '--hole', '1');
     expect(result.code).toBe(2);
     expect(result.err).toMatch(/--player is missing/);
   });
@@ -197,7 +194,7 @@ describe('simulate', () => {
 
   it('prints where balls end, by its schema; shares sum to 1', async () => {
     const planned = JSON.parse(
-      (await run('plan', '--course', COURSE, '--player', PLAYER, '--hole', '3', '--json', ...DAY)).out,
+      (await runCommand('plan', '--course', COURSE, '--player', PLAYER, '--hole', '3', '--json', ...DAY)).out,
     ) as PlanJson;
     const best = planned.options[0]!;
     const args = [
@@ -214,7 +211,7 @@ describe('simulate', () => {
       '--json',
       ...DAY,
     ];
-    const { code, out } = await run('simulate', ...args);
+    const { code, out } = await runCommand('simulate', ...args);
     expect(code).toBe(0);
     validate('simulate.schema.json', out);
     const result = JSON.parse(out) as {
@@ -229,7 +226,7 @@ describe('simulate', () => {
   });
 
   it('names the bag where the club is not in it', async () => {
-    const { code, err } = await call(
+    const { code, err } = await runCommand(
       'simulate',
       '--course',
       COURSE,
@@ -255,14 +252,14 @@ describe('check', () => {
           !(properties['holewright_kind'] === 'tee_marker' && String(properties['ref']) === '3'),
       ),
     );
-    const { code, out } = await call('check', '--course', path);
+    const { code, out } = await runCommand('check', '--course', path);
     expect(code).toBe(0);
     expect(out).toMatch(/warning: hole 3: Hole 3 has no tee marker/);
     expect(out).toMatch(/0 errors, 1 warnings/);
   });
 
   it('finds no error in the demo course', async () => {
-    const { code, out } = await run('check', '--course', COURSE);
+    const { code, out } = await runCommand('check', '--course', COURSE);
     expect(code).toBe(0);
     expect(out).toMatch(/18 holes, par 70: 0 errors/);
   });

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { parseCourseText } from '../../core/course/parse.ts';
-import { callCommand, runCommand } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
@@ -14,13 +14,12 @@ const root = new URL('../..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'holewright-import-'));
 const fixtures = join(root, 'tests/course/import/fixtures');
 
-const run = (...args: string[]) => callCommand('import', ...args);
-const runAsProgram = (...args: string[]) => runCommand('import', ...args);
+const run = (...args: string[]) => runCommand('import', ...args);
 
 describe('import', () => {
   it('makes a course of an OpenStreetMap extract and says what was left out and why', async () => {
     const to = join(folder, 'links.geojson');
-    const { code, out } = await runAsProgram('--from', join(fixtures, 'invented-links.osm'), '--to', to);
+    const { code, out } = await run('--from', join(fixtures, 'invented-links.osm'), '--to', to);
     expect(code).toBe(0);
     expect(out).toMatch(/took in .*2 hole lines/);
     expect(out).toMatch(/put to holes: /);

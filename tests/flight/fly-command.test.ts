@@ -5,7 +5,7 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import { Ajv } from 'ajv';
 import * as v from 'valibot';
 import { describe, expect, it, vi } from 'vitest';
-import { callCommand, runCommand } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 const schemaFile = new URL('../../maps/schemas/fly.schema.json', import.meta.url);
 
@@ -29,8 +29,7 @@ function schemaText(): string {
   return `${JSON.stringify({ $schema, title: 'Output of the fly command with --json', ...rest }, null, 2)}\n`;
 }
 
-const fly = (...args: string[]) => callCommand('fly', ...args);
-const flyAsProgram = (...args: string[]) => runCommand('fly', ...args);
+const fly = (...args: string[]) => runCommand('fly', ...args);
 
 describe('fly', () => {
   it('has its schema shipped (WRITE_SCHEMAS=1 writes it anew)', () => {
@@ -39,7 +38,7 @@ describe('fly', () => {
   });
 
   it('prints a flight that the schema accepts: 60 m/s, 13°, 3000 rpm carry 202.5 yd', async () => {
-    const { code, out } = await flyAsProgram(
+    const { code, out } = await fly(
       ...['--speed-mps', '60', '--launch-deg', '13', '--spin-rpm', '3000', '--json'],
     );
     expect(code).toBe(0);

@@ -4,15 +4,14 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, it, vi } from 'vitest';
 import { puttJsonSchemaText } from './putt-schema.ts';
-import { callCommand, runCommand } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 const schemaFile = new URL('../../maps/schemas/putt.schema.json', import.meta.url);
 
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
 
-const putt = (...args: string[]) => callCommand('putt', ...args);
-const puttAsProgram = (...args: string[]) => runCommand('putt', ...args);
+const putt = (...args: string[]) => runCommand('putt', ...args);
 
 const PLAYER = ['--player', 'maps/demo-player.json'];
 
@@ -23,7 +22,7 @@ describe('putt', () => {
   });
 
   it('prints JSON that the schema accepts, its chances summing to one', async () => {
-    const { code, out } = await puttAsProgram(
+    const { code, out } = await putt(
       ...['--distance-ft', '15', '--green-speed-ft', '10', '--slope-percent', '2'],
       ...['--slope-direction-deg', '90', ...PLAYER, '--json'],
     );

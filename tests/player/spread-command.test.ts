@@ -8,7 +8,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { PlayerDocument } from '../../core/player/format.ts';
 import { STANDARD_BAG } from '../../core/player/presets.ts';
 import { minimalPlayer } from './sample-player.ts';
-import { callCommand, runScript } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'holewright-spread-'));
@@ -17,8 +17,7 @@ const DEVICE = 'tests/player/csv/fixtures/old-harbour-studio.csv';
 // Each test starts whole programs.
 vi.setConfig({ testTimeout: 120_000 });
 
-const run = (...args: string[]) => callCommand('spread', ...args);
-const runAsProgram = (...args: string[]) => runScript('spread', ...args);
+const run = (...args: string[]) => runCommand('spread', ...args);
 
 function file(name: string, content: string | Uint8Array): string {
   const path = join(folder, name);
@@ -54,7 +53,7 @@ interface Output {
 describe('spread', () => {
   it('prints JSON by its schema, shots of a table taken in, and saves the player', async () => {
     const saved = join(folder, 'saved.json');
-    const { code, out, err } = await runAsProgram(
+    const { code, out, err } = await run(
       '--player',
       playerFile,
       '--shots',

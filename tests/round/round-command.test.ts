@@ -12,14 +12,13 @@ import { roundFigures } from '../../core/round/figures.ts';
 import { roundDocument, roundReport } from '../../electron/cli/round-report.ts';
 import { smallCourseText, smallPlayerText } from '../renderer/small-course.ts';
 import { oddsSchemaText } from './odds-schema.ts';
-import { callCommand, runCommand } from '../run-command.ts';
+import { runCommand } from '../run-command.ts';
 
 const schemaFile = new URL('../../maps/schemas/round-odds.schema.json', import.meta.url);
 const folder = mkdtempSync(join(tmpdir(), 'holewright-round-'));
 vi.setConfig({ testTimeout: 120_000 });
 
-const run = (...args: string[]) => callCommand('round', ...args);
-const runAsProgram = (...args: string[]) => runCommand('round', ...args);
+const run = (...args: string[]) => runCommand('round', ...args);
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
@@ -120,7 +119,7 @@ describe('the round command', () => {
   it('prints JSON by its schema for two holes', async () => {
     const args = ['--course', course, '--player', player, '--target', '8', '--seed', 'a', '--json'];
     args.push('--wind-mps', '4', '--wind-from-deg', '180');
-    const first = await runAsProgram(...args);
+    const first = await run(...args);
     expect(first.err).not.toMatch(/error/);
     expect(first.code).toBe(0);
     const validate = new Ajv({ strict: false }).compile(JSON.parse(oddsSchemaText()) as object);
