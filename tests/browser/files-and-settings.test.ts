@@ -8,27 +8,35 @@ import { keptPlans } from '../../electron/files/kept-plans.ts';
 import { smallCourse, smallCourseText } from '../renderer/small-course.ts';
 import { openSmallWindow, openWindow, planReady, settles, startBrowser, type TestWindow } from './window.ts';
 
-describe('files and settings', () => {
+/** Test course, and a file that cannot be a course. */
+async function openBesideBroken(browser: Browser): Promise<TestWindow> {
+  const broken = smallCourse();
+  const features = broken.features as { geometry: { coordinates: unknown } }[];
+  features[0]!.geometry.coordinates = [
+    [200, 52],
+    [4, 52],
+  ];
+  features[10]!.geometry.coordinates = [[4, 52], 'north'];
+  const window = await openSmallWindow(browser, { files: { 'broken.geojson': JSON.stringify(broken) } });
+  await planReady(window.page);
+  return window;
+}
+
+describe('with a course open', () => {
   let browser: Browser;
   let window: TestWindow;
 
   beforeAll(async () => {
     browser = await startBrowser();
+    window = await openBesideBroken(browser);
   });
-  afterEach(() => window.close());
-  afterAll(() => browser.close());
+  afterAll(async () => {
+    await window.close();
+    await browser.close();
+  });
 
   it('lists every fault of a broken course and leaves the open one alone', async () => {
-    const broken = smallCourse();
-    const features = broken.features as { geometry: { coordinates: unknown } }[];
-    features[0]!.geometry.coordinates = [
-      [200, 52],
-      [4, 52],
-    ];
-    features[10]!.geometry.coordinates = [[4, 52], 'north'];
-    window = await openSmallWindow(browser, { files: { 'broken.geojson': JSON.stringify(broken) } });
     const { page } = window;
-    await planReady(page);
     await page.getByLabel('Course', { exact: true }).selectOption({ label: 'broken.geojson' });
     const notice = page.getByRole('alert');
     await notice.waitFor();
@@ -47,35 +55,8 @@ describe('files and settings', () => {
     await notice.waitFor({ state: 'detached' });
   });
 
-  it('tells what is odd in a file that opens all the same', async () => {
-    const odd = smallCourse();
-    (odd.features as { properties: Record<string, unknown> }[])[0]!.properties['par'] = 'four';
-    window = await openSmallWindow(browser, { files: { 'small.geojson': JSON.stringify(odd) } });
-    const { page } = window;
-    await page.getByRole('button', { name: /notes? on the course file/ }).click();
-    expect(await page.getByRole('alert').textContent()).toMatch(
-      /Notes on small\.geojson.*hole 1.*par is "four"/,
-    );
-    await planReady(page);
-  });
-
-  it('shows names from files as text, whatever they hold', async () => {
-    const course = smallCourse();
-    const name = '<img src=x onerror="document.title=1">';
-    course.holewright.courseName = name;
-    (course.features as { properties: Record<string, unknown> }[])[0]!.properties['name'] = name;
-    window = await openSmallWindow(browser, { files: { 'small.geojson': JSON.stringify(course) } });
-    const { page } = window;
-    await planReady(page);
-    expect(await page.locator('.hole-title h2').textContent()).toContain(name);
-    expect(await page.locator('img').count()).toBe(0);
-    expect(window.complaints).toEqual([]);
-  });
-
   it('tells of a change on disk and reads the file again when asked', async () => {
-    window = await openSmallWindow(browser);
     const { page, workspace } = window;
-    await planReady(page);
     const changed = smallCourse();
     changed.holewright.courseName = 'Changed course';
     await writeFile(join(workspace, 'small.geojson'), JSON.stringify(changed));
@@ -92,9 +73,7 @@ describe('files and settings', () => {
   });
 
   it('brings in a file that the person picks', async () => {
-    window = await openSmallWindow(browser);
     const { page } = window;
-    await planReady(page);
     const picked = smallCourse();
     picked.holewright.courseName = 'Brought in';
     const choosing = page.waitForEvent('filechooser');
@@ -111,6 +90,44 @@ describe('files and settings', () => {
           .evaluate((select) => (select as HTMLSelectElement).selectedOptions[0]?.text),
       (name) => name === 'Brought in',
     );
+  });
+
+  it('follows the system from light to dark', async () => {
+    const { page } = window;
+    const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    await page.locator('.hole-row').first().waitFor();
+    const light = await paper();
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await settles(paper, (colour) => colour !== light);
+  });
+});
+
+describe('files and settings', () => {
+  let browser: Browser;
+  let window: TestWindow;
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterEach(() => window.close());
+  afterAll(() => browser.close());
+
+  it('tells what is odd in a file that opens all the same, and shows its names as text, whatever they hold', async () => {
+    const odd = smallCourse();
+    const name = '<img src=x onerror="document.title=1">';
+    odd.holewright.courseName = name;
+    const hole = (odd.features as { properties: Record<string, unknown> }[])[0]!;
+    hole.properties = { ...hole.properties, par: 'four', name };
+    window = await openSmallWindow(browser, { files: { 'small.geojson': JSON.stringify(odd) } });
+    const { page } = window;
+    await page.getByRole('button', { name: /notes? on the course file/ }).click();
+    expect(await page.getByRole('alert').textContent()).toMatch(
+      /Notes on small\.geojson.*hole 1.*par is "four"/,
+    );
+    await planReady(page);
+    expect(await page.locator('.hole-title h2').textContent()).toContain(name);
+    expect(await page.locator('img').count()).toBe(0);
+    expect(window.complaints).toEqual([]);
   });
 
   it('keeps units, theme, language, the open files and the plan over a reload', async () => {
@@ -204,16 +221,6 @@ describe('files and settings', () => {
       () => settings.read(),
       (kept) => kept.ok && kept.value.tourSeen === true,
     );
-  });
-
-  it('follows the system from light to dark', async () => {
-    window = await openSmallWindow(browser);
-    const { page } = window;
-    const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-    await page.locator('.hole-row').first().waitFor();
-    const light = await paper();
-    await page.emulateMedia({ colorScheme: 'dark' });
-    await settles(paper, (colour) => colour !== light);
   });
 
   it('says what to do next where a hole cannot be planned', async () => {

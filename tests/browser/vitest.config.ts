@@ -7,6 +7,8 @@ export default defineConfig({
     globalSetup: ['tests/browser/build-window.ts'],
     // One browser at a time: two would only share the same processor.
     fileParallelism: false,
+    // The files stand in for no module and share what they load.
+    isolate: false,
     testTimeout: 240_000,
     hookTimeout: 240_000,
   },
