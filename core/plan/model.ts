@@ -10,7 +10,7 @@ export interface Spot {
   readonly y: number;
 }
 
-/** Chance that the first shot ends in each kind of trouble. */
+/** Chance that the first shot ends in each kind of trouble, or meets it. */
 export interface Trouble {
   readonly outOfBounds: number;
   readonly penaltyYellow: number;

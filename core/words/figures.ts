@@ -29,6 +29,8 @@ export interface Figures {
   readonly choice: (items: readonly string[]) => string;
   /** A day of the calendar, `2026-05-09`, as it is written out; other texts come back as they are. */
   readonly date: (isoDay: string) => string;
+  /** A moment (milliseconds since 1970) in the computer's zone: its clock, `14:05`, or its day with the clock, to the second where asked. */
+  readonly moment: (ms: number, style: 'clock' | 'day' | 'second') => string;
 }
 
 export function figuresOf(language: Language): Figures {
@@ -59,6 +61,11 @@ export function figuresOf(language: Language): Figures {
   const days = new Intl.DateTimeFormat(locale, {
     ...{ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' },
   });
+  const moments = {
+    clock: new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }),
+    day: new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }),
+    second: new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'medium' }),
+  };
   return {
     whole,
     fixed: (value, decimals) => write(value, decimals, decimals),
@@ -71,5 +78,6 @@ export function figuresOf(language: Language): Figures {
       const time = /^\d{4}-\d{2}-\d{2}$/.test(isoDay) ? Date.parse(`${isoDay}T00:00:00Z`) : NaN;
       return Number.isNaN(time) ? isoDay : days.format(time);
     },
+    moment: (ms, style) => moments[style].format(ms),
   };
 }

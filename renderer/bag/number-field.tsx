@@ -22,10 +22,11 @@ export function NumberField(props: Props) {
   const words = useWords();
   const { name, value, unit, least, most, decimals, clear, take, disabled, placeholder } = props;
   const id = useId();
-  const [fault, setFault] = useState<string | null>(null);
+  const [isRefused, setRefused] = useState(false);
   // What is being typed stays when something else draws the field anew meanwhile.
   const [typing, setTyping] = useState<string | null>(null);
-  const shown = value === null ? '' : String(Number(value.toFixed(decimals)));
+  const shown = value === null ? '' : words.figures.short(value, decimals);
+  const fault = isRefused ? words.player.numberFault({ name, least, most }) : null;
   return (
     <span class="bag-field">
       <label for={id}>{name}</label>
@@ -45,16 +46,16 @@ export function NumberField(props: Props) {
             setTyping(null);
             const text = event.currentTarget.value.trim();
             if (text === '' && clear !== undefined) {
-              setFault(null);
+              setRefused(false);
               clear();
               return;
             }
             const typed = readTyped(text);
             if (typed === null || typed < least || typed > most) {
-              setFault(words.player.numberFault({ name, least, most }));
+              setRefused(true);
               return;
             }
-            setFault(null);
+            setRefused(false);
             take(typed);
           }}
         />
@@ -71,7 +72,11 @@ export function NumberField(props: Props) {
 
 /** `12,5` and `12.5` alike; null where it is no number. */
 export function readTyped(text: string): number | null {
-  const plain = text.trim().replace(',', '.').replace('−', '-');
+  const plain = text
+    .trim()
+    .replaceAll(/[\u202f ]/gu, '')
+    .replace(',', '.')
+    .replace('−', '-');
   if (!/^[+-]?(?:\d+\.?\d*|\.\d+)$/u.test(plain)) return null;
   return Number(plain);
 }

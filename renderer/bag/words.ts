@@ -90,10 +90,7 @@ export function plainEstimate(estimate: Estimate, { figures }: Words, decimals =
 }
 
 /** `14:05` today, else with the date. */
-export function timeText(ms: number, { language }: Words, now = Date.now()): string {
-  const at = new Date(ms);
-  const locale = language === 'en' ? 'en-GB' : 'de-DE';
-  const sameDay = at.toDateString() === new Date(now).toDateString();
-  const clock = at.toLocaleTimeString(locale, { hour: '2-digit', minute: '2-digit' });
-  return sameDay ? clock : `${at.toLocaleDateString(locale, { day: 'numeric', month: 'short' })}, ${clock}`;
+export function timeText(ms: number, { figures }: Words, now = Date.now()): string {
+  const isToday = new Date(ms).toDateString() === new Date(now).toDateString();
+  return figures.moment(ms, isToday ? 'clock' : 'day');
 }

@@ -1,5 +1,6 @@
 /** The course room's own store and what it can do; one for each window, kept while other rooms are shown. */
 
+import { lookingWords } from './files/sitting.ts';
 import type { HistoryEntry } from '../../core/course/history.ts';
 import { nameIn, tell } from '../../core/words/told.ts';
 import { wordsOf } from '../state/use-words.ts';
@@ -84,7 +85,10 @@ function attempt(
   const state = store.state();
   if (!mayEdit(state)) {
     const { file } = state;
-    const phrase = file?.access.may === 'look' ? file.access.words : words.courseFile.openFirst;
+    const phrase =
+      file?.access.may === 'look'
+        ? lookingWords(file.access, file.entry.name, words)
+        : words.courseFile.openFirst;
     store.dispatch({ type: 'said', said: { tone: 'refusal', words: phrase } });
     return false;
   }

@@ -1,5 +1,6 @@
 /** Everything that the course room knows, as one immutable value. Places are degrees, as in the file. */
 
+import type { ClaimHolder } from '../../electron/contract/host.ts';
 import type { EditableDocument, FeatureId } from '../../core/course/document.ts';
 import { newDocument } from '../../core/course/document.ts';
 import type { VertexAddress } from '../../core/course/edits/shape.ts';
@@ -82,10 +83,13 @@ export interface EditedFile {
   readonly recovered: readonly Recovered[];
 }
 
-export type Access =
-  | { readonly may: 'edit' }
-  /** Looking only, with the reason and what can be done. */
-  | { readonly may: 'look'; readonly why: 'demo' | 'held' | 'asking' | 'trouble'; readonly words: string };
+export type Access = { readonly may: 'edit' } | LookingOnly;
+
+export type LookingOnly =
+  | { readonly may: 'look'; readonly why: 'demo' | 'asking' }
+  | { readonly may: 'look'; readonly why: 'held'; readonly holder: ClaimHolder }
+  /** The host did not say who may write. */
+  | { readonly may: 'look'; readonly why: 'refused'; readonly said: string };
 
 export function emptyDrawing(): DrawingState {
   const document: EditableDocument = newDocument('');

@@ -168,7 +168,7 @@ export class MapStage {
       sheet,
       inTurn([
         holeLine(hole, frame, palette),
-        slopeArrows(course.slopeMarks ?? [], frame, palette),
+        slopeArrows(course.slopeMarks ?? [], frame, palette, wordsOf(state).figures),
         ...(trees === null ? [] : [passagePainter(trees.passage, trees.ball, palette)]),
         shotPainter(shots, frame, pin, palette, state.view.showBalls),
         labelPainter(

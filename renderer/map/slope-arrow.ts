@@ -1,5 +1,6 @@
 /** Paints a slope arrow: it lies where the green was read and points to where the ground falls, the longer the steeper. */
 
+import type { Figures } from '../../core/words/figures.ts';
 import type { LocalFrame } from '../../core/course/local-frame.ts';
 import type { SlopeMark } from '../../core/course/model.ts';
 import type { Spot } from '../../core/plan/model.ts';
@@ -15,7 +16,12 @@ const ARROW_HEAD_PX = 5;
 const LEAST_SCALE = 2.5;
 const NAMED_SCALE = 6;
 
-export function slopeArrows(marks: readonly SlopeMark[], frame: LocalFrame, palette: Palette): Painter {
+export function slopeArrows(
+  marks: readonly SlopeMark[],
+  frame: LocalFrame,
+  palette: Palette,
+  figures: Figures,
+): Painter {
   const colours = { ink: palette.labelInk, halo: palette.labelHalo };
   return (brush) => {
     if (brush.scale < LEAST_SCALE) return;
@@ -26,19 +32,19 @@ export function slopeArrows(marks: readonly SlopeMark[], frame: LocalFrame, pale
         100 * slopeShare,
         downhill,
         colours,
-        brush.scale >= NAMED_SCALE,
+        brush.scale >= NAMED_SCALE ? figures : null,
       );
   };
 }
 
-/** `downhill` in radians clockwise from north; with its per cent beside it where asked for. */
+/** `downhill` in radians clockwise from north; with its per cent beside it, written by `figures`, where these are given. */
 export function paintSlopeArrow(
   brush: Brush,
   spot: Spot,
   percent: number,
   downhill: number,
   colours: { readonly ink: string; readonly halo: string },
-  isNamed: boolean,
+  figures: Figures | null,
 ): void {
   const { context } = brush;
   const [x, y] = brush.place(spot);
@@ -71,8 +77,8 @@ export function paintSlopeArrow(
   context.arc(x, y, 2.6, 0, 2 * Math.PI);
   context.fillStyle = colours.ink;
   context.fill();
-  if (!isNamed) return;
-  const words = `${Number(percent.toFixed(1))} %`;
+  if (figures === null) return;
+  const words = `${figures.short(percent, 1)} %`;
   context.font = '10px "Liberation Sans", Arial, sans-serif';
   context.textAlign = ux > 0.3 ? 'right' : 'left';
   context.textBaseline = 'middle';

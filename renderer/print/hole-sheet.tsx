@@ -73,7 +73,7 @@ function Page({ state }: { readonly state: AppState }) {
           {hole.strokeIndex === undefined ? '' : `, ${words.plan.strokeIndex({ index: hole.strokeIndex })}`},{' '}
           {lengthText(lengthM, units)}{' '}
           {words.sheet.from({ tee: placeName(tee.name, words), player: state.player?.value.name ?? '' })}
-          {course.invented ? words.sheet.invented : ''}
+          {course.invented ? ` ${words.sheet.invented}` : ''}
         </p>
         {day !== null && <p>{words.plan.forThisDay({ day })}.</p>}
       </header>

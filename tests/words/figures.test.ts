@@ -71,3 +71,15 @@ describe('language and units', () => {
     expect(unitsOfRegion('no tag at all')).toBe('yards');
   });
 });
+
+describe('a moment', () => {
+  const ms = new Date(2026, 4, 9, 14, 5, 7).getTime();
+
+  it('is written as the language does, on a clock of 24 hours in both', () => {
+    expect(english.moment(ms, 'clock')).toBe('14:05');
+    expect(german.moment(ms, 'clock')).toBe('14:05');
+    expect(english.moment(ms, 'day')).toBe('9 May 2026, 14:05');
+    expect(german.moment(ms, 'day')).toBe('09.05.2026, 14:05');
+    expect(german.moment(ms, 'second')).toBe('09.05.2026, 14:05:07');
+  });
+});

@@ -25,6 +25,14 @@ describe('words for people', () => {
     ]);
   });
 
+  it('have numbers and dates written by the catalogue, which knows the language', () => {
+    const others = ['renderer', 'core'].flatMap(sourcesOf).filter((path) => {
+      const writes = /\.toLocale(?:Date|Time)?String\(|\bIntl\.\w+Format\b/u;
+      return !path.startsWith('core/words/') && writes.test(readFileSync(join(ROOT, path), 'utf8'));
+    });
+    expect(others).toEqual([]);
+  });
+
   it('come from the catalogue, but in files that only machines or commands read', () => {
     const loose = ['renderer', 'core', 'electron'].flatMap(sourcesOf).flatMap((path) => {
       if (path.startsWith('core/words/') || NOT_FOR_PEOPLE.some((part) => path.startsWith(part))) return [];

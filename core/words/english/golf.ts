@@ -41,7 +41,7 @@ export const golf = {
     penaltyRed: 'red penalty area',
     penaltyYellow: 'yellow penalty area',
     bunker: 'bunker',
-    trees: 'trees',
+    trees: 'against trees or among them',
     longRough: 'long rough',
   },
   shortTroubles: {

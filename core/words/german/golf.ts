@@ -43,7 +43,7 @@ export const golf: typeof english = {
     penaltyRed: 'rote Penalty Area',
     penaltyYellow: 'gelbe Penalty Area',
     bunker: 'Bunker',
-    trees: 'Bäume',
+    trees: 'an Bäume oder unter sie',
     longRough: 'hohes Rough',
   },
   shortTroubles: {

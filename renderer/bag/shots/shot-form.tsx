@@ -29,13 +29,14 @@ export function ShotForm({ place, shot, close }: Props) {
   const desk = useDesk();
   const units = useApp((state) => state.settings.units);
   const bag = useBag((state) => state.file?.history.present.bag ?? null);
-  const [cells, setCells] = useState(() => cellsOf(shot, units));
+  const [asOpened] = useState(() => cellsOf(shot, units, words));
+  const [cells, setCells] = useState(asOpened);
   const [weather, setWeather] = useState<ConditionChange>(() => conditionsOf(shot));
   const [fault, setFault] = useState<CellFault | null>(null);
   if (bag === null) return null;
   const set = (column: TypedColumn, text: string): void => setCells({ ...cells, [column]: text });
   const take = (): void => {
-    const changed = changedShot(words, shot, cells, units, (row) =>
+    const changed = changedShot(shot, { before: asOpened, now: cells }, (row) =>
       readTypedRows([row], bag, units === 'yards' ? 'yd' : 'm'),
     );
     if (!changed.ok) {
@@ -138,9 +139,9 @@ interface CellFault {
 
 type Cells = Readonly<Record<TypedColumn, string>>;
 
-function cellsOf(shot: RecordedShot, units: Units): Cells {
+function cellsOf(shot: RecordedShot, units: Units, { figures }: Words): Cells {
   const length = (metres: number | undefined): string =>
-    metres === undefined ? '' : String(Number(inUnits(metres, units).toFixed(1)));
+    metres === undefined ? '' : figures.short(inUnits(metres, units), 1);
   const offlineM = shot.offlineM ?? shot.carryM * Math.sin(((shot.directionDeg ?? 0) * Math.PI) / 180);
   return {
     club: shot.club,
@@ -160,13 +161,10 @@ function conditionsOf({ lie, windMps, windFromDeg, temperatureC, altitudeM }: Re
 
 /** The shot with what was retyped; a reading whose text was left alone keeps its digits. */
 function changedShot(
-  words: Words,
   shot: RecordedShot,
-  cells: Cells,
-  units: Units,
+  { before, now: cells }: { readonly before: Cells; readonly now: Cells },
   read: (row: readonly string[]) => ReturnType<typeof readTypedRows>,
 ): Result<RecordedShot, CellFault> {
-  const before = cellsOf(shot, units);
   const { shots, faults } = read(TYPED_COLUMNS.map((column) => cells[column]));
   const typed = shots[0]?.shot;
   if (typed === undefined)

@@ -77,11 +77,11 @@ export function PicturePlacer({ bitmap }: { readonly bitmap: ImageBitmap }) {
           <p class="faint">
             {fit.ok
               ? words.underlay.pixelIs({
-                  metres: pixelSizeM(fit.value.transform).toFixed(2),
+                  metres: words.figures.fixed(pixelSizeM(fit.value.transform), 2),
                   fit:
                     fit.value.standardErrorM === null
                       ? words.underlay.oneMore
-                      : words.underlay.fitsTo({ metres: fit.value.standardErrorM.toFixed(1) }),
+                      : words.underlay.fitsTo({ metres: words.figures.fixed(fit.value.standardErrorM, 1) }),
                 })
               : words.underlay.fit[fit.error]}
           </p>
@@ -213,7 +213,7 @@ function PinRow({
           }}
         />
       </td>
-      <td class="number">{residualM === null ? '–' : `${residualM.toFixed(1)} m`}</td>
+      <td class="number">{residualM === null ? '–' : `${words.figures.fixed(residualM, 1)} m`}</td>
       <td>
         <button
           type="button"
@@ -266,7 +266,7 @@ function KnownLength({
       }}
     >
       <label>
-        {words.underlay.fromTo({ metres: distanceM(from, to).toFixed(1) })}{' '}
+        {words.underlay.fromTo({ metres: words.figures.fixed(distanceM(from, to), 1) })}{' '}
         <input
           type="text"
           inputMode="decimal"

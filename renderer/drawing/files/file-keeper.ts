@@ -15,7 +15,7 @@ import { JournalWriter } from './journal-writer.ts';
 import { KeptFile, type KeepingTools } from './kept-file.ts';
 import { LostWork } from './lost-work.ts';
 import type { Recovered } from './recover.ts';
-import { beginSitting, holderWords, saveRequest, type Sitting } from './sitting.ts';
+import { beginSitting, saveRequest, type Sitting } from './sitting.ts';
 
 /** Drawing rests when nothing has changed for this long: the file is saved and holes are planned anew. */
 const REST_MS = 2000;
@@ -130,14 +130,10 @@ class Keeper {
     if (isHeld) this.kept.sitting.wholeDue = true;
     else this.kept.sitting = beginSitting(entry.token);
     const access: Access = entry.readOnly
-      ? {
-          may: 'look',
-          why: 'demo',
-          words: this.kept.words().courseFile.demo({ name: entry.name }),
-        }
+      ? { may: 'look', why: 'demo' }
       : isHeld
         ? { may: 'edit' }
-        : { may: 'look', why: 'asking', words: this.kept.words().courseFile.asking };
+        : { may: 'look', why: 'asking' };
     // loading is no change that the journal should have
     this.kept.seen = null;
     this.kept.store.dispatch({
@@ -194,13 +190,11 @@ class Keeper {
     const answer = await this.kept.tools.host.claim(token);
     if (this.kept.token() !== token) return;
     if (!answer.ok) {
-      this.kept.tell({ access: { may: 'look', why: 'trouble', words: answer.message } });
+      this.kept.tell({ access: { may: 'look', why: 'refused', said: answer.message } });
       return;
     }
     if (!answer.value.isHeld) {
-      this.kept.tell({
-        access: { may: 'look', why: 'held', words: holderWords(answer.value.holder, this.kept.words()) },
-      });
+      this.kept.tell({ access: { may: 'look', why: 'held', holder: answer.value.holder } });
       return;
     }
     this.kept.tell({ access: { may: 'edit' } });

@@ -2,6 +2,7 @@
 
 import type { Words } from '../../../core/words/words.ts';
 import type { ClaimHolder, SaveRequest } from '../../../electron/contract/host.ts';
+import type { LookingOnly } from '../drawing-state.ts';
 
 /** What one file's journal has, from taking the file to letting go of it. */
 export interface Sitting {
@@ -22,7 +23,21 @@ export function saveRequest(token: string, text: string, baseRevision: string, u
   return { token, text, baseRevision, ...(upTo > 0 ? { journalUpTo: upTo } : {}) };
 }
 
-export function holderWords({ place, computer, since }: ClaimHolder, words: Words): string {
+/** Why the file of that name may only be looked at, and what can be done. */
+export function lookingWords(access: LookingOnly, name: string, words: Words): string {
+  switch (access.why) {
+    case 'demo':
+      return words.courseFile.demo({ name });
+    case 'asking':
+      return words.courseFile.asking;
+    case 'held':
+      return holderWords(access.holder, words);
+    case 'refused':
+      return access.said;
+  }
+}
+
+function holderWords({ place, computer, since }: ClaimHolder, words: Words): string {
   const where =
     place === 'other-window'
       ? words.courseFile.holder.window
@@ -31,6 +46,5 @@ export function holderWords({ place, computer, since }: ClaimHolder, words: Word
         : words.courseFile.holder.computer({
             whose: computer === '' ? words.courseFile.holder.somebody : computer,
           });
-  const when = new Date(since).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' });
-  return words.courseFile.holder.held({ where, when });
+  return words.courseFile.holder.held({ where, when: words.figures.moment(since, 'clock') });
 }

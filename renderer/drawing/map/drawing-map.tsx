@@ -21,8 +21,9 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
   const words = useWords();
   const desk = useDesk();
   const theme = usePageTheme();
-  const themeNow = useRef(theme);
-  themeNow.current = theme;
+  const { figures } = words;
+  const looks = useRef({ theme, figures });
+  looks.current = { theme, figures };
   const place = useRef<HTMLDivElement>(null);
   const [metresPerPixel, setMetresPerPixel] = useState(1);
   const token = useDrawing(({ file }) => file?.entry.token ?? null);
@@ -34,16 +35,22 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
   const stage = (): DrawingStage | null => desk.stage.current;
   useEffect(() => {
     if (place.current === null) return undefined;
-    const shown = new DrawingStage(place.current, desk, () => themeNow.current, {
-      zoomed: setMetresPerPixel,
-    });
+    const shown = new DrawingStage(
+      place.current,
+      desk,
+      () => looks.current.theme,
+      () => looks.current.figures,
+      {
+        zoomed: setMetresPerPixel,
+      },
+    );
     desk.stage.current = shown;
     return () => {
       desk.stage.current = null;
       shown.destroy();
     };
   }, [desk]);
-  useEffect(() => desk.stage.current?.repaint(), [desk, theme]);
+  useEffect(() => desk.stage.current?.repaint(), [desk, theme, figures]);
   return (
     <div class="map-area">
       <div

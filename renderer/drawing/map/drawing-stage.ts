@@ -1,5 +1,6 @@
 /** The map of the course room: shows the state; pointer and keys are looked after in files of their own. */
 
+import type { Figures } from '../../../core/words/figures.ts';
 import * as L from 'leaflet';
 import type { LonLat } from '../../../core/course/model.ts';
 import type { Spot } from '../../../core/plan/model.ts';
@@ -55,6 +56,7 @@ export class DrawingStage {
     readonly element: HTMLElement,
     readonly desk: DrawingDesk,
     private readonly theme: () => Theme,
+    private readonly figures: () => Figures,
     private readonly news: DrawingStageNews,
   ) {
     this.map = L.map(element, {
@@ -201,7 +203,7 @@ export class DrawingStage {
     this.base.show(sheet, this.basePainter);
     const cover = this.basePainter === null ? null : this.cover;
     this.ground.show(sheet, groundFor(this.grounds.of(shapes), theme, cover));
-    this.marks.show(sheet, marksFor(this.marked(shapes), theme, state.hole, state.gridM));
+    this.marks.show(sheet, marksFor(this.marked(shapes), theme, state.hole, state.gridM, this.figures()));
     const toSpot = (place: LonLat): Spot => sheet.frame.toSpot(place);
     const { cursor, mode } = state;
     const pointedOut =
@@ -261,9 +263,15 @@ const groundFor = remember((paths: GroundPaths, theme: Theme, cover: number | nu
 });
 
 const marksFor = remember(
-  (shapes: readonly Shape[], theme: Theme, hole: number | null, gridM: number | null): Painter => {
+  (
+    shapes: readonly Shape[],
+    theme: Theme,
+    hole: number | null,
+    gridM: number | null,
+    figures: Figures,
+  ): Painter => {
     const colours = sketchColours(theme);
-    const marks = marksPainter(shapes, paletteOf(theme), colours, hole);
+    const marks = marksPainter(shapes, paletteOf(theme), colours, hole, figures);
     if (gridM === null) return marks;
     const grid = gridPainter(colours, gridM);
     return (brush) => {

@@ -3,6 +3,7 @@
 import { PATH_WIDTH_M } from '../../../core/course/defaults.ts';
 import { propertiesOf } from '../../../core/course/document.ts';
 import { teeColourOf } from '../../../core/course/tee-colour.ts';
+import type { Figures } from '../../../core/words/figures.ts';
 import { Lie } from '../../../core/ground/lies.ts';
 import type { Spot } from '../../../core/plan/model.ts';
 import type { Brush, Painter } from '../../map/canvas-layer.ts';
@@ -39,13 +40,15 @@ export function marksPainter(
   palette: Palette,
   colours: SketchColours,
   hole: number | null,
+  figures: Figures,
 ): Painter {
   return (brush) => {
     for (const shape of shapes) {
       if (shape.kind === 'path' && shape.type === 'LineString') paintPath(brush, shape, palette);
       if (shape.kind === undefined) paintUnknown(brush, shape, colours);
       // below the markers, which must be seen
-      if (shape.kind === 'ground-level' && brush.scale >= DETAIL_SCALE) paintLevel(brush, shape, colours);
+      if (shape.kind === 'ground-level' && brush.scale >= DETAIL_SCALE)
+        paintLevel(brush, shape, colours, figures);
     }
     for (const shape of shapes) {
       if (shape.kind === 'hole') paintPlayLine(brush, shape, colours, shape.hole === hole);
@@ -56,7 +59,7 @@ export function marksPainter(
           paintTeeMarker(brush, shape, colours);
           break;
         case 'slope-mark':
-          if (brush.scale >= DETAIL_SCALE) paintSlopeMark(brush, shape, colours);
+          if (brush.scale >= DETAIL_SCALE) paintSlopeMark(brush, shape, colours, figures);
           break;
         case 'hole-position':
           paintHolePosition(brush, spotOf(shape), colours);
@@ -168,7 +171,7 @@ function paintHolePosition({ context, place }: Brush, spot: Spot, colours: Sketc
   context.fill();
 }
 
-function paintLevel(brush: Brush, shape: Shape, colours: SketchColours): void {
+function paintLevel(brush: Brush, shape: Shape, colours: SketchColours, figures: Figures): void {
   const { context } = brush;
   const [x, y] = brush.place(spotOf(shape));
   if (x < -40 || y < -20 || x > brush.width + 40 || y > brush.height + 20) return;
@@ -188,16 +191,23 @@ function paintLevel(brush: Brush, shape: Shape, colours: SketchColours): void {
   context.textBaseline = 'middle';
   context.lineWidth = 2.5;
   context.strokeStyle = colours.halo;
-  context.strokeText(height.toFixed(1), x + 5, y);
+  context.strokeText(figures.fixed(height, 1), x + 5, y);
   context.fillStyle = colours.ink;
-  context.fillText(height.toFixed(1), x + 5, y);
+  context.fillText(figures.fixed(height, 1), x + 5, y);
 }
 
 /** An arrow downhill from a dot, with its per cent. */
-function paintSlopeMark(brush: Brush, shape: Shape, colours: SketchColours): void {
+function paintSlopeMark(brush: Brush, shape: Shape, colours: SketchColours, figures: Figures): void {
   const properties = propertiesOf(shape.feature);
   const percent = Number.parseFloat(String(properties['slope_percent']));
   const downhill = (Number.parseFloat(String(properties['downhill_deg'])) * Math.PI) / 180;
   if (!Number.isFinite(percent) || !Number.isFinite(downhill)) return;
-  paintSlopeArrow(brush, spotOf(shape), percent, downhill, colours, brush.scale >= 2 * DETAIL_SCALE);
+  paintSlopeArrow(
+    brush,
+    spotOf(shape),
+    percent,
+    downhill,
+    colours,
+    brush.scale >= 2 * DETAIL_SCALE ? figures : null,
+  );
 }

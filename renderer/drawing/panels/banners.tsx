@@ -6,17 +6,19 @@ import { useTools } from '../../state/use-app.ts';
 import { isUnsaved } from '../selectors.ts';
 import { copyCourse } from '../files/new-course.ts';
 import type { Recovered } from '../files/recover.ts';
+import { lookingWords } from '../files/sitting.ts';
 import { useDesk, useDrawing } from '../use-drawing.ts';
 import { useWords } from '../../state/use-words.ts';
 
 export function Banners() {
+  const words = useWords();
   const file = useDrawing((state) => state.file);
   if (file === null) return null;
   const { access } = file;
   return (
     <>
       {access.may === 'look' && access.why !== 'asking' && (
-        <LookingOnly why={access.why} words={access.words} />
+        <LookingOnly why={access.why} words={lookingWords(access, file.entry.name, words)} />
       )}
       {file.recovered.map((recovered) => (
         <LostWork key={recovered.journal} recovered={recovered} />
@@ -48,7 +50,7 @@ function LookingOnly({
   why,
   words: phrase,
 }: {
-  readonly why: 'demo' | 'held' | 'trouble';
+  readonly why: 'demo' | 'held' | 'refused';
   readonly words: string;
 }) {
   const words = useWords();
@@ -95,7 +97,7 @@ function LostWork({ recovered }: { readonly recovered: Recovered }) {
   const words = useWords();
   const desk = useDesk();
   const { names, difference, document, why, lastAt } = recovered;
-  const when = new Date(lastAt).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+  const when = words.figures.moment(lastAt, 'day');
   const parts = [
     [difference.added, 'added'],
     [difference.changed, 'changed'],

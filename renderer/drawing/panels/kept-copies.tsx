@@ -63,9 +63,13 @@ function Copies({ token, copies }: { readonly token: string; readonly copies: re
       return;
     }
     const done = desk.attempt((document) =>
-      becomes(document, target, words.courseFile.copies.goBackStep({ when: timeText(keptAt) })),
+      becomes(
+        document,
+        target,
+        words.courseFile.copies.goBackStep({ when: words.figures.moment(keptAt, 'second') }),
+      ),
     );
-    if (done) desk.say(words.courseFile.copies.asItWas({ when: timeText(keptAt) }));
+    if (done) desk.say(words.courseFile.copies.asItWas({ when: words.figures.moment(keptAt, 'second') }));
   };
   if (copies.length === 0) {
     return <p class="faint">{words.courseFile.copies.none}</p>;
@@ -74,7 +78,7 @@ function Copies({ token, copies }: { readonly token: string; readonly copies: re
     <ul class="plain-list">
       {copies.map((copy) => (
         <li key={copy.keptAt} class="copy-line">
-          <span>{timeText(copy.keptAt)}</span>
+          <span>{words.figures.moment(copy.keptAt, 'second')}</span>
           <button type="button" class="small-button" disabled={!editable} onClick={() => void goBack(copy)}>
             {words.courseFile.copies.goBack}
           </button>
@@ -82,8 +86,4 @@ function Copies({ token, copies }: { readonly token: string; readonly copies: re
       ))}
     </ul>
   );
-}
-
-function timeText(at: number): string {
-  return new Date(at).toLocaleString([], { dateStyle: 'medium', timeStyle: 'medium' });
 }

@@ -100,7 +100,7 @@ function Troubles({ open }: { readonly open: OpenRound }) {
       {lost !== null && (
         <div class="fault-box" role="alert">
           {words.round.file.lost({
-            when: new Date(lost.writtenAt).toLocaleString(words.language),
+            when: words.figures.moment(lost.writtenAt, 'day'),
             holes: lost.document.played.length,
           })}
           <button type="button" class="small-button" onClick={() => void keeper.bringBack(lost)}>
