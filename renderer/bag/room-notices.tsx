@@ -3,7 +3,7 @@
 import type { Words } from '../../core/words/words.ts';
 import { useBag, useDesk } from './state/use-bag.ts';
 import { isUnsaved } from './state/reduce-bag.ts';
-import type { Access } from './state/bag-state.ts';
+import type { Access, Found } from './state/bag-state.ts';
 import { timeText } from './words.ts';
 import { useWords } from '../state/use-words.ts';
 
@@ -11,7 +11,7 @@ export function RoomNotices() {
   const words = useWords();
   const desk = useDesk();
   const access = useBag((state) => state.file?.access ?? null);
-  const found = useBag((state) => state.file?.found ?? null);
+  const found = useBag((state) => state.file?.found ?? NONE_FOUND);
   const changed = useBag((state) => state.file?.changedOnDisk ?? null);
   const refusal = useBag((state) => state.refusal);
   const said = useBag((state) => state.said);
@@ -26,22 +26,27 @@ export function RoomNotices() {
           {accessWords(access, words)}
         </p>
       )}
-      {found !== null && (
-        <div class="room-note strong" role="alert">
+      {found.map((work) => (
+        <div key={work.journal} class="room-note strong" role="alert">
           <p>
             {words.player.notices.found({
-              when: timeText(found.writtenAt, words),
-              older: found.isOlder ? words.player.notices.savedSince : '',
+              when: timeText(work.writtenAt, words),
+              older: work.isOlder ? words.player.notices.savedSince : '',
+            })}{' '}
+            {words.player.notices.foundHolds({
+              clubs: work.document.bag.length,
+              shots: work.document.shots?.length ?? 0,
             })}
+            {found.length > 1 && ` ${words.player.notices.takesPlace}`}
           </p>
-          <button type="button" class="small-button" onClick={() => void desk.takeFound()}>
+          <button type="button" class="small-button" onClick={() => void desk.takeFound(work)}>
             {words.player.notices.takeUp}
           </button>
-          <button type="button" class="small-button" onClick={() => void desk.dropFound()}>
+          <button type="button" class="small-button" onClick={() => void desk.dropFound(work)}>
             {words.player.notices.drop}
           </button>
         </div>
-      )}
+      ))}
       {changed !== null && (
         <div class="room-note strong" role="alert">
           <p>{words.player.notices.changed}</p>
@@ -90,3 +95,5 @@ function accessWords(access: Extract<Access, { may: 'read' }>, words: Words): st
     }
   }
 }
+
+const NONE_FOUND: readonly Found[] = [];

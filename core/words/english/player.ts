@@ -323,7 +323,11 @@ export const player = {
   notices: {
     savedSince: '; the file was saved again since then',
     found: ({ when, older }: { readonly when: string; readonly older: string }) =>
-      `Unsaved changes from ${when} were found ${older}.`,
+      `Unsaved changes from ${when} were found${older}.`,
+    foundHolds: ({ clubs, shots }: { readonly clubs: number; readonly shots: number }) =>
+      `They hold ${counted(clubs, { one: 'club', other: 'clubs' })} and ${counted(shots, { one: 'measured shot', other: 'measured shots' })}.`,
+    takesPlace:
+      'Taken up, they stand in the place of what is shown here; undo brings that back, and the others stay on offer.',
     takeUp: 'Take them up',
     drop: 'Drop them',
     changed: 'The file was changed by another program while you had unsaved changes here.',

@@ -287,6 +287,10 @@ export const player: typeof english = {
   notices: {
     savedSince: '; die Datei wurde seitdem gespeichert',
     found: ({ when, older }) => `Ungespeicherte Änderungen von ${when} wurden gefunden${older}.`,
+    foundHolds: ({ clubs, shots }) =>
+      `Darin: ${counted(clubs, { one: 'Schläger', other: 'Schläger' })} und ${counted(shots, { one: 'gemessener Schlag', other: 'gemessene Schläge' })}.`,
+    takesPlace:
+      'Aufgenommen treten sie an die Stelle dessen, was hier steht; Rückgängig holt es wieder, und die übrigen bleiben im Angebot.',
     takeUp: 'Aufnehmen',
     drop: 'Verwerfen',
     changed: 'Ein anderes Programm hat die Datei geändert, während es hier ungespeicherte Änderungen gab.',

@@ -16,8 +16,9 @@ import type { AppTools } from '../../state/use-app.ts';
 import type { UndoSource } from '../../state/undo-desk.ts';
 import { type BagReport, modelOf } from '../work/bag-report.ts';
 import { type BagOffice, openOffice } from '../work/bag-office.ts';
-import { type BagState, EMPTY_BAG, type OpenBag } from './bag-state.ts';
-import { findUnsaved, type JournalKeeper, keepJournal } from './journal-keeper.ts';
+import { type BagState, EMPTY_BAG, type Found, type OpenBag } from './bag-state.ts';
+import { dropFound, type Finding, findUnsaved, takeFound } from './found-work.ts';
+import { type JournalKeeper, keepJournal } from './journal-keeper.ts';
 import { type BagAction, isUnsaved, reduceBag } from './reduce-bag.ts';
 
 export type BagStore = StoreOf<BagState, BagAction>;
@@ -37,8 +38,8 @@ export interface BagDesk {
   /** A copy in the workspace under a name of its own, opened at once. */
   readonly saveCopy: () => Promise<void>;
   readonly create: (document: PlayerDocument) => Promise<boolean>;
-  readonly takeFound: () => Promise<void>;
-  readonly dropFound: () => Promise<void>;
+  readonly takeFound: (found: Found) => Promise<void>;
+  readonly dropFound: (found: Found) => Promise<void>;
   /** The file as it is on disk, unsaved changes given up. */
   readonly readAgain: () => Promise<void>;
   readonly stopEstimate: () => void;
@@ -72,6 +73,7 @@ function openDesk(tools: AppTools): BagDesk {
   keepEstimates(store, office);
 
   const trouble = (message: string): void => store.dispatch({ type: 'refused', message });
+  const finding: Finding = { store, host, journal, words: () => wordsOf(app.state()) };
   const saveOn = async (baseRevision: string): Promise<void> => {
     const { file } = store.state();
     if (file === null || file.access.may !== 'write' || file.saving) return;
@@ -139,24 +141,8 @@ function openDesk(tools: AppTools): BagDesk {
         await create({ ...document, name: copyName(document.name, wordsOf(app.state())) });
     },
     create,
-    takeFound: async () => {
-      const found = store.state().file?.found;
-      if (found === undefined || found === null) return;
-      store.dispatch({
-        type: 'edited',
-        document: found.document,
-        label: wordsOf(app.state()).player.file.takeUpStep,
-        mark: null,
-      });
-      store.dispatch({ type: 'found', found: null });
-      await journal.clearOthers(found);
-    },
-    dropFound: async () => {
-      const found = store.state().file?.found;
-      if (found === undefined || found === null) return;
-      store.dispatch({ type: 'found', found: null });
-      await journal.clearOthers(found);
-    },
+    takeFound: (found) => takeFound(finding, found),
+    dropFound: (found) => dropFound(finding, found),
     readAgain: async () => {
       const { file } = store.state();
       if (file === null) return;
@@ -261,7 +247,9 @@ async function claimFile(
   }
   store.dispatch({ type: 'access-known', access: { may: 'write' } });
   const found = await findUnsaved(host, entry.token, revision);
-  if (found !== null && still()) store.dispatch({ type: 'found', found });
+  if (!still()) return;
+  if (found.ok) store.dispatch({ type: 'found', found: found.value });
+  else store.dispatch({ type: 'refused', message: found.message });
 }
 
 /** Works out the present content's report whenever there is none; only the latest content counts. */

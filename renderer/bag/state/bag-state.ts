@@ -7,6 +7,7 @@ import type { PlayerDocument } from '../../../core/player/format.ts';
 import type { Swing } from '../../../core/player/model.ts';
 import type { Fault } from '../../../core/result.ts';
 import type { ClaimHolder, FileEntry } from '../../../electron/contract/host.ts';
+import type { EarlierWork } from '../../host/earlier-work.ts';
 import type { BagReport } from '../work/bag-report.ts';
 import type { OpenTable } from '../work/read-table.ts';
 import type { BagHistory } from './bag-history.ts';
@@ -42,8 +43,8 @@ export interface OpenBag {
   readonly history: BagHistory;
   readonly access: Access;
   readonly estimate: Estimated;
-  /** Work of an earlier sitting that was not saved, until the person has decided. */
-  readonly found: Found | null;
+  /** Work of earlier sittings that was not saved, newest first; each until the person has decided. */
+  readonly found: readonly Found[];
   /** Revision that somebody else saved meanwhile. */
   readonly changedOnDisk: string | null;
   readonly saving: boolean;
@@ -67,13 +68,9 @@ export interface Estimated {
   readonly faults: readonly Fault[];
 }
 
-export interface Found {
-  readonly document: PlayerDocument;
-  readonly writtenAt: number;
+export interface Found extends EarlierWork<PlayerDocument> {
   /** The file was saved since this was written. */
   readonly isOlder: boolean;
-  /** What to clear once the person has decided. */
-  readonly journals: readonly { readonly journal: string; readonly upTo: number }[];
 }
 
 /** A table of shots on its way in. */

@@ -2,10 +2,7 @@
 
 import type { Words } from '../../../core/words/words.ts';
 import type { PlayerDocument } from '../../../core/player/format.ts';
-import { PlayerDocumentSchema } from '../../../core/player/format.ts';
-import * as v from 'valibot';
 import type { Host } from '../../../electron/contract/host.ts';
-import type { Found } from './bag-state.ts';
 import type { BagStore } from './bag-desk.ts';
 import { isUnsaved } from './reduce-bag.ts';
 
@@ -14,8 +11,8 @@ export interface JournalKeeper {
   readonly flush: () => Promise<number | null>;
   /** What is on disk is what the room has as saved: only what came after that is owed. */
   readonly settle: () => void;
-  /** Drops entries of earlier sittings. */
-  readonly clearOthers: (found: Found) => Promise<void>;
+  /** Writes what is not yet written; true where the disk has acknowledged this content. */
+  readonly isWritten: (document: PlayerDocument) => Promise<boolean>;
 }
 
 const WAIT_MS = 300;
@@ -25,6 +22,7 @@ export function keepJournal(store: BagStore, host: Host, words: () => Words): Jo
   let written: PlayerDocument | null = null;
   let last: { readonly token: string; readonly journal: string; readonly number: number } | null = null;
   let chain: Promise<void> = Promise.resolve();
+  const acknowledged = new WeakSet<PlayerDocument>();
 
   const write = async (): Promise<void> => {
     const { file } = store.state();
@@ -46,6 +44,7 @@ export function keepJournal(store: BagStore, host: Host, words: () => Words): Jo
     });
     if (answer.ok) {
       written = present;
+      acknowledged.add(present);
       last = { token: file.entry.token, ...answer.value };
     } else
       store.dispatch({
@@ -85,38 +84,9 @@ export function keepJournal(store: BagStore, host: Host, words: () => Words): Jo
       last = null;
       owe();
     },
-    clearOthers: async (found) => {
-      const token = store.state().file?.entry.token;
-      if (token === undefined) return;
+    isWritten: async (document) => {
       await flush();
-      for (const { journal, upTo } of found.journals) await host.clearJournal({ token, journal, upTo });
+      return acknowledged.has(document);
     },
-  };
-}
-
-/** The newest unsaved work of earlier sittings; null where there is none that can be read. */
-export async function findUnsaved(host: Host, token: string, revision: string): Promise<Found | null> {
-  const answer = await host.readJournal(token);
-  if (!answer.ok) return null;
-  const readable = answer.value.filter(({ entries, isNewer }) => entries.length > 0 && !isNewer);
-  const newest = readable
-    .map(({ entries }) => entries.at(-1)!)
-    .reduce<(typeof readable)[number]['entries'][number] | null>(
-      (best, entry) => (best === null || entry.writtenAt > best.writtenAt ? entry : best),
-      null,
-    );
-  if (newest === null) return null;
-  let json: unknown;
-  try {
-    json = JSON.parse(newest.text);
-  } catch {
-    return null;
-  }
-  if (!v.is(PlayerDocumentSchema, json)) return null;
-  return {
-    document: json,
-    writtenAt: newest.writtenAt,
-    isOlder: newest.baseRevision !== revision,
-    journals: readable.map(({ journal, entries }) => ({ journal, upTo: entries.at(-1)!.number })),
   };
 }

@@ -36,7 +36,8 @@ export type BagAction =
       readonly type: 'save-ended';
       readonly saved: { readonly document: PlayerDocument; readonly revision: string } | null;
     }
-  | { readonly type: 'found'; readonly found: Found | null }
+  | { readonly type: 'found'; readonly found: readonly Found[] }
+  | { readonly type: 'found-answered'; readonly journal: string }
   | { readonly type: 'changed-on-disk'; readonly revision: string | null }
   | { readonly type: 'page-shown'; readonly page: Page }
   | { readonly type: 'club-shown'; readonly shown: ShownClub | null }
@@ -87,7 +88,8 @@ function opened(state: BagState, action: Extract<BagAction, { type: 'opened' }>)
       history: startHistory(document),
       access,
       estimate: { report, of: report === null ? null : document, work: 'none', share: 0, faults: [] },
-      found: null,
+      // A file read anew leaves open what is not answered yet.
+      found: isSame ? state.file.found : [],
       changedOnDisk: null,
       saving: false,
     },
@@ -95,6 +97,8 @@ function opened(state: BagState, action: Extract<BagAction, { type: 'opened' }>)
     intake: isSame ? state.intake : null,
     typed: isSame ? state.typed : [],
     refusal: null,
+    // What was done to another player is not told on this one's page.
+    said: isSame ? state.said : null,
     making: false,
   };
 }
@@ -151,6 +155,8 @@ function fileAfter(file: OpenBag, action: BagAction): OpenBag {
           };
     case 'found':
       return { ...file, found: action.found };
+    case 'found-answered':
+      return { ...file, found: file.found.filter(({ journal }) => journal !== action.journal) };
     case 'changed-on-disk':
       return { ...file, changedOnDisk: action.revision };
     default:

@@ -3,15 +3,10 @@
 import type { RoundDocument } from '../../../core/round/format.ts';
 import type { Fault } from '../../../core/result.ts';
 import type { FileEntry } from '../../../electron/contract/host.ts';
+import type { EarlierWork } from '../../host/earlier-work.ts';
 
 /** Typing that was written down and not saved, from an earlier sitting. */
-export interface LostTyping {
-  readonly journal: string;
-  readonly upTo: number;
-  /** Milliseconds since 1970. */
-  readonly writtenAt: number;
-  readonly document: RoundDocument;
-}
+export type LostTyping = EarlierWork<RoundDocument>;
 
 export interface OpenRound {
   readonly entry: FileEntry;

@@ -6,6 +6,7 @@
 import { type RoundDocument, roundText } from '../../../core/round/format.ts';
 import { parseRoundText } from '../../../core/round/record.ts';
 import type { FileEntry, Host, OpenedFile } from '../../../electron/contract/host.ts';
+import { clearAnswered, earlierWork } from '../../host/earlier-work.ts';
 import type { StoreOf } from '../../state/store.ts';
 import type { LostTyping, OpenRound, RoundFileAction, RoundFiles } from './round-file.ts';
 import type { Words } from '../../../core/words/words.ts';
@@ -22,6 +23,8 @@ export class RoundKeeper {
   private journal: string | null = null;
   private lastNumber = 0;
   private written: RoundDocument | null = null;
+  /** What the disk has said it has in the journal. */
+  private readonly acknowledged = new WeakSet<RoundDocument>();
   private noteTimer: Timer | undefined;
   private restTimer: Timer | undefined;
 
@@ -117,17 +120,12 @@ export class RoundKeeper {
   }
 
   private async lookForLost(token: string, document: RoundDocument): Promise<LostTyping | null> {
-    const journals = await this.host.readJournal(token);
-    if (!journals.ok) return null;
-    for (const journal of [...journals.value].reverse()) {
-      const last = journal.entries.at(-1);
-      if (journal.isOwn || last === undefined) continue;
-      const parsed = parseRoundText(last.text);
-      if (!parsed.ok || roundText(parsed.value.round) === roundText(document)) continue;
-      const { number: upTo, writtenAt } = last;
-      return { journal: journal.journal, upTo, writtenAt, document: parsed.value.round };
-    }
-    return null;
+    const found = await earlierWork(this.host, token, (text) => {
+      const parsed = parseRoundText(text);
+      return parsed.ok ? parsed.value.round : null;
+    });
+    if (!found.ok) return null;
+    return found.value.find((work) => roundText(work.document) !== roundText(document)) ?? null;
   }
 
   /** Takes up what an earlier sitting typed and did not save; it becomes a step that can be undone. */
@@ -138,14 +136,19 @@ export class RoundKeeper {
       document: lost.document,
     });
     await this.writeDown();
-    await this.giveUp(lost);
+    // Dropped only once the same round is in this sitting's own journal; until then it stays on offer.
+    if (this.acknowledged.has(lost.document)) await this.giveUp(lost);
   }
 
-  async giveUp({ journal, upTo }: LostTyping): Promise<void> {
+  /** That sitting's typing and no other: what more was left behind is offered next. */
+  async giveUp(lost: LostTyping): Promise<void> {
+    const token = this.open()?.entry.token;
+    if (token === undefined) return;
+    const why = await clearAnswered(this.host, token, lost);
     const open = this.open();
-    if (open === null) return;
-    this.tell({ lost: null });
-    await this.host.clearJournal({ token: open.entry.token, journal, upTo });
+    if (open?.entry.token !== token) return;
+    if (why !== null) this.tell({ trouble: why });
+    else this.tell({ lost: await this.lookForLost(token, open.document) });
   }
 
   private changed(): void {
@@ -178,6 +181,7 @@ export class RoundKeeper {
         return;
       }
       this.written = document;
+      this.acknowledged.add(document);
       this.journal = answer.value.journal;
       this.lastNumber = answer.value.number;
     });

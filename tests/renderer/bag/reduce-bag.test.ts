@@ -113,3 +113,16 @@ describe('the report', () => {
     expect(isFresh(after(edited, { type: 'undone' }).file!)).toBe(true);
   });
 });
+
+describe('what was done, for those who do not see it', () => {
+  it('is no longer told once another player is open, and stays while the same one is read anew', () => {
+    const told = after(opened(), { type: 'said', words: '60 shots added.' });
+    expect(opened(minimalPlayer(), told).said).toBe('60 shots added.');
+    const other = after(told, {
+      ...{ type: 'opened', entry: { ...entry, token: 'another' }, revision: 'one', report: null },
+      document: minimalPlayer(),
+      access: { may: 'write' },
+    });
+    expect(other.said).toBeNull();
+  });
+});

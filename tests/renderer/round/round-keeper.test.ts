@@ -43,9 +43,13 @@ function memoryHost(start: string = roundText(ROUND)) {
     readJournal: () => ok(others),
     clearJournal: ({ journal }: { journal: string }) => {
       cleared.push(journal);
+      const at = others.findIndex((one) => one.journal === journal);
+      if (at >= 0) others.splice(at, 1);
       return ok(null);
     },
     journal: ({ text, baseRevision }: { text: string; baseRevision: string }) => {
+      if (file.failing)
+        return Promise.resolve({ ok: false as const, failure: 'disk-full' as const, message: 'Full.' });
       entries.push({ number: entries.length + 1, text, baseRevision, writtenAt: 5 });
       return ok({ journal: 'mine', number: entries.length });
     },
@@ -139,6 +143,35 @@ describe('typing a round', () => {
     expect(cleared).toEqual(['theirs']);
     store.dispatch({ type: 'undone' });
     expect(open(store).document.played).toHaveLength(0);
+  });
+
+  it('of two sittings is offered one by one, and leaves the disk only once it is written down here', async () => {
+    const { host, file, others, cleared } = memoryHost();
+    for (const [journal, score] of [
+      ['older', 7],
+      ['newer', 8],
+    ] as const)
+      others.push({
+        ...{ journal, isOwn: false, startedAt: score, lostBytes: 0, isNewer: false },
+        entries: [
+          { number: 4, writtenAt: score, baseRevision: 'r0', text: roundText(played(ROUND, 3, score)) },
+        ],
+      });
+    const { store, keeper } = keeperOn(host);
+    await keeper.openFile(ENTRY);
+    file.failing = true;
+    await keeper.bringBack(open(store).lost!);
+    expect(open(store).document.played[0]?.score).toBe(8);
+    expect(cleared).toEqual([]);
+    expect(open(store).lost?.journal).toBe('newer');
+    expect(open(store).trouble).toContain('Full.');
+    file.failing = false;
+    await keeper.bringBack(open(store).lost!);
+    expect(cleared).toEqual(['newer']);
+    expect(open(store).lost?.document.played[0]?.score).toBe(7);
+    await keeper.giveUp(open(store).lost!);
+    expect(cleared).toEqual(['newer', 'older']);
+    expect(open(store).lost).toBeNull();
   });
 
   it('in one field is one step of undo', async () => {
