@@ -1,5 +1,5 @@
-// Starts a command: `node electron/cli/start.mjs NAME ...`. The commands and their worker threads run as they are built, since the
-// loader of TypeScript costs each thread two seconds and a lasting share of its speed. Here it only serves to build what is stale.
+// Starts a command: `node electron/cli/start.mjs NAME ...`. The commands and their worker threads run as they are built: a loader
+// of TypeScript costs each thread two to three seconds and memory. Here it only serves to build what is stale.
 import { register } from 'tsx/esm/api';
 
 const root = new URL('../../', import.meta.url);
