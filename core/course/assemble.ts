@@ -1,9 +1,13 @@
-/** Gathers the things read one by one into holes and a course: markers go to the hole that their `ref` names. */
+/**
+ * Gathers the things read one by one into holes and a course: markers go to the hole that their `ref` names, and whatever
+ * lies beyond the 180° meridian is brought next to the first line of a hole.
+ */
 
 import { ASSUMED_PLACES } from './assumed-places.ts';
 import type { Fault } from '../result.ts';
 import { parForLength } from './defaults.ts';
 import { polylineLengthM } from './ellipsoid.ts';
+import { broughtNear, placedNear, turnedAbout } from './longitude.ts';
 import { middleOf } from './polygon.ts';
 import { chooseGreen } from './hole-features.ts';
 import type {
@@ -38,25 +42,26 @@ export function assembleCourse(
   const slopeMarks: SlopeMark[] = [];
   const markers: StrayMarker[] = [];
   const lines: HoleLine[] = [];
+  const about = longitudeOf(readings);
   for (const reading of readings) {
     switch (reading.as) {
       case 'areas':
-        for (const area of reading.areas) areas.push(area);
+        for (const area of reading.areas) areas.push(broughtNear(area, about));
         break;
       case 'tree':
-        trees.push(reading.tree);
+        trees.push(placedNear(reading.tree, about));
         break;
       case 'level':
-        levels.push(reading.level);
+        levels.push(placedNear(reading.level, about));
         break;
       case 'slope':
-        slopeMarks.push(reading.mark);
+        slopeMarks.push(placedNear(reading.mark, about));
         break;
       case 'marker':
-        markers.push(reading.marker);
+        markers.push(placedNear(reading.marker, about));
         break;
       case 'hole':
-        lines.push(reading.hole);
+        lines.push(lineNear(reading.hole, about));
         break;
       case 'unknown':
         break;
@@ -77,6 +82,22 @@ export function assembleCourse(
     ...(strayMarkers.length === 0 ? {} : { strayMarkers }),
     warnings,
   };
+}
+
+/** Of the first hole's line, or of the first area where there is no line. Degrees. */
+function longitudeOf(readings: readonly FeatureReading[]): number {
+  let area: number | undefined;
+  for (const reading of readings) {
+    if (reading.as === 'hole') return reading.hole.line[0]?.[0] ?? 0;
+    if (reading.as === 'areas') area ??= reading.areas[0]?.rings[0]?.[0]?.[0];
+  }
+  return area ?? 0;
+}
+
+function lineNear(hole: HoleLine, about: number): HoleLine {
+  const first = hole.line[0]?.[0] ?? about;
+  const east = turnedAbout(first, about) - first;
+  return east === 0 ? hole : { ...hole, line: hole.line.map(([lon, lat]) => [lon + east, lat]) };
 }
 
 function assembleHole(line: HoleLine, areas: readonly Area[], markers: readonly StrayMarker[]): Hole {

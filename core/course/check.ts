@@ -7,6 +7,7 @@ import type { Fault } from '../result.ts';
 import type { Course } from './model.ts';
 import { canopyAssumed } from './rules/canopy-assumed.ts';
 import { duplicateHole } from './rules/duplicate-hole.ts';
+import { holeTooLarge } from './rules/hole-too-large.ts';
 import { holeWithoutGreen } from './rules/hole-without-green.ts';
 import { holeWithoutLine } from './rules/hole-without-line.ts';
 import { lineEnds } from './rules/line-ends.ts';
@@ -27,6 +28,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   holeWithoutLine,
   duplicateHole,
   holeWithoutGreen,
+  holeTooLarge,
   par,
   strokeIndex,
   positionOffGreen,

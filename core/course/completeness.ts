@@ -12,9 +12,10 @@ import { setProperties } from './edits/set-properties.ts';
 import { polylineLengthM } from './ellipsoid.ts';
 import { greenOf } from './hole-features.ts';
 import { teeLengths, type TeeLength } from './hole-lengths.ts';
+import { filedPlace } from './longitude.ts';
 import { canopyMissing, type Canopied, guessedCanopies } from './missing-canopy.ts';
 import type { Fix, Missing } from './missing.ts';
-import type { Course, Hole } from './model.ts';
+import type { Course, Hole, LonLat } from './model.ts';
 import { middleOf } from './polygon.ts';
 import { inEnglish, told } from '../words/told.ts';
 
@@ -189,12 +190,8 @@ function ofHole(document: EditableDocument, course: Course, hole: Hole): Missing
   return missing;
 }
 
-function markerAt(
-  kind: 'tee-marker' | 'hole-position',
-  hole: number,
-  name: string,
-  [lon, lat]: readonly [number, number],
-): NewFeature {
+function markerAt(kind: 'tee-marker' | 'hole-position', hole: number, name: string, at: LonLat): NewFeature {
+  const [lon, lat] = filedPlace(at);
   return { kind, hole, properties: { name }, geometry: { type: 'Point', coordinates: [lon, lat] } };
 }
 

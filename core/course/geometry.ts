@@ -1,7 +1,11 @@
-/** From a parsed GeoJSON geometry to the plain points and rings that the course model holds. */
+/**
+ * From a parsed GeoJSON geometry to the plain points and rings that the course model holds; without a jump where they cross
+ * the 180° meridian (see longitude.ts).
+ */
 
 import { buffer } from '@turf/turf';
 import { PATH_WIDTH_M } from './defaults.ts';
+import { turnedAbout, turnedLine, turnedRings } from './longitude.ts';
 import type { LonLat, Rings } from './model.ts';
 import type { Geometry } from './schema.ts';
 
@@ -9,9 +13,9 @@ import type { Geometry } from './schema.ts';
 export function polygonsOf(geometry: Geometry): readonly Rings[] {
   switch (geometry.type) {
     case 'Polygon':
-      return [geometry.coordinates.map((ring) => ring.map(lonLat))];
+      return [turnedRings(geometry.coordinates.map((ring) => ring.map(lonLat)))];
     case 'MultiPolygon':
-      return geometry.coordinates.map((polygon) => polygon.map((ring) => ring.map(lonLat)));
+      return geometry.coordinates.map((polygon) => turnedRings(polygon.map((ring) => ring.map(lonLat))));
     case 'LineString':
       return widen(linePoints(geometry));
     case 'Point':
@@ -31,13 +35,16 @@ function widen(line: readonly LonLat[]): readonly Rings[] {
   )?.geometry;
   if (widened === undefined) return [];
   const polygons = widened.type === 'Polygon' ? [widened.coordinates] : widened.coordinates;
-  return polygons.map((rings) => rings.map((ring) => ring.map(([lon, lat]): LonLat => [lon!, lat!])));
+  const about = line[0]?.[0] ?? 0;
+  return polygons.map((rings) =>
+    rings.map((ring) => ring.map(([lon, lat]): LonLat => [turnedAbout(lon!, about), lat!])),
+  );
 }
 
 /** The points of a line. Throws for any other geometry. */
 export function linePoints(geometry: Geometry): readonly LonLat[] {
   if (geometry.type !== 'LineString') throw new TypeError(`a ${geometry.type} is no line`);
-  return geometry.coordinates.map(lonLat);
+  return turnedLine(geometry.coordinates.map(lonLat));
 }
 
 /** The place of a point. Throws for any other geometry. */

@@ -2,23 +2,30 @@
  * A flat frame for one hole: east and north metres in the plane that touches the WGS 84 ellipsoid at the origin.
  * Earth-fixed coordinates are turned to east, north and up exactly, then "up" is dropped. A planar distance
  * between two points within 1 km of the origin differs from the geodesic by micrometres, since the chord's
- * foreshortening grows with the cube of the distance.
+ * foreshortening grows with the cube of the distance. Whole turns of longitude come to nothing here, so a hole may lie
+ * across the 180° meridian (RFC 7946, 3.1.9), be its longitudes kept within 180° or, as a course has them, in one piece.
  */
 
 import type { Spot } from '../plan/model.ts';
+import { filedPlace } from './longitude.ts';
 import type { LonLat } from './model.ts';
 import { fromEcefOnEllipsoid, RADIANS_PER_DEGREE, SEMI_MAJOR_M, SEMI_MINOR_M, toEcef } from './wgs84.ts';
 
 export interface LocalFrame {
+  /** Its longitude within 180°. */
   readonly origin: LonLat;
   /** East and north of the origin, metres. */
   toSpot(lonLat: LonLat): Spot;
-  /** The point of the ellipsoid over which the spot lies. Throws a RangeError where there is none (thousands of km away). */
+  /**
+   * The point of the ellipsoid over which the spot lies, its longitude within 180°. Throws a RangeError where there is none
+   * (thousands of km away).
+   */
   toLonLat(spot: Spot): LonLat;
 }
 
-/** The frame that touches the ellipsoid at `origin`, degrees. Throws a RangeError where the origin is no place. */
-export function makeLocalFrame(origin: LonLat): LocalFrame {
+/** The frame that touches the ellipsoid at this place, degrees. Throws a RangeError where the origin is no place. */
+export function makeLocalFrame(at: LonLat): LocalFrame {
+  const origin = filedPlace(at);
   const [lonDeg, latDeg] = origin;
   if (!(Math.abs(lonDeg) <= 180 && Math.abs(latDeg) <= 90)) {
     throw new RangeError(`Unexpected frame origin: longitude ${lonDeg}, latitude ${latDeg}`);

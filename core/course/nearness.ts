@@ -1,6 +1,7 @@
 /** How near a shape lies to the line of a hole, in the plane; good to a part in a thousand over a few kilometres. */
 
 import { metresPerDegree } from './degree-lengths.ts';
+import { turnedAbout, turnedRings } from './longitude.ts';
 import type { LonLat } from './model.ts';
 import { isInside } from './polygon.ts';
 import type { Geometry } from './schema.ts';
@@ -21,7 +22,7 @@ function toPlane(
   { origin, eastM, northM }: Plane,
   [lon, lat]: readonly [number, number, ...unknown[]],
 ): Point {
-  return [(lon - origin[0]) * eastM, (lat - origin[1]) * northM];
+  return [(turnedAbout(lon, origin[0]) - origin[0]) * eastM, (lat - origin[1]) * northM];
 }
 
 /** Metres between the nearest points of a shape and a line of at least one point; 0 where they meet or it lies inside. */
@@ -34,7 +35,7 @@ export function distanceToLineM(shape: Geometry, line: readonly LonLat[]): numbe
     shape.type === 'Polygon' ? [shape.coordinates] : shape.type === 'MultiPolygon' ? shape.coordinates : [];
   if (
     polygons.some((rings) =>
-      isInside(start, { rings: rings.map((ring) => ring.map(([x, y]): LonLat => [x, y])) }),
+      isInside(start, { rings: turnedRings(rings.map((ring) => ring.map(([x, y]): LonLat => [x, y]))) }),
     )
   ) {
     return 0;

@@ -8,6 +8,7 @@ import { bunkerLips } from './bunker-lips.ts';
 import { clearOfTrees, sameLieDistance } from './safe-distance.ts';
 import { elevationRaster, slopeRaster } from './elevation.ts';
 import { CANOPY_STOREYS, type HoleGround, isOnRaster } from './hole-ground.ts';
+import { windowAround } from './hole-window.ts';
 import { Lie, PAINTING_ORDER } from './lies.ts';
 import { canopyBlocks, SkylineBook } from './skyline.ts';
 import { fillDisc, fillRings, flatRings, type FlatRing, type RasterShape } from './polygon-fill.ts';
@@ -15,13 +16,11 @@ import { ownFairways } from './own-fairway.ts';
 import { kindOfCanopy, seasonalDensity, trunkRadiusM } from './tree-kinds.ts';
 import type { Trunk } from './trunks.ts';
 
-/** Ground kept around the hole's line, tees and positions, metres: about where 1 in 500 tee shots of a wild hitter ends. */
-export const GROUND_MARGIN_M = 80;
-
 /**
  * The ground of `hole` within 80 m of its line, tees and hole positions. Where features overlap, the order in
  * `PAINTING_ORDER` decides. Greens of other holes count as fairway: a ball on a wrong green is dropped off it
  * (Rules of Golf 13.1f). Ground outside a drawn boundary is out of bounds. Densities of canopies in the file are those in leaf.
+ * Takes tens of bytes a square metre: ask `tooLarge` first (hole-window.ts).
  */
 export function rasteriseHole(
   course: Course,
@@ -72,30 +71,6 @@ export function rasteriseHole(
       elevation === null ? null : slopeRaster(raster, elevation),
     ),
   };
-}
-
-function windowAround(hole: Hole, frame: LocalFrame, cellM: number): RasterShape {
-  const points = [
-    ...hole.line,
-    ...hole.tees.map((tee) => tee.at),
-    ...hole.positions.map((position) => position.at),
-  ];
-  let west = Infinity;
-  let east = -Infinity;
-  let south = Infinity;
-  let north = -Infinity;
-  for (const point of points) {
-    const { x, y } = frame.toSpot(point);
-    west = Math.min(west, x);
-    east = Math.max(east, x);
-    south = Math.min(south, y);
-    north = Math.max(north, y);
-  }
-  west = Math.floor(west - GROUND_MARGIN_M);
-  south = Math.floor(south - GROUND_MARGIN_M);
-  const columns = Math.ceil((east + GROUND_MARGIN_M - west) / cellM);
-  const rows = Math.ceil((north + GROUND_MARGIN_M - south) / cellM);
-  return { cellM, columns, rows, west, south };
 }
 
 type Canopies = Pick<HoleGround, 'canopyTop' | 'canopyBase' | 'canopyDensity' | 'trunks'>;

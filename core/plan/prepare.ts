@@ -11,6 +11,7 @@ import { Lie } from '../ground/lies.ts';
 import { bagFlights } from '../flight/bag-flights.ts';
 import { dayPutts, type DayPuttsProblem } from '../green/day-putts.ts';
 import { marksOnGreen } from '../green/painted-slopes.ts';
+import { tooLarge } from '../ground/hole-window.ts';
 import { rasteriseHole } from '../ground/rasterise.ts';
 import type { PlayerModel } from '../player/model.ts';
 import { withSand } from '../player/sand.ts';
@@ -61,7 +62,7 @@ export interface PreparedHole {
   readonly isOnMap: (spot: Spot) => boolean;
 }
 
-/** Refuses a hole that is not in the course, has no green, or a tee or hole position that it does not have. */
+/** Refuses a hole that is not in the course, has no green, is too large, or a tee or hole position that it does not have. */
 export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
   const { course } = problem;
   const player = withSand(problem.player, course.sand);
@@ -88,6 +89,8 @@ export function prepareHole(problem: HoleProblem): Result<PreparedHole, Fault> {
       ),
     );
   }
+  const large = tooLarge(hole);
+  if (large !== null) return refuse(fault('hole-too-large', where, large));
   if (player.spreads.length === 0) {
     return refuse(
       fault(

@@ -2,6 +2,7 @@
 
 import { makeLocalFrame, type LocalFrame } from '../../core/course/local-frame.ts';
 import { type EditableDocument, geometryOf, kindOf } from '../../core/course/document.ts';
+import { filedPlace, turnedAbout } from '../../core/course/longitude.ts';
 import type { LonLat } from '../../core/course/model.ts';
 import { isPlace, positionsOf } from '../../core/course/positions.ts';
 
@@ -28,16 +29,19 @@ export function middleOfDrawn(document: EditableDocument): LonLat | null {
   let south = Infinity;
   let east = -Infinity;
   let north = -Infinity;
+  let about: number | null = null;
   for (const feature of document.features) {
     const kind = kindOf(feature);
     const geometry = kind === undefined || kind === 'ground-level' ? undefined : geometryOf(feature);
     if (geometry === undefined) continue;
-    for (const [lon, lat] of positionsOf(geometry)) {
+    for (const [filed, lat] of positionsOf(geometry)) {
+      about ??= filed;
+      const lon = turnedAbout(filed, about);
       west = Math.min(west, lon);
       east = Math.max(east, lon);
       south = Math.min(south, lat);
       north = Math.max(north, lat);
     }
   }
-  return west <= east ? [(west + east) / 2, (south + north) / 2] : null;
+  return west <= east ? filedPlace([(west + east) / 2, (south + north) / 2]) : null;
 }

@@ -5,7 +5,7 @@
 
 import { KNOT_SPACING_M, LEVEL_REACH_M } from '../../core/ground/elevation.ts';
 import { isOwnFairway } from '../../core/ground/own-fairway.ts';
-import { GROUND_MARGIN_M } from '../../core/ground/rasterise.ts';
+import { GROUND_MARGIN_M } from '../../core/ground/hole-window.ts';
 import { metresPerDegree } from '../../core/course/degree-lengths.ts';
 import type { Area, Course, GroundLevel, Hole, LonLat, SlopeMark, Tree } from '../../core/course/model.ts';
 

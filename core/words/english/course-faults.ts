@@ -62,6 +62,8 @@ export const courseFaults = {
     `Its stroke index ${index} is that of hole ${hole} too. Correct handicap on one of the two golf=hole lines.`,
   noGreen: ({ hole }: { readonly hole: number }) =>
     `It has no green, so it cannot be planned; other holes can. Draw one and tag it golf=green, ref=${hole}.`,
+  tooLarge: ({ metres, most }: { readonly metres: number; readonly most: number }) =>
+    `Its line, tees and hole positions are spread over ${short(metres / 1000, metres < 10_000 ? 1 : 0)} km; up to ${short(most / 1000, 1)} km can be planned. Check its coordinates (degrees, longitude first), and whether a tee marker or hole position bears its number (ref) but belongs elsewhere.`,
   noPar: ({ par }: { readonly par: number }) =>
     `It has no par that can be read; ${par} is taken from its length. Write par on the golf=hole line.`,
 };

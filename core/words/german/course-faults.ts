@@ -44,6 +44,8 @@ export const courseFaults: typeof english = {
     `Der Stroke-Index ${index} ist auch der von Loch ${hole}. handicap an einer der beiden Linien golf=hole berichtigen.`,
   noGreen: ({ hole }) =>
     `Kein Grün, also nicht zu planen; andere Löcher schon. Eines zeichnen und mit golf=green, ref=${hole} versehen.`,
+  tooLarge: ({ metres, most }) =>
+    `Linie, Abschläge und Fahnenpositionen liegen bis zu ${short(metres / 1000, metres < 10_000 ? 1 : 0)} km auseinander; bis ${short(most / 1000, 1)} km lässt sich planen. Die Koordinaten prüfen (Grad, Länge zuerst), und ob eine Teemarkierung oder Fahnenposition, die anderswo hingehört, die Nummer dieses Lochs trägt (ref).`,
   noPar: ({ par }) =>
     `Kein lesbares Par; ${par} ist aus der Länge angenommen. Par an der Linie golf=hole eintragen.`,
 };
