@@ -1,5 +1,6 @@
 /** Starts the window: store, host, workers, and the errands that keep them in step. */
 
+import { told } from '../core/words/told.ts';
 import { render } from 'preact';
 import 'leaflet/dist/leaflet.css';
 import './styles/tones.css';
@@ -31,6 +32,8 @@ import { wordsOf } from './state/use-words.ts';
 import { titleWindow } from './state/effects/title.ts';
 import { startPlanners } from './workers/planner-pool.ts';
 
+const BEGUN_ANEW = told(({ bar }) => bar.begunAnew);
+
 async function start(): Promise<void> {
   const store = makeStore(initialState(navigator.languages), reduce);
   paintTheme(store, document.documentElement, window.matchMedia('(prefers-color-scheme: dark)'));
@@ -38,16 +41,21 @@ async function start(): Promise<void> {
   const host = await connectHost(() => wordsOf(store.state()));
   const pool = startPlanners({
     broken: (said) => {
-      const { bar } = wordsOf(store.state());
-      const message = bar.startAgain({ message: said === '' ? bar.calculationNotStarted : said });
-      store.dispatch({ type: 'trouble-met', title: bar.calculationFailed, message });
+      const message = said === '' ? told(({ bar }) => bar.calculationNotStarted) : said;
+      store.dispatch({
+        type: 'trouble-met',
+        title: told(({ bar }) => bar.calculationFailed),
+        message: told(({ bar }) => bar.startAgain, { message }),
+      });
     },
     restarted: (worker, workers) => {
-      const { bar } = wordsOf(store.state());
       store.dispatch({ type: 'work-lost', worker, workers });
-      const message = bar.begunAnew;
-      const isTold = store.state().notices.some((one) => one.kind === 'trouble' && one.message === message);
-      if (!isTold) store.dispatch({ type: 'trouble-met', title: bar.calculationStopped, message });
+      const isTold = store
+        .state()
+        .notices.some((one) => one.kind === 'trouble' && one.message === BEGUN_ANEW);
+      if (isTold) return;
+      const title = told(({ bar }) => bar.calculationStopped);
+      store.dispatch({ type: 'trouble-met', title, message: BEGUN_ANEW });
     },
   });
   const place = document.getElementById('window');

@@ -1,8 +1,9 @@
 /** What went wrong, in full, until the person has read it. The document that was open stays open. */
 
+import { tell } from '../../core/words/told.ts';
 import { faultText } from '../../core/words/told.ts';
 import type { Fault } from '../../core/result.ts';
-import type { Notice } from '../state/app-state.ts';
+import type { Notice, Said } from '../state/app-state.ts';
 import type { Words } from '../../core/words/words.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Picture } from './pictograms.tsx';
@@ -50,12 +51,16 @@ function titleOf(notice: Notice, words: Words): string {
     case 'broken-file':
       return words.bar.couldNotBeOpened({ name: notice.fileName });
     case 'trouble':
-      return notice.title;
+      return inWords(notice.title, words);
     case 'changed-on-disk':
       return words.bar.changedByOther({ name: notice.entry.name });
     case 'notes':
       return words.bar.notesOnFile({ name: notice.fileName });
   }
+}
+
+function inWords(said: Said, words: Words): string {
+  return typeof said === 'string' ? said : tell(said, words);
 }
 
 function NoticeBody({ notice }: { readonly notice: Notice }) {
@@ -84,7 +89,7 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
         </>
       );
     case 'trouble':
-      return <p>{notice.message}</p>;
+      return <p>{inWords(notice.message, words)}</p>;
     case 'changed-on-disk':
       return (
         <p>

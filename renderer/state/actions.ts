@@ -20,6 +20,7 @@ import type {
   SurfaceAnswer,
   TreePassageAnswer,
   WaysOutAnswer,
+  Said,
 } from './app-state.ts';
 
 export type Action = FileAction | ViewAction | SituationAction | WorkAction | AnswerAction;
@@ -38,7 +39,7 @@ export type FileAction =
     }
   | { readonly type: 'course-checked'; readonly revision: string; readonly notes: readonly Fault[] }
   | { readonly type: 'notes-shown'; readonly fileKind: 'course' | 'player' }
-  | { readonly type: 'trouble-met'; readonly title: string; readonly message: string }
+  | { readonly type: 'trouble-met'; readonly title: Said; readonly message: Said }
   | { readonly type: 'file-changed-on-disk'; readonly entry: FileEntry }
   | { readonly type: 'notice-dismissed'; readonly id: number };
 

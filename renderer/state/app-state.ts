@@ -3,6 +3,7 @@
  * keep their meaning whatever frame a hole is drawn in; lengths are metres.
  */
 
+import type { Told } from '../../core/words/told.ts';
 import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Comparison, Convergence, Option, ShotSample, SpreadEllipse } from '../../core/plan/model.ts';
@@ -55,7 +56,7 @@ export type Notice =
       /** Name of the document that stays open instead; null where there is none. */
       readonly stillOpen: string | null;
     }
-  | { readonly id: number; readonly kind: 'trouble'; readonly title: string; readonly message: string }
+  | { readonly id: number; readonly kind: 'trouble'; readonly title: Said; readonly message: Said }
   | { readonly id: number; readonly kind: 'changed-on-disk'; readonly entry: FileEntry }
   | {
       readonly id: number;
@@ -64,6 +65,9 @@ export type Notice =
       readonly fileName: string;
       readonly faults: readonly Fault[];
     };
+
+/** What is told in whatever language the window has when it is shown; a text where it came as one. */
+export type Said = Told | string;
 
 export type HelpPage = 'guide' | 'numbers' | 'limits' | 'checked' | 'changes' | 'licences';
 

@@ -1,14 +1,14 @@
 /** Asks the worker that holds the hole how far the day may change, while somebody looks; keeps the last answers. */
 
+import { told } from '../../../core/words/told.ts';
 import { proxy, type Remote } from 'comlink';
 import { useEffect, useState } from 'preact/hooks';
 import type { ConditionSpan } from '../../../core/plan/sensitivity.ts';
 import type { AppState } from '../../state/app-state.ts';
 import { type Asked, keyOf, spotQuestion } from '../../state/effects/answer-questions.ts';
-import { reasonText } from '../../state/effects/follow.ts';
+import { toldReason } from '../../state/effects/follow.ts';
 import { currentPlan, isPlanRough } from '../../state/selectors.ts';
 import { type AppTools, useApp, useTools } from '../../state/use-app.ts';
-import { wordsOf } from '../../state/use-words.ts';
 import type { SpansApi } from './spans-api.ts';
 
 export type DaySpans =
@@ -68,9 +68,8 @@ export function useDaySpans(isShown: boolean): DaySpansTools {
         if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
         heard(1);
       } catch (reason) {
-        const words = wordsOf(store.state());
-        const title = words.bar.calculationStopped;
-        store.dispatch({ type: 'trouble-met', title, message: reasonText(reason, words) });
+        const title = told(({ bar }) => bar.calculationStopped);
+        store.dispatch({ type: 'trouble-met', title, message: toldReason(reason) });
       }
     };
     void ask();

@@ -1,6 +1,6 @@
 /** Works out what would help most: every hole anew for each improvement, on all workers, until done or stopped. */
 
-import { faultText } from '../../../core/words/told.ts';
+import { faultText, told } from '../../../core/words/told.ts';
 import { proxy } from 'comlink';
 import type { ScoreDistribution } from '../../../core/round/distribution.ts';
 import { roundOutlook } from '../../../core/round/figures.ts';
@@ -11,7 +11,7 @@ import {
   IMPROVEMENTS,
   whatWouldHelp,
 } from '../../../core/round/what-would-help.ts';
-import { reasonText } from '../../state/effects/follow.ts';
+import { toldReason } from '../../state/effects/follow.ts';
 import { positionRequest } from '../../state/effects/solve-holes.ts';
 import type { AppState } from '../../state/app-state.ts';
 import { situationOfHole } from '../../state/history.ts';
@@ -106,8 +106,8 @@ export async function findHelp({ store, pool }: AppTools, round: RoundStore): Pr
     if (!(reason instanceof Stopped))
       store.dispatch({
         type: 'trouble-met',
-        title: wordsOf(store.state()).round.help.failed,
-        message: reasonText(reason, wordsOf(store.state())),
+        title: told(({ round }) => round.help.failed),
+        message: toldReason(reason),
       });
   }
 }

@@ -1,12 +1,13 @@
 /** Asks the workers for the cards of worked-out holes while a page that shows them is open. */
 
+import { told } from '../../../core/words/told.ts';
 import type { AppState } from '../../state/app-state.ts';
-import { afterChanges, reasonText } from '../../state/effects/follow.ts';
+import { afterChanges, toldReason } from '../../state/effects/follow.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
 import type { RoundStore } from '../state/use-round.ts';
 import type { Language } from '../../../core/words/language.ts';
-import { shownLanguage, wordsOf } from '../../state/use-words.ts';
+import { shownLanguage } from '../../state/use-words.ts';
 
 const RETRY_MS = 1000;
 
@@ -36,8 +37,8 @@ export function followCards({ store, pool }: Pick<AppTools, 'store' | 'pool'>, r
     } catch (reason) {
       store.dispatch({
         type: 'trouble-met',
-        title: wordsOf(store.state()).round.cardFailed,
-        message: reasonText(reason, wordsOf(store.state())),
+        title: told(({ round }) => round.cardFailed),
+        message: toldReason(reason),
       });
     }
   };

@@ -1,7 +1,8 @@
 /** Keeps the workers at the ledgers of the holes once no hole waits for its plan any more. */
 
+import { faultText, told } from '../../../core/words/told.ts';
 import { proxy } from 'comlink';
-import { afterChanges, reasonText } from '../../state/effects/follow.ts';
+import { afterChanges, toldReason } from '../../state/effects/follow.ts';
 import { tallyWork } from '../../state/selectors.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import { type PlannedHole, roundHoles } from '../state/planned-holes.ts';
@@ -38,8 +39,8 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
       } else {
         if (answer.error.why === 'fault') {
           refused.add(key);
-          const { where, message } = answer.error.fault;
-          const title = wordsOf(store.state()).round.holeNotCounted({ hole: hole.hole });
+          const { where, message } = faultText(answer.error.fault, wordsOf(store.state()));
+          const title = told(({ round }) => round.holeNotCounted, { hole: hole.hole });
           store.dispatch({ type: 'trouble-met', title, message: `${where}: ${message}` });
         } else await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
         round.dispatch({ type: 'ledger-dropped', hole: hole.hole });
@@ -48,8 +49,8 @@ export function followLedgers({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
       round.dispatch({ type: 'ledgers-stopped', stopped: true });
       store.dispatch({
         type: 'trouble-met',
-        title: wordsOf(store.state()).round.ledgerFailed,
-        message: reasonText(reason, wordsOf(store.state())),
+        title: told(({ round }) => round.ledgerFailed),
+        message: toldReason(reason),
       });
     }
     if (given.get(hole.hole) === key) given.delete(hole.hole);

@@ -1,5 +1,6 @@
 /** Asks a worker, whenever target or plans change, what to play from each tee to reach the target. */
 
+import { told } from '../../../core/words/told.ts';
 import type { Course } from '../../../core/course/model.ts';
 import type { PlayerModel } from '../../../core/player/model.ts';
 import type { Aim } from '../../../core/round/aim.ts';
@@ -8,14 +9,13 @@ import type { ScoreDistribution } from '../../../core/round/distribution.ts';
 import { scoreToMeet } from '../../../core/round/target.ts';
 import type { PlayingAnswer } from '../../workers/round-api.ts';
 import { latestWins } from '../../workers/latest-wins.ts';
-import { afterChanges, reasonText } from '../../state/effects/follow.ts';
+import { afterChanges, toldReason } from '../../state/effects/follow.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { AppTools } from '../../state/use-app.ts';
 import { handicapOf, parOf, ratingOf, roundHoles, targetOf, tryableChoices } from '../state/planned-holes.ts';
 import { peerLevel, type RoundState, type Wishes } from '../state/round-state.ts';
 import { ledgerKey } from './follow-ledgers.ts';
 import type { RoundStore } from '../state/use-round.ts';
-import { wordsOf } from '../../state/use-words.ts';
 
 /** What is played for, or why it cannot be told yet. */
 export type AimNow =
@@ -112,8 +112,8 @@ export function followPlaying({ store, pool }: Pick<AppTools, 'store' | 'pool'>,
       asked = null;
       store.dispatch({
         type: 'trouble-met',
-        title: wordsOf(store.state()).bar.calculationStopped,
-        message: reasonText(reason, wordsOf(store.state())),
+        title: told(({ bar }) => bar.calculationStopped),
+        message: toldReason(reason),
       });
     },
   );

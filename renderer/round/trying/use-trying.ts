@@ -1,9 +1,10 @@
 /** Plays a hole stroke by stroke on the worker that holds it. */
 
+import { told } from '../../../core/words/told.ts';
 import { useEffect, useState } from 'preact/hooks';
 import type { Decision } from '../../../core/round/own-policy.ts';
 import { MOST_STROKES } from '../../../core/round/play-hole.ts';
-import { reasonText } from '../../state/effects/follow.ts';
+import { toldReason } from '../../state/effects/follow.ts';
 import { useTools } from '../../state/use-app.ts';
 import type { PlannedHole } from '../state/planned-holes.ts';
 import { type Attempt, emptyAttempt, type TryHole, withStroke } from './try-state.ts';
@@ -38,8 +39,8 @@ export function useTrying(hole: PlannedHole | null): Trying {
     } catch (reason) {
       store.dispatch({
         type: 'trouble-met',
-        title: words.round.try.notPlayed,
-        message: reasonText(reason, words),
+        title: told(({ round }) => round.try.notPlayed),
+        message: toldReason(reason),
       });
     }
     setBusy(false);

@@ -3,8 +3,7 @@
 import { latestWins } from '../../workers/latest-wins.ts';
 import { WorkerBroke } from '../../workers/watched-desk.ts';
 import type { AppState } from '../app-state.ts';
-import type { Words } from '../../../core/words/words.ts';
-import { wordsOf } from '../use-words.ts';
+import { told, type Told } from '../../../core/words/told.ts';
 import type { Store } from '../store.ts';
 
 /** Runs `look` once per turn after changes, never inside a dispatch. Returns how to stop. */
@@ -44,11 +43,10 @@ export function follow<Q>(store: Store, errand: Errand<Q>): () => void {
     asked = null;
     // Another worker is started and tells; the state changes then, and the question is asked anew.
     if (reason instanceof WorkerBroke) return;
-    const words = wordsOf(store.state());
     store.dispatch({
       type: 'trouble-met',
-      title: words.bar.calculationStopped,
-      message: reasonText(reason, words),
+      title: told(({ bar }) => bar.calculationStopped),
+      message: toldReason(reason),
     });
   });
   return afterChanges(store, (state) => {
@@ -66,7 +64,7 @@ export function follow<Q>(store: Store, errand: Errand<Q>): () => void {
   });
 }
 
-export function reasonText(reason: unknown, words: Words): string {
+export function toldReason(reason: unknown): Told {
   const said = reason instanceof Error ? reason.message : String(reason);
-  return words.bar.chooseAgain({ said });
+  return told(({ bar }) => bar.chooseAgain, { said });
 }

@@ -91,7 +91,7 @@ describe('trouble and source in words', () => {
     };
     expect(troubleList(trouble, false, english).map((entry) => entry.words)).toEqual([
       'red penalty area',
-      'trees',
+      'against trees or among them',
       'out of bounds',
     ]);
   });
