@@ -202,23 +202,23 @@ export interface Settings {
   readonly theme: 'light' | 'dark' | 'system';
   /** Of the words; absent as `system`. */
   readonly language?: 'en' | 'de' | 'system';
-  /** Nothing was ever chosen: the page takes the units of the person's region. Only when read. */
+  /** No units were ever chosen: the page takes those of the person's region. Only when read. */
   readonly isNew?: true;
   /** The first walk round the window was left or finished; once kept it stays. */
   readonly tourSeen?: true;
   /** Tokens of what was open last. */
   readonly lastCourse: string | null;
   readonly lastPlayer: string | null;
-  /**
-   * Always there when read; absent when written leaves the saved ones as they are. Those whose terms are
-   * accepted may be asked by the page after it has been loaded anew.
-   */
+  /** Always there when read. Those whose terms are accepted may be asked by the page after it has been loaded anew. */
   readonly tileSources?: readonly TileSource[];
-  /** Last changed first. Absent when written leaves the saved ones as they are. */
+  /** Last changed first. */
   readonly rounds?: readonly KeptRound[];
-  /** Last changed first. Absent when written leaves the saved ones as they are. */
+  /** Last changed first. */
   readonly days?: readonly KeptDay[];
 }
+
+/** Settings of which some are changed: what is absent stays as it is on disk. */
+export type SettingsChange = Partial<Settings>;
 
 export interface HostInfo {
   readonly shell: 'electron' | 'loopback';
@@ -286,7 +286,11 @@ export interface Host {
    */
   saveExport(suggestedName: string, bytes: ArrayBuffer): Promise<HostAnswer<Written>>;
   readSettings(): Promise<HostAnswer<Settings>>;
-  writeSettings(settings: Settings): Promise<HostAnswer<null>>;
+  /**
+   * Keeps a change. `was` has what the changed parts were for this window, of lists the changed entries alone: another window
+   * may have written meanwhile, and what it wrote stays. Without `was` lists are meant whole.
+   */
+  writeSettings(change: SettingsChange, was?: SettingsChange): Promise<HostAnswer<null>>;
   /**
    * Keeps a text for later in the program's own cache. `key` is a SHA-256 in hex over all that the text depends on. `isKept`
    * is false where the disk did not take it, which nobody needs to be told. At most 256 KiB.

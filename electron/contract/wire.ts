@@ -15,6 +15,7 @@ import type {
   KeptCopy,
   OpenedFile,
   Settings,
+  SettingsChange,
   Tile,
   TileSetInfo,
   ToldMessage,
@@ -37,8 +38,8 @@ export const LONGEST_WISHES = 2500;
 /** Courses whose day is kept, and the longest of them in UTF-16 units. */
 export const MOST_KEPT_DAYS = 24;
 export const LONGEST_DAY = 600;
-/** Settings with as many tile addresses, rounds and days as may be. */
-const LARGEST_SETTINGS_BYTES = 224 * 1024;
+/** A change of settings with as many tile addresses, rounds and days as may be, and what they were before. */
+const LARGEST_SETTINGS_BYTES = 2 * 224 * 1024;
 /** Longest text that is kept as a hole's plan, in UTF-16 units; it is ASCII but for names. */
 export const LARGEST_KEPT_PLAN = 256 * 1024;
 /** Most bytes of an attachment that are read at once. */
@@ -88,6 +89,15 @@ export const settingsSchema = v.strictObject({
     ),
   ),
 });
+
+/** What is absent stays as it is on disk. */
+const settingsChangeSchema = v.strictObject({
+  ...settingsSchema.entries,
+  units: v.exactOptional(settingsSchema.entries.units),
+  theme: v.exactOptional(settingsSchema.entries.theme),
+  lastCourse: v.exactOptional(settingsSchema.entries.lastCourse),
+  lastPlayer: v.exactOptional(settingsSchema.entries.lastPlayer),
+}) satisfies v.GenericSchema<unknown, SettingsChange>;
 
 const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 /** Every window has a number of its own, made anew with each loading of the page. */
@@ -156,7 +166,10 @@ export const requestSchemas = {
     ),
   }),
   readSettings: nothing,
-  writeSettings: v.strictObject({ settings: settingsSchema }),
+  writeSettings: v.strictObject({
+    settings: settingsChangeSchema,
+    was: v.exactOptional(settingsChangeSchema),
+  }),
   keepPlan: v.strictObject({
     key: sha256,
     text: v.pipe(v.string(), v.minLength(1), v.maxLength(LARGEST_KEPT_PLAN)),

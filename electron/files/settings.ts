@@ -3,10 +3,11 @@
 import { join } from 'node:path';
 import * as v from 'valibot';
 import { told } from '../../core/words/told.ts';
-import type { HostAnswer, Settings } from '../contract/host.ts';
+import type { HostAnswer, Settings, SettingsChange } from '../contract/host.ts';
 import { settingsSchema } from '../contract/wire.ts';
 import { errorCode, good, refusedByDisk } from './answer.ts';
 import { type Disk, nodeDisk } from './disk.ts';
+import { mergeSettings } from './merge-settings.ts';
 import { replaceFile } from './replace.ts';
 import { oneAtATime } from './turns.ts';
 
@@ -25,7 +26,11 @@ const newSettings: Settings = { ...firstSettings, isNew: true };
 
 export interface SettingsStore {
   readonly read: () => Promise<HostAnswer<Settings>>;
-  readonly write: (settings: Settings) => Promise<HostAnswer<null>>;
+  /**
+   * Takes a change in. `was` says what the changed parts were for the window that changed them: then lists are merged entry by
+   * entry; without it they are meant whole.
+   */
+  readonly write: (change: SettingsChange, was?: SettingsChange) => Promise<HostAnswer<null>>;
 }
 
 /** Settings on disk. */
@@ -89,25 +94,8 @@ export function settingsStore(folder: string, disk: Disk = nodeDisk): KeptSettin
         );
       }
     },
-    write: (settings) => change((before) => withKept(before, settings)),
+    write: (wanted, was) => change((before) => mergeSettings(before, wanted, was ?? null)),
     rememberTour: () => change((before) => ({ ...before, tourSeen: true })),
-  };
-}
-
-/** New settings; those that say nothing of the walk, of tile sources, of rounds or of days leave the old ones. */
-function withKept(before: Settings, settings: Settings): Settings {
-  const after: { -readonly [K in keyof Settings]: Settings[K] } = { ...settings };
-  // What is kept is not new any more.
-  delete after.isNew;
-  const rounds = after.rounds ?? before.rounds;
-  const days = after.days ?? before.days;
-  const tourSeen = after.tourSeen ?? before.tourSeen;
-  return {
-    ...after,
-    ...(tourSeen === undefined ? {} : { tourSeen }),
-    tileSources: after.tileSources ?? before.tileSources ?? [],
-    ...(rounds === undefined ? {} : { rounds }),
-    ...(days === undefined ? {} : { days }),
   };
 }
 
@@ -116,12 +104,12 @@ function withKept(before: Settings, settings: Settings): Settings {
  * walk is over goes to `own`, so that it does not begin again at every start.
  */
 export function passingSettings(begin: Settings, own?: KeptSettings): SettingsStore {
-  let current: Settings = { ...withKept(firstSettings, begin), ...(begin.isNew && { isNew: true }) };
+  let current: Settings = { ...firstSettings, ...begin };
   return {
     read: () => Promise.resolve(good(current)),
-    write: async (settings) => {
-      const isTourOver = settings.tourSeen === true && current.tourSeen !== true;
-      current = withKept(current, settings);
+    write: async (wanted, was) => {
+      const isTourOver = wanted.tourSeen === true && current.tourSeen !== true;
+      current = mergeSettings(current, wanted, was ?? null);
       return isTourOver && own !== undefined ? own.rememberTour() : good(null);
     },
   };

@@ -56,7 +56,7 @@ export function loopbackCalls(parts: CallParts): Calls {
     listAttachments: ({ token }) => attachments.list(token),
     tileSetInfo: ({ attachment }) => tileSets.info(attachment),
     readSettings: () => settings.read(),
-    writeSettings: ({ settings: wanted }) => settings.write(wanted),
+    writeSettings: ({ settings: wanted, was }) => settings.write(wanted, was),
     keepPlan: ({ key, text }) => plans.keep(key, text),
     keptPlan: ({ key }) => plans.kept(key),
   };

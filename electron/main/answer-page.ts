@@ -98,7 +98,7 @@ export function answerPage(parts: AnswerParts): void {
     ),
   );
   handle('readSettings', mainFrame, () => settings.read());
-  handle('writeSettings', mainFrame, ({ settings: wanted }) => settings.write(wanted));
+  handle('writeSettings', mainFrame, ({ settings: wanted, was }) => settings.write(wanted, was));
   handle('keepPlan', mainFrame, ({ key, text }) => plans.keep(key, text));
   handle('keptPlan', mainFrame, ({ key }) => plans.kept(key));
 }

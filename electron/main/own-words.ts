@@ -43,10 +43,10 @@ export function ownWords(changed: () => void): OwnWords {
       hear();
       return {
         read: settings.read,
-        write: async (wanted) => {
-          const answer = await settings.write(wanted);
+        write: async (wanted, was) => {
+          const answer = await settings.write(wanted, was);
           // Spoken also where it could not be kept: the page has changed over already.
-          chosen = wanted.language;
+          chosen = wanted.language ?? chosen;
           hear();
           return answer;
         },

@@ -109,7 +109,8 @@ export function electronHost(
     print: () => call('print', {}),
     saveExport: (suggestedName, bytes) => call('saveExport', { suggestedName, bytes }),
     readSettings: () => call('readSettings', {}),
-    writeSettings: (settings) => call('writeSettings', { settings: { ...settings } }),
+    writeSettings: (settings, was) =>
+      call('writeSettings', { settings: { ...settings }, ...(was === undefined ? {} : { was: { ...was } }) }),
     keepPlan: (key, text) => call('keepPlan', { key, text }),
     keptPlan: (key) => call('keptPlan', { key }),
   };

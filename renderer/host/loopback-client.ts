@@ -138,7 +138,8 @@ export function loopbackHost(
     },
     saveExport: bytes.saveExport,
     readSettings: () => call('readSettings', {}),
-    writeSettings: (settings) => call('writeSettings', { settings: { ...settings } }),
+    writeSettings: (settings, was) =>
+      call('writeSettings', { settings: { ...settings }, ...(was === undefined ? {} : { was: { ...was } }) }),
     keepPlan: (key, text) => call('keepPlan', { key, text }),
     keptPlan: (key) => call('keptPlan', { key }),
     close: () => {

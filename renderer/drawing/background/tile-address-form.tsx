@@ -5,6 +5,7 @@ import { useState } from 'preact/hooks';
 import { MOST_TILE_SOURCES, tileOrigin } from '../../../electron/contract/tile-source.ts';
 import type { TileSource } from '../../../electron/contract/host.ts';
 import { useApp, useTools } from '../../state/use-app.ts';
+import { writeSettings } from '../../state/effects/keep-settings.ts';
 import { useDesk } from '../use-drawing.ts';
 import { useWords } from '../../state/use-words.ts';
 
@@ -26,7 +27,7 @@ export function TileAddressForm() {
   };
   /** The new window is told by the settings on disk whom it may ask. */
   const loadAnew = async (): Promise<void> => {
-    const [, kept] = await Promise.all([desk.files.save(), host.writeSettings(store.state().settings)]);
+    const [, kept] = await Promise.all([desk.files.save(), writeSettings(store, host)]);
     if (kept.ok) window.location.reload();
     else setTold({ words: words.underlay.address.notKept({ message: kept.message }), isNew: true });
   };

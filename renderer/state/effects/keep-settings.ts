@@ -1,27 +1,51 @@
-/** Writes settings back to the host when they change, paints the theme, and tells the page its language. */
+/** Writes settings back to the host as they change, what was changed alone; paints the theme, and tells the page its language. */
 
-import type { Host, Settings } from '../../../electron/contract/host.ts';
+import type { Host, HostAnswer, Settings } from '../../../electron/contract/host.ts';
+import { changeOfSettings } from '../settings-change.ts';
 import type { Store } from '../store.ts';
 import { shownLanguage, wordsOf } from '../use-words.ts';
 import { follow } from './follow.ts';
 
-export function keepSettings(store: Store, host: Host): () => void {
-  const read = store.state().settings;
-  let written = JSON.stringify(read);
+type SettingsHost = Pick<Host, 'writeSettings'>;
+
+interface Writing {
+  /** As the window last handed them to the host. */
+  known: Settings;
+  last: Promise<HostAnswer<null>>;
+}
+
+const writings = new WeakMap<Store, Writing>();
+
+/** `known`: what the host has of them as far as this window knows. */
+export function keepSettings(store: Store, host: SettingsHost, known = store.state().settings): () => void {
+  writings.set(store, { known, last: Promise.resolve({ ok: true, value: null }) });
   return follow<Settings>(store, {
     question: (state) => state.settings,
     key: (settings) => JSON.stringify(settings),
-    answer: async (settings) => {
-      const text = JSON.stringify(settings);
-      if (text === written) return;
-      written = text;
-      const answer = await host.writeSettings(settings);
+    answer: async () => {
+      const answer = await writeSettings(store, host);
       if (!answer.ok) {
         const title = wordsOf(store.state()).bar.settingsNotKept;
         store.dispatch({ type: 'trouble-met', title, message: answer.message });
       }
     },
   });
+}
+
+/** Writes what is not written yet; answered when the disk has it. What is refused goes with the next change. */
+export function writeSettings(store: Store, host: SettingsHost): Promise<HostAnswer<null>> {
+  const writing = writings.get(store);
+  if (writing === undefined) return Promise.resolve({ ok: true, value: null });
+  const write = async (): Promise<HostAnswer<null>> => {
+    const { settings } = store.state();
+    const change = changeOfSettings(writing.known, settings);
+    if (change === null) return { ok: true, value: null };
+    const answer = await host.writeSettings(change.settings, change.was);
+    if (answer.ok) writing.known = settings;
+    return answer;
+  };
+  writing.last = writing.last.then(write, write);
+  return writing.last;
 }
 
 /** Sets `data-theme` on the page; `system` follows the system's own wish as it changes. */

@@ -5,6 +5,7 @@ import { parsePlayerText } from '../../../core/player/parse.ts';
 import type { Fault, Result } from '../../../core/result.ts';
 import type { FileEntry, FileKind, Host, HostAnswer, OpenedFile } from '../../../electron/contract/host.ts';
 import type { Duties } from '../duties.ts';
+import { changeOfSettings } from '../settings-change.ts';
 import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
 import { nextFrame } from './next-frame.ts';
@@ -30,8 +31,9 @@ export async function readSettings(store: Store, host: Host): Promise<void> {
   if (units !== before.units) dispatch({ type: 'units-set', units });
   if (theme !== before.theme) dispatch({ type: 'theme-set', theme });
   const wanted = store.state().settings;
-  if (JSON.stringify(wanted) !== JSON.stringify(read)) {
-    const kept = await host.writeSettings(wanted);
+  const change = changeOfSettings(read, wanted);
+  if (change !== null) {
+    const kept = await host.writeSettings(change.settings, change.was);
     if (!kept.ok) tellTrouble(store, wordsOf(store.state()).bar.settingsNotKept, kept.message);
   }
   if (settings.value.tourSeen !== true) dispatch({ type: 'tour-shown', step: TOUR_STEPS[0].name });

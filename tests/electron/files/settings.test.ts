@@ -2,6 +2,7 @@ import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Settings, TileSource } from '../../../electron/contract/host.ts';
+import { LONGEST_WISHES, MOST_KEPT_ROUNDS, readRequest } from '../../../electron/contract/wire.ts';
 import { demoSettings } from '../../../electron/files/demo.ts';
 import { firstSettings, passingSettings, settingsStore } from '../../../electron/files/settings.ts';
 import { diskFailingAt } from './failing-disk.ts';
@@ -112,5 +113,101 @@ describe('settings', () => {
     const store = passingSettings(wanted);
     valueOf(await store.write({ ...wanted, theme: 'light' }));
     expect(valueOf(await store.read()).theme).toBe('light');
+  });
+});
+
+describe('settings that two windows change', () => {
+  const round = (wishes: unknown, course = 'course-one') => ({
+    course,
+    player: 'player-one',
+    wishes: JSON.stringify(wishes),
+  });
+  const source: TileSource = {
+    name: 'Meadow maps',
+    address: 'https://tiles.meadow.example/{z}/{x}/{y}.png',
+    attribution: 'invented',
+    termsAcceptedOn: '2026-01-31',
+  };
+
+  it('keep what the other one wrote: single settings, rounds, days and tile addresses', async () => {
+    const folder = await temporaryFolder();
+    for (const store of [settingsStore(folder), passingSettings(firstSettings)]) {
+      const first = round({ day: { allergies: 'peanut' } });
+      const day = { course: 'course-one', conditions: '{"temperatureC":8}' };
+      valueOf(await store.write({ ...chosen, rounds: [first], days: [day] }));
+      const more = round({ day: { allergies: 'peanut, milk' } });
+      const colder = { course: 'course-one', conditions: '{"temperatureC":2}' };
+      valueOf(await store.write({ rounds: [more], days: [colder] }, { rounds: [first], days: [day] }));
+      valueOf(await store.write({ tileSources: [source] }, { tileSources: [] }));
+      valueOf(await store.write({ theme: 'light' }, { theme: 'dark' }));
+      const elsewhere = round({ score: 80 }, 'course-two');
+      valueOf(await store.write({ rounds: [elsewhere] }, { rounds: [] }));
+      expect(valueOf(await store.read())).toEqual({
+        ...{ ...chosen, theme: 'light', tileSources: [source] },
+        ...{ rounds: [elsewhere, more], days: [colder] },
+      });
+    }
+  });
+
+  it('keep both changes within one round: each window’s own members', async () => {
+    const store = settingsStore(await temporaryFolder());
+    const day = { allergies: 'peanut', teeOff: '09:00' };
+    const known = round({ score: null, day });
+    valueOf(await store.write({ ...chosen, rounds: [known] }));
+    const allergies = round({ score: null, day: { ...day, allergies: 'peanut, milk' } });
+    valueOf(await store.write({ rounds: [allergies] }, { rounds: [known] }));
+    const score = round({ score: 85, day: { ...day, teeOff: '10:30' } });
+    valueOf(await store.write({ rounds: [score] }, { rounds: [known] }));
+    expect(JSON.parse(valueOf(await store.read()).rounds![0]!.wishes)).toEqual({
+      ...{ score: 85, day: { allergies: 'peanut, milk', teeOff: '10:30' } },
+    });
+    // undone in the window that does not know of the milk
+    valueOf(await store.write({ rounds: [known] }, { rounds: [score] }));
+    expect(JSON.parse(valueOf(await store.read()).rounds![0]!.wishes)).toEqual({
+      ...{ score: null, day: { allergies: 'peanut, milk', teeOff: '09:00' } },
+    });
+  });
+
+  it('take out only what is still as the window knew it', async () => {
+    const store = settingsStore(await temporaryFolder());
+    const day = (course: string, temperatureC: number) => ({
+      ...{ course, conditions: JSON.stringify({ temperatureC }) },
+    });
+    const old = [day('course-one', 8), day('course-two', 9)];
+    valueOf(await store.write({ ...chosen, days: old, tileSources: [source] }));
+    valueOf(await store.write({ days: [day('course-one', 3)] }, { days: [day('course-one', 8)] }));
+    valueOf(await store.write({ days: [], tileSources: [] }, { days: old, tileSources: [source] }));
+    expect(valueOf(await store.read())).toMatchObject({ days: [day('course-one', 3)], tileSources: [] });
+  });
+
+  it('never have more entries than may be: the oldest go', async () => {
+    const store = settingsStore(await temporaryFolder());
+    const full = Array.from({ length: MOST_KEPT_ROUNDS }, (_, i) => round({}, `course-number-${i}`));
+    valueOf(await store.write({ ...chosen, rounds: full }));
+    const newest = round({ score: 80 });
+    valueOf(await store.write({ rounds: [newest] }, { rounds: [round({})] }));
+    expect(valueOf(await store.read()).rounds).toEqual([newest, ...full.slice(0, -1)]);
+  });
+
+  it('leave somebody new as new until units are chosen', async () => {
+    const store = settingsStore(await temporaryFolder());
+    valueOf(await store.write({ theme: 'dark' }, { theme: 'system' }));
+    expect(valueOf(await store.read())).toEqual({ ...firstSettings, theme: 'dark', isNew: true });
+    valueOf(await store.write({ units: 'metres' }, { units: 'yards' }));
+    expect(valueOf(await store.read())).toEqual({ ...firstSettings, theme: 'dark', units: 'metres' });
+  });
+
+  it('are read strictly at the border, the change as well as what it was', () => {
+    const good = { settings: { theme: 'dark' }, was: { theme: 'light' } };
+    expect(readRequest('writeSettings', good)).toEqual({ ok: true, value: good });
+    for (const spoilt of [
+      { ...good, was: { theme: 'pink' } },
+      { ...good, was: { theme: 'light', extra: 1 } },
+      { settings: { theme: 'dark', extra: 1 } },
+      { settings: { rounds: [{ ...round({}), extra: 1 }] } },
+      { settings: { rounds: [round('x'.repeat(LONGEST_WISHES))] } },
+      { was: {} },
+    ])
+      expect(readRequest('writeSettings', spoilt)).toMatchObject({ ok: false, failure: 'bad-request' });
   });
 });
