@@ -13,6 +13,7 @@ export function RoomNotices() {
   const access = useBag((state) => state.file?.access ?? null);
   const found = useBag((state) => state.file?.found ?? NONE_FOUND);
   const changed = useBag((state) => state.file?.changedOnDisk ?? null);
+  const gone = useBag((state) => (state.file?.isGone === true ? state.file.entry.name : null));
   const refusal = useBag((state) => state.refusal);
   const said = useBag((state) => state.said);
   const unsaved = useBag((state) => state.file !== null && isUnsaved(state.file));
@@ -58,6 +59,14 @@ export function RoomNotices() {
           </button>
           <button type="button" class="small-button" onClick={() => void desk.readAgain()}>
             {words.player.notices.takeFile({ giveUp: unsaved ? words.player.notices.giveUp : '' })}
+          </button>
+        </div>
+      )}
+      {gone !== null && (
+        <div class="room-note strong" role="alert">
+          <p>{words.courseFile.gone({ name: gone })}</p>
+          <button type="button" class="small-button" onClick={() => void desk.putBack()}>
+            {words.courseFile.writeAnew}
           </button>
         </div>
       )}

@@ -77,6 +77,8 @@ export interface EditedFile {
   readonly saving: boolean;
   /** Why the last save or journal entry was not written; the work is still in memory. */
   readonly trouble: string | null;
+  /** The file was taken out of its folder or renamed; the work is still in memory and in the journal. */
+  readonly isGone: boolean;
   /** Set when another program has changed the file. */
   readonly onDisk: { readonly revision: string | null } | null;
   /** Work of an earlier sitting that the person has not decided about. */

@@ -72,7 +72,7 @@ export const bar = {
   noFileList: 'The list of files could not be read',
   noLongerThere: ({ name }: { readonly name: string }) => `${name} is no longer in the folder`,
   staysTillClosed:
-    'What you see stays until this window is closed. Put the file back to keep working with it.',
+    'What you see stays until this window is closed. Put the file back, or write it anew in the Course or the Player room.',
   notBroughtIn: 'The file could not be brought in',
   printingFailed: 'Printing did not work',
 };

@@ -7,7 +7,10 @@ const { counted } = figures;
 export const courseFile = {
   saved: 'saved',
   openFirst: 'Open or begin a course first.',
-  gone: 'The file is no longer in its folder. Your work is still here; saving puts the file back once the folder is there.',
+  gone: ({ name }: { readonly name: string }) =>
+    `${name} is no longer in its folder. Your work is still here and in the journal, but there is no file to save it into.`,
+  writeAnew: 'Write the file anew',
+  writtenAnew: ({ name }: { readonly name: string }) => `Your work is in ${name} now.`,
   unreadable: 'it cannot be read.',
   cannotEdit: ({ name, why }: { readonly name: string; readonly why: string }) =>
     `${name} cannot be edited: ${why}`,

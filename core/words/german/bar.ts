@@ -71,7 +71,7 @@ export const bar: typeof english = {
   noFileList: 'Die Liste der Dateien ließ sich nicht lesen',
   noLongerThere: ({ name }) => `${name} liegt nicht mehr im Ordner`,
   staysTillClosed:
-    'Was zu sehen ist, bleibt bis zum Schließen des Fensters. Zum Weiterarbeiten die Datei zurücklegen.',
+    'Was zu sehen ist, bleibt bis zum Schließen des Fensters. Zum Weiterarbeiten die Datei zurücklegen oder sie unter „Platz“ oder „Spieler“ neu schreiben.',
   notBroughtIn: 'Die Datei ließ sich nicht einlesen',
   printingFailed: 'Drucken ist fehlgeschlagen',
 };

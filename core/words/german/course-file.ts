@@ -8,7 +8,10 @@ const { counted } = figures;
 export const courseFile: typeof english = {
   saved: 'gespeichert',
   openFirst: 'Zuerst einen Platz öffnen oder beginnen.',
-  gone: 'Die Datei liegt nicht mehr in ihrem Ordner. Die Arbeit ist noch hier; Speichern legt die Datei zurück, sobald der Ordner da ist.',
+  gone: ({ name }) =>
+    `${name} liegt nicht mehr im Ordner. Die Arbeit ist noch hier und im Journal, aber es gibt keine Datei, in die sie gespeichert werden könnte.`,
+  writeAnew: 'Die Datei neu schreiben',
+  writtenAnew: ({ name }) => `Die Arbeit steht jetzt in ${name}.`,
   unreadable: 'nicht lesbar.',
   cannotEdit: ({ name, why }) => `${name} lässt sich nicht bearbeiten: ${why}`,
   demo: ({ name }) => `${name} ist eine Demo und bleibt, wie sie ist. Zum Bearbeiten eine Kopie anlegen.`,

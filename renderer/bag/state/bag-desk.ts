@@ -37,6 +37,8 @@ export interface BagDesk {
   readonly saveOver: () => Promise<void>;
   /** A copy in the workspace under a name of its own, opened at once. */
   readonly saveCopy: () => Promise<void>;
+  /** Where the file is gone from its folder: writes it anew, with what is in the room. */
+  readonly putBack: () => Promise<void>;
   readonly create: (document: PlayerDocument) => Promise<boolean>;
   readonly takeFound: (found: Found) => Promise<void>;
   readonly dropFound: (found: Found) => Promise<void>;
@@ -97,26 +99,41 @@ function openDesk(tools: AppTools): BagDesk {
       return;
     }
     store.dispatch({ type: 'save-ended', saved: null });
-    if (ended.revisionOnDisk === null) trouble(ended.message);
+    if (ended.isGone) store.dispatch({ type: 'gone', isGone: true });
+    else if (ended.revisionOnDisk === null) trouble(ended.message);
     else store.dispatch({ type: 'changed-on-disk', revision: ended.revisionOnDisk });
   };
 
+  host.watch(({ token, change }) => {
+    if (token === store.state().file?.entry.token)
+      store.dispatch({ type: 'gone', isGone: change === 'removed' });
+  });
+
   const create = async (document: PlayerDocument): Promise<boolean> => {
+    const made = await write(document, fileNameFor(document.name));
+    if (made !== null) tellApp(made.opened, document, made.report);
+    return made !== null;
+  };
+
+  /** A new file near this name, for what can be planned with; else why not is told. */
+  const write = async (
+    document: PlayerDocument,
+    name: string,
+  ): Promise<{ readonly opened: OpenedFile; readonly report: BagReport } | null> => {
     const report = await office.report(document);
     if (!report.ok || !report.value.model.ok) {
       const faults = report.ok ? (report.value.model.ok ? [] : report.value.model.error) : report.error;
       trouble(faultsText(faults, wordsOf(app.state())));
-      return false;
+      return null;
     }
-    const made = await host.create('player', fileNameFor(document.name), playerText(document));
+    const made = await host.create('player', name, playerText(document));
     if (!made.ok) {
       trouble(made.message);
-      return false;
+      return null;
     }
     const files = await host.list();
     if (files.ok) app.dispatch({ type: 'files-listed', files: files.value });
-    tellApp(made.value, document, report.value);
-    return true;
+    return { opened: made.value, report: report.value };
   };
 
   return {
@@ -139,6 +156,23 @@ function openDesk(tools: AppTools): BagDesk {
       const document = store.state().file?.history.present;
       if (document !== undefined)
         await create({ ...document, name: copyName(document.name, wordsOf(app.state())) });
+    },
+    putBack: async () => {
+      const { file } = store.state();
+      if (file === null || file.access.may !== 'write' || file.saving) return;
+      store.dispatch({ type: 'save-begun' });
+      const document = file.history.present;
+      await journal.flush();
+      const made = await write(document, file.entry.name);
+      const isStillOpen = store.state().file?.entry.token === file.entry.token;
+      const saved = made === null ? null : { document, revision: made.opened.revision };
+      if (isStillOpen) store.dispatch({ type: 'save-ended', saved });
+      if (made === null || !isStillOpen) return;
+      await journal.clearOwn();
+      journal.settle();
+      const said = wordsOf(app.state()).player.file.isSaved({ name: made.opened.entry.name });
+      store.dispatch({ type: 'said', words: said });
+      tellApp(made.opened, document, made.report);
     },
     create,
     takeFound: (found) => takeFound(finding, found),
@@ -287,7 +321,12 @@ function keepEstimates(store: BagStore, office: BagOffice): void {
 
 type Saved =
   | { readonly ok: true; readonly revision: string; readonly text: string; readonly report: BagReport }
-  | { readonly ok: false; readonly message: string; readonly revisionOnDisk: string | null };
+  | {
+      readonly ok: false;
+      readonly message: string;
+      readonly revisionOnDisk: string | null;
+      readonly isGone: boolean;
+    };
 
 async function saveDocument(
   { host, store: app }: AppTools,
@@ -303,6 +342,7 @@ async function saveDocument(
     return {
       ok: false,
       revisionOnDisk: null,
+      isGone: false,
       message: wordsOf(app.state()).player.file.nothingSaved({
         faults: faultsText(faults ?? [], wordsOf(app.state())),
       }),
@@ -316,7 +356,12 @@ async function saveDocument(
     ...(upTo === null ? {} : { journalUpTo: upTo }),
   });
   if (answer.ok) return { ok: true, revision: answer.value.revision, text, report: report.value };
-  return { ok: false, message: answer.message, revisionOnDisk: answer.revisionOnDisk ?? null };
+  return {
+    ok: false,
+    message: answer.message,
+    revisionOnDisk: answer.revisionOnDisk ?? null,
+    isGone: answer.failure === 'not-found',
+  };
 }
 
 /** A name for the file, free of what file systems do not like. */

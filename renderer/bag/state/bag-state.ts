@@ -47,6 +47,8 @@ export interface OpenBag {
   readonly found: readonly Found[];
   /** Revision that somebody else saved meanwhile. */
   readonly changedOnDisk: string | null;
+  /** The file was taken out of its folder or renamed. */
+  readonly isGone: boolean;
   readonly saving: boolean;
 }
 

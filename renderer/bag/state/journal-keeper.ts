@@ -9,6 +9,8 @@ import { isUnsaved } from './reduce-bag.ts';
 export interface JournalKeeper {
   /** Writes what is not yet written; the number of the last entry, null where there is none. */
   readonly flush: () => Promise<number | null>;
+  /** Drops what this sitting wrote down so far: the same is safe in a file. */
+  readonly clearOwn: () => Promise<void>;
   /** What is on disk is what the room has as saved: only what came after that is owed. */
   readonly settle: () => void;
   /** Writes what is not yet written; true where the disk has acknowledged this content. */
@@ -24,6 +26,11 @@ export function keepJournal(store: BagStore, host: Host, words: () => Words): Jo
   let chain: Promise<void> = Promise.resolve();
   const acknowledged = new WeakSet<PlayerDocument>();
 
+  const clearOwn = async (): Promise<void> => {
+    if (last !== null)
+      await host.clearJournal({ token: last.token, journal: last.journal, upTo: last.number });
+  };
+
   const write = async (): Promise<void> => {
     const { file } = store.state();
     if (file === null || file.access.may !== 'write') return;
@@ -31,8 +38,7 @@ export function keepJournal(store: BagStore, host: Host, words: () => Words): Jo
     if (present === written) return;
     if (!isUnsaved(file)) {
       // Undone back to what is saved: there is nothing left to bring back.
-      if (last?.token === file.entry.token)
-        await host.clearJournal({ token: last.token, journal: last.journal, upTo: last.number });
+      if (last?.token === file.entry.token) await clearOwn();
       written = present;
       last = null;
       return;
@@ -77,6 +83,7 @@ export function keepJournal(store: BagStore, host: Host, words: () => Words): Jo
 
   return {
     flush,
+    clearOwn,
     settle: () => {
       if (timer !== null) clearTimeout(timer);
       timer = null;

@@ -39,6 +39,7 @@ export type BagAction =
   | { readonly type: 'found'; readonly found: readonly Found[] }
   | { readonly type: 'found-answered'; readonly journal: string }
   | { readonly type: 'changed-on-disk'; readonly revision: string | null }
+  | { readonly type: 'gone'; readonly isGone: boolean }
   | { readonly type: 'page-shown'; readonly page: Page }
   | { readonly type: 'club-shown'; readonly shown: ShownClub | null }
   | { readonly type: 'refused'; readonly message: string | null }
@@ -91,6 +92,7 @@ function opened(state: BagState, action: Extract<BagAction, { type: 'opened' }>)
       // A file read anew leaves open what is not answered yet.
       found: isSame ? state.file.found : [],
       changedOnDisk: null,
+      isGone: false,
       saving: false,
     },
     shown: kept,
@@ -152,6 +154,7 @@ function fileAfter(file: OpenBag, action: BagAction): OpenBag {
             saved: action.saved.document,
             revision: action.saved.revision,
             changedOnDisk: null,
+            isGone: false,
           };
     case 'found':
       return { ...file, found: action.found };
@@ -159,6 +162,8 @@ function fileAfter(file: OpenBag, action: BagAction): OpenBag {
       return { ...file, found: file.found.filter(({ journal }) => journal !== action.journal) };
     case 'changed-on-disk':
       return { ...file, changedOnDisk: action.revision };
+    case 'gone':
+      return { ...file, isGone: action.isGone };
     default:
       return file;
   }

@@ -12,8 +12,9 @@ import type { OpenDocument } from '../../state/app-state.ts';
 import type { DrawingStore } from '../desk.ts';
 import { type Access, type EditedFile, mayEdit } from '../drawing-state.ts';
 import { JournalWriter } from './journal-writer.ts';
-import { KeptFile, type KeepingTools } from './kept-file.ts';
+import { KeptFile, type KeepingTools, NO_TROUBLE } from './kept-file.ts';
 import { LostWork } from './lost-work.ts';
+import { putBack } from './put-back.ts';
 import type { Recovered } from './recover.ts';
 import { beginSitting, saveRequest, type Sitting } from './sitting.ts';
 
@@ -29,6 +30,8 @@ export interface FileKeeper {
   /** After another program changed the file: reads it; what was not saved here is given up. */
   readonly readAgain: () => Promise<void>;
   readonly claimAgain: () => Promise<void>;
+  /** Where the file is gone from its folder: writes it anew from what is drawn. */
+  readonly putBack: () => Promise<void>;
   readonly bringBack: (recovered: Recovered) => Promise<void>;
   readonly giveUp: (recovered: Recovered) => Promise<void>;
 }
@@ -43,6 +46,7 @@ export function keepFile(tools: KeepingTools, store: DrawingStore): FileKeeper {
     saveOver: () => keeper.saveOver(),
     readAgain: () => keeper.readAgain(),
     claimAgain: () => keeper.claim(),
+    putBack: () => keeper.putBack(),
     bringBack: (recovered) => keeper.lost.bringBack(recovered),
     giveUp: (recovered) => keeper.lost.giveUp(recovered),
   };
@@ -72,12 +76,9 @@ class Keeper {
     tools.store.subscribe(follow);
     store.subscribe(() => this.writer.changed());
     tools.host.watch(({ token, change }) => {
-      if (token === this.kept.token() && change === 'changed') void this.lookAtDisk(token);
-      if (token === this.kept.token() && change === 'removed') {
-        this.kept.tell({
-          trouble: this.kept.words().courseFile.gone,
-        });
-      }
+      if (token !== this.kept.token()) return;
+      this.kept.tell({ isGone: change === 'removed' });
+      if (change !== 'removed') void this.lookAtDisk(token);
     });
     follow();
   }
@@ -146,6 +147,7 @@ class Keeper {
         saved: 0,
         saving: false,
         trouble: null,
+        isGone: false,
         onDisk: null,
         recovered: [],
       },
@@ -243,7 +245,7 @@ class Keeper {
     }
     this.kept.own.add(answer.value.revision);
     this.kept.tell(
-      { saving: false, saved: revision, baseRevision: answer.value.revision, trouble: null, onDisk: null },
+      { saving: false, saved: revision, baseRevision: answer.value.revision, ...NO_TROUBLE },
       token,
     );
     const { journal } = sitting;
@@ -278,12 +280,22 @@ class Keeper {
       if (mayEdit(this.kept.store.state())) this.restart();
       return;
     }
+    if (answer.failure === 'not-found') {
+      this.kept.tell({ saving: false, isGone: true }, token);
+      this.restart(TRY_AGAIN_MS);
+      return;
+    }
     const kept = this.kept.words().courseFile.kept;
     this.kept.tell(
       { saving: false, trouble: this.kept.words().courseFile.notSaved({ message: answer.message, kept }) },
       token,
     );
     this.restart(TRY_AGAIN_MS);
+  }
+
+  async putBack(): Promise<void> {
+    await this.saving;
+    await putBack(this.kept);
   }
 
   async saveOver(): Promise<void> {

@@ -11,10 +11,22 @@ import { beginSitting } from './sitting.ts';
 export interface KeepingTools {
   readonly host: Pick<
     AppTools['host'],
-    'claim' | 'release' | 'open' | 'save' | 'journal' | 'readJournal' | 'clearJournal' | 'watch'
+    | 'claim'
+    | 'release'
+    | 'open'
+    | 'save'
+    | 'create'
+    | 'list'
+    | 'journal'
+    | 'readJournal'
+    | 'clearJournal'
+    | 'watch'
   >;
   readonly store: AppTools['store'];
 }
+
+/** Once the disk has everything. */
+export const NO_TROUBLE = { trouble: null, isGone: false, onDisk: null } as const;
 
 export class KeptFile {
   /** Revisions of files that this window wrote itself. */

@@ -24,6 +24,7 @@ export function Banners() {
         <LostWork key={recovered.journal} recovered={recovered} />
       ))}
       {file.onDisk !== null && <ChangedOnDisk name={file.entry.name} />}
+      {file.isGone && <Gone name={file.entry.name} />}
       {file.trouble !== null && <Trouble words={file.trouble} />}
     </>
   );
@@ -158,6 +159,18 @@ function ChangedOnDisk({ name }: { readonly name: string }) {
           {words.courseFile.keepMine}
         </button>
       </>
+    </Banner>
+  );
+}
+
+function Gone({ name }: { readonly name: string }) {
+  const words = useWords();
+  const desk = useDesk();
+  return (
+    <Banner tone="warn" words={words.courseFile.gone({ name })}>
+      <button type="button" class="small-button" onClick={() => void desk.files.putBack()}>
+        {words.courseFile.writeAnew}
+      </button>
     </Banner>
   );
 }

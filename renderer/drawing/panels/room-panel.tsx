@@ -49,7 +49,9 @@ function SaveState() {
   const desk = useDesk();
   const access = useDrawing(({ file }) => file?.access.may ?? null);
   const saving = useDrawing(({ file }) => file?.saving === true);
-  const troubled = useDrawing(({ file }) => file !== null && (file.trouble !== null || file.onDisk !== null));
+  const troubled = useDrawing(
+    ({ file }) => file !== null && (file.trouble !== null || file.isGone || file.onDisk !== null),
+  );
   const unsaved = useDrawing(isUnsaved);
   const steps = useDrawing(({ history }) => history.past.length);
   if (access === null) return null;

@@ -126,3 +126,14 @@ describe('what was done, for those who do not see it', () => {
     expect(other.said).toBeNull();
   });
 });
+
+describe('a player whose file is gone from its folder', () => {
+  it('is so until a file has the work again', () => {
+    const gone = after(named(opened(), 'A'), { type: 'gone', isGone: true });
+    expect(gone.file!.isGone).toBe(true);
+    const document = gone.file!.history.present;
+    const back = after(gone, { type: 'save-ended', saved: { document, revision: 'two' } });
+    expect([back.file!.isGone, isUnsaved(back.file!), back.file!.revision]).toEqual([false, false, 'two']);
+    expect(after(gone, { type: 'gone', isGone: false }).file!.isGone).toBe(false);
+  });
+});

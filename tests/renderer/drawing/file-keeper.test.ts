@@ -45,6 +45,7 @@ function fakeHost(text: string) {
     lost: readonly Journal[];
     hold: Promise<void> | null;
     onClear: () => void;
+    newToken: string;
   } = {
     save: () => null,
     journal: () => null,
@@ -52,11 +53,21 @@ function fakeHost(text: string) {
     lost: [],
     hold: null,
     onClear: () => undefined,
+    newToken: 'course-token',
   };
   let revisions = 1;
   const host: Pick<
     Host,
-    'claim' | 'release' | 'open' | 'save' | 'journal' | 'readJournal' | 'clearJournal' | 'watch'
+    | 'claim'
+    | 'release'
+    | 'open'
+    | 'save'
+    | 'create'
+    | 'list'
+    | 'journal'
+    | 'readJournal'
+    | 'clearJournal'
+    | 'watch'
   > = {
     claim: () => Promise.resolve(good(wishes.claim)),
     release: (token) => {
@@ -64,6 +75,15 @@ function fakeHost(text: string) {
       return Promise.resolve(good(null));
     },
     open: () => Promise.resolve(good({ entry, text: disk.text, revision: disk.revision })),
+    list: () => Promise.resolve(good([entry])),
+    create: (_, name, text) => {
+      asked.push(`create ${name}`);
+      disk.text = text;
+      disk.revision = `r${++revisions}`;
+      return Promise.resolve(
+        good({ entry: { ...entry, name, token: wishes.newToken }, text, revision: disk.revision }),
+      );
+    },
     save: async (request) => {
       asked.push(`save on ${request.baseRevision ?? ''} up to ${request.journalUpTo ?? 0}`);
       await wishes.hold;
@@ -343,5 +363,56 @@ describe('work of a sitting that crashed', () => {
     await room.keeper.bringBack(room.store.state().file!.recovered[0]!);
     expect(room.asked).toEqual([]);
     expect(room.store.state().file?.recovered).toHaveLength(1);
+  });
+});
+
+describe('a course whose file is gone from its folder', () => {
+  const goneRoom = async () => {
+    const room = openRoom();
+    await settle();
+    room.wishes.save = () => bad('not-found');
+    room.draw(0);
+    await rest();
+    return room;
+  };
+
+  it('is said to be gone, not that saving would put it back, and stays in the journal', async () => {
+    const room = await goneRoom();
+    expect(room.store.state().file).toMatchObject({ isGone: true, trouble: null, saving: false });
+    expect(room.notes).toHaveLength(1);
+    expect(room.asked.some((one) => one.startsWith('clear') || one.startsWith('create'))).toBe(false);
+  });
+
+  it('is written anew where the person says so: under its name, with its steps of undo kept', async () => {
+    const room = await goneRoom();
+    await room.keeper.putBack();
+    expect(room.savedBunkers()).toBe(1);
+    expect(room.asked.slice(-2)).toEqual([`create ${entry.name}`, 'clear own up to 1']);
+    expect(room.store.state().file).toMatchObject({ isGone: false, baseRevision: room.disk.revision });
+    expect(room.store.state().history.past).toHaveLength(1);
+    room.wishes.save = () => null;
+    room.draw(40);
+    await rest();
+    expect(room.savedBunkers()).toBe(2);
+  });
+
+  it('is opened under another name where its own is taken by then', async () => {
+    const room = await goneRoom();
+    room.wishes.newToken = 'another-token';
+    await room.keeper.putBack();
+    await settle();
+    expect(room.store.state().file?.entry.token).toBe('another-token');
+    expect(room.savedBunkers()).toBe(1);
+    expect(room.asked).toContain('release course-token');
+    expect(room.store.state().said?.tone).toBe('news');
+  });
+
+  it('is no longer said to be gone once it is there again', async () => {
+    const room = await goneRoom();
+    room.wishes.save = () => null;
+    room.tell({ token: 'course-token', change: 'added' });
+    expect(room.store.state().file?.isGone).toBe(false);
+    await rest(10_100);
+    expect(room.savedBunkers()).toBe(1);
   });
 });

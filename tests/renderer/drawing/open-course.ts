@@ -21,6 +21,7 @@ export const file: EditedFile = {
   saving: false,
   trouble: null,
   onDisk: null,
+  isGone: false,
   recovered: [],
 };
 
