@@ -56,7 +56,7 @@ export function cardHole(
     club: clubWords(option, words),
     carryM: option.carryM,
     aim: aimWords(course, prepared, tee, bearing, option.carryM, units, words),
-    reason: id === plan.recommendation.optionId ? reasonWords(plan.options, words) : words.cards.ownChoice,
+    reason: id === plan.recommendation.optionId ? reasonWords(plan, words) : words.cards.ownChoice,
     day: isOrdinaryDay(prepared.conditions) ? null : dayWords(prepared.conditions, units, words),
     carries,
     runOut,

@@ -68,7 +68,7 @@ export const TREES_FAN: AimFan = { halfAngleDeg: 180, stepDeg: 12 };
 
 /**
  * Every sensible choice from `spot`: full and punch swings over the fan, part swings around the hole and, in trees,
- * short ways out. Spreads that the lie forbids are left out.
+ * short ways out. Spreads that the lie forbids are left out. Where none is sensible, the shortest that the bag has.
  */
 export function sensibleChoices(
   book: LawBook,
@@ -113,7 +113,36 @@ export function sensibleChoices(
     );
     choices.push(...(dry.length > 0 ? dry : aims));
   });
+  if (choices.length === 0) choices.push(...shortestChoices(book, ground, spot, lie, toPin, fan));
   return lie === Lie.bunker ? choicesOverLip(book, ground, spot, toPin, choices) : choices;
+}
+
+/**
+ * For a bag with nothing of the length: its shortest swing that flies past, and part swings as long as they go. The ball is
+ * played somewhere, and the hole has a finite cost.
+ */
+function shortestChoices(
+  book: LawBook,
+  ground: HoleGround,
+  spot: Spot,
+  lie: LieCode,
+  toPin: number,
+  fan: AimFan,
+): Choice[] {
+  let shortest = Infinity;
+  const played = book.player.spreads.flatMap(({ swing, carryMean }, spreadIndex) => {
+    const law = book.lawOf(spreadIndex, lie, carryMean);
+    if (law === null) return [];
+    if (swing !== 'part') shortest = Math.min(shortest, law.carryMean);
+    return [{ spreadIndex, swing, law }];
+  });
+  return played
+    .filter(({ swing, law }) => swing === 'part' || law.carryMean === shortest)
+    .flatMap(({ spreadIndex, law }) =>
+      fanOfAims(fan, toPin - shotTurn(ground, spot.x, spot.y, law, toPin)).map(
+        (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),
+      ),
+    );
 }
 
 function fanOfAims(fan: AimFan, middle: number): number[] {

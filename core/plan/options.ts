@@ -95,7 +95,7 @@ export function planFromSpot(
     strokesTaken: work.strokesTaken,
     par: prepared.hole.par,
     options,
-    recommendation: recommend(options),
+    recommendation: recommend({ options, lie: LIE_NAMES[lie]! }),
     ...(blocks.length === 0 ? {} : { lipBlocks: blocks }),
     expectedStrokes: options[0]?.meanStrokes ?? NaN,
     seed: prepared.seed,

@@ -1,16 +1,21 @@
 /** Picks the safest of the options that the numbers cannot tell from the best, and says why in one sentence. */
 
 import type { Conditions } from '../conditions/conditions.ts';
+import type { Fault } from '../result.ts';
 import { english } from '../words/english/english.ts';
+import { told, toldFault } from '../words/told.ts';
 import type { Words } from '../words/words.ts';
-import type { Option, Recommendation } from './model.ts';
+import type { Option, Recommendation, SpotPlan } from './model.ts';
 
 /** Differences in the chance of a double bogey below this are not worth a stroke's fraction. */
 const WORTHWHILE_SHARE = 0.01;
 
-/** `options` ranked best first, with `tooCloseToCall` set. The reason is in English: another language has `reasonWords`. */
-export function recommend(options: readonly Option[]): Recommendation {
-  return { optionId: safestOf(options)?.id ?? '', reason: reasonWords(options, english) };
+/** Of a plan: its options ranked best first, with `tooCloseToCall` set, and how the ball lies. */
+export type Ranked = Pick<SpotPlan, 'options' | 'lie'>;
+
+/** The reason is in English: another language has `reasonWords`. */
+export function recommend(ranked: Ranked): Recommendation {
+  return { optionId: safestOf(ranked.options)?.id ?? '', reason: reasonWords(ranked, english) };
 }
 
 /** Where a double bogey is as good as sure, the best of a bad place is the cheapest: hoping for the other score is a gamble. */
@@ -30,11 +35,11 @@ function equalsOf(options: readonly Option[]): readonly Option[] {
 }
 
 /** Why the option that `recommend` picks of these is picked, in one sentence. */
-export function reasonWords(options: readonly Option[], words: Words): string {
+export function reasonWords({ options, lie }: Ranked, words: Words): string {
   const { reason } = words.plan;
   const best = options[0];
   const safest = safestOf(options);
-  if (best === undefined || safest === undefined) return reason.out;
+  if (best === undefined || safest === undefined) return lie === 'outOfBounds' ? reason.out : reason.none;
   if (safest !== best) {
     return reason.safer({
       strokes: words.figures.fixed(safest.lossToBest, 2),
@@ -60,6 +65,17 @@ export function reasonWords(options: readonly Option[], words: Words): string {
     strokes: words.figures.fixed(next.lossToBest, 2),
     error: errorText(next.lossStandardError, words),
     next: nameOf(next, words),
+  });
+}
+
+/** Where nothing of the bag has a finite cost from a place that is in play; null elsewhere. */
+export function noShotFault({ options, lie, hole }: Ranked & Pick<SpotPlan, 'hole'>): Fault | null {
+  if (options.length > 0 || lie === 'outOfBounds') return null;
+  return toldFault({
+    severity: 'error',
+    code: 'no-shot',
+    where: told(({ features }) => features.whereOnlyHole, { hole }),
+    message: told(({ plan }) => plan.reason.none),
   });
 }
 

@@ -15,6 +15,7 @@ import type { PlayerModel } from './model.ts';
 import { type BagPosterior, type SpreadEvidence, SPREAD_WIDTH } from './posterior.ts';
 import { levelTold, type PlayerLevel } from './presets.ts';
 import { readPutting } from './read-putting.ts';
+import { noShortShot } from './short-shots.ts';
 import { dayOf, weightOfAge } from './recency.ts';
 import type { PartShot } from './short-game.ts';
 import type { StillAir } from './still-air.ts';
@@ -57,6 +58,8 @@ export function buildPlayer(
     .filter(({ spread }) => goesOut.has(spread.club.name))
     .sort((a, b) => b.spread.carryMean - a.spread.carryMean);
 
+  const note = noShortShot(sorted.map(({ spread }) => spread));
+  if (note !== null) warnings.push(note);
   const putting = readPutting(document, level);
   if (putting.warning !== undefined) warnings.push(putting.warning);
   return succeed({

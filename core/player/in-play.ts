@@ -4,6 +4,7 @@ import type { LieName } from '../ground/lies.ts';
 import { type Fault } from '../result.ts';
 import { type BagClub, MOST_CLUBS_IN_PLAY } from './format.ts';
 import { lieEffectsFor } from './lie-effects.ts';
+import { playedAllTheSame } from './last-resort.ts';
 import type { PlayerModel } from './model.ts';
 import { told, toldFault } from '../words/told.ts';
 
@@ -31,9 +32,12 @@ export function countFault(bag: readonly BagClub[]): Fault | null {
   });
 }
 
-/** What a lie does to a shot of a player of this handicap, clubs left in the bag where the player says so. */
+/**
+ * What a lie does to a shot of a player of this handicap, clubs left in the bag where the player says so. A lie that would leave
+ * every club in the bag is played from all the same.
+ */
 export function lieEffectsOf(bag: readonly BagClub[], handicap: number): PlayerModel['lieEffect'] {
-  const effects = lieEffectsFor(handicap);
+  const effects = playedAllTheSame(clubsInRound(bag), lieEffectsFor(handicap));
   const kept = new Map<string, ReadonlySet<LieName>>(
     bag.flatMap(({ name, notFrom }) => (notFrom === undefined ? [] : [[name, new Set<LieName>(notFrom)]])),
   );

@@ -4,6 +4,7 @@ import { type AimSide, aimSide } from '../../core/plan/aim-side.ts';
 import type { Conditions } from '../../core/conditions/conditions.ts';
 import { prepareHole } from '../../core/plan/prepare.ts';
 import { planFromSpot } from '../../core/plan/options.ts';
+import { noShotFault } from '../../core/plan/recommend.ts';
 import { type ConditionSpan, conditionSpans } from '../../core/plan/sensitivity.ts';
 import { solveNow } from '../../core/plan/solve.ts';
 import type { Convergence, SpotPlan } from '../../core/plan/model.ts';
@@ -54,6 +55,8 @@ export function planTask(course: Course, player: PlayerModel, task: PlanTask): R
   const { pin, playLine, lengthM, teeName, positionName } = prepared.value;
   const field = solveNow(prepared.value);
   const plan = planFromSpot(prepared.value, field, spot, { withDoubt: true });
+  const noShot = noShotFault(plan);
+  if (noShot !== null) return refuse(noShot);
   const sides = plan.options.map(({ id, aim, carryM }) => [
     id,
     aimSide(aim.spot, carryM, spot, pin, playLine),

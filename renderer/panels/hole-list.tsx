@@ -134,9 +134,7 @@ function ReadyAdvice({ result }: { readonly result: HoleResult }) {
   return (
     <>
       <span class="advice-club">{best === null ? '–' : shotPhrase(best, words)}</span>
-      <span class="advice-strokes">
-        {strokesText(best?.meanStrokes ?? result.teePlan.expectedStrokes, words)}
-      </span>
+      <span class="advice-strokes">{best === null ? '' : strokesText(best.meanStrokes, words)}</span>
     </>
   );
 }

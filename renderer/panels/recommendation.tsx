@@ -29,7 +29,7 @@ export function RecommendationCard() {
     return (
       <section class="advice-card" aria-label={words.plan.recommendation}>
         {day !== null && <p class="advice-day">{words.plan.forThisDay({ day })}</p>}
-        <p class="advice-reason">{reasonWords(plan.options, words)}</p>
+        <p class="advice-reason">{reasonWords(plan, words)}</p>
         <Announcement />
       </section>
     );
@@ -65,7 +65,7 @@ export function RecommendationCard() {
       </div>
       {aim !== '' && <p class="advice-aim">{aim}</p>}
       <OddsBar odds={option.parOdds} named />
-      <p class="advice-reason">{reasonWords(plan.options, words)}</p>
+      <p class="advice-reason">{reasonWords(plan, words)}</p>
       {provisional !== null && <p class="advice-reason">{provisional}</p>}
       {option.doubt !== undefined && <p class="faint advice-doubt">{doubtWords(option.doubt, words)}</p>}
       <Announcement />
@@ -108,7 +108,7 @@ function announcement(state: AppState): string | null {
   if (plan === null || isPlanRough(state)) return null;
   const option = optionOf(state, plan.recommendation.optionId);
   const words = wordsOf(state);
-  const reason = reasonWords(plan.options, words);
+  const reason = reasonWords(plan, words);
   if (option === null) return reason;
   return words.plan.announcement({
     hole: plan.hole,

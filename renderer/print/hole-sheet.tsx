@@ -98,7 +98,7 @@ function Page({ state }: { readonly state: AppState }) {
           {recommended !== null && (
             <p>
               <strong>{words.sheet.recommended({ shot: shotPhrase(recommended, words) })}</strong>,{' '}
-              {aimPhrase(state, recommended)}. {reasonWords(plan.options, words)}
+              {aimPhrase(state, recommended)}. {reasonWords(plan, words)}
             </p>
           )}
           <table>

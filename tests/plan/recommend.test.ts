@@ -2,8 +2,11 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Option } from '../../core/plan/model.ts';
-import { nameOf, provisionalWords, recommend } from '../../core/plan/recommend.ts';
+import { nameOf, noShotFault, provisionalWords, reasonWords, recommend } from '../../core/plan/recommend.ts';
 import { english } from '../../core/words/english/english.ts';
+import { wordsIn } from '../../core/words/words.ts';
+
+const recommendOf = (options: readonly Option[]) => recommend({ options, lie: 'tee' });
 
 interface Sketch {
   readonly club: string;
@@ -59,12 +62,12 @@ describe('the recommendation', () => {
   it('does not gamble where a double bogey is as good as sure', () => {
     const sure = option({ club: 'Iron', mean: 6.1, double: 1 });
     const gamble = option({ club: 'Hybrid', mean: 6.13, loss: 0.03, equal: true, double: 0.97 });
-    expect(recommend([sure, gamble]).optionId).toBe(sure.id);
+    expect(recommendOf([sure, gamble]).optionId).toBe(sure.id);
   });
 
   it('is the best where nothing is equal to it, with what it saves', () => {
     const iron = option({ club: 'Iron', mean: 4.45, loss: 0.25, double: 0.02 });
-    const { optionId, reason } = recommend([driver, iron]);
+    const { optionId, reason } = recommendOf([driver, iron]);
     expect(optionId).toBe(driver.id);
     expect(reason).toContain('0.25 strokes');
     expect(reason).toContain('0.01');
@@ -75,7 +78,7 @@ describe('the recommendation', () => {
     const wood = option({ club: 'Wood', mean: 4.21, loss: 0.01, equal: true, double: 0.17 });
     const iron = option({ club: 'Iron', mean: 4.23, loss: 0.03, equal: true, double: 0.11 });
     const wedge = option({ club: 'Wedge', mean: 4.5, loss: 0.3, double: 0.01 });
-    const { optionId, reason } = recommend([driver, wood, iron, wedge]);
+    const { optionId, reason } = recommendOf([driver, wood, iron, wedge]);
     expect(optionId).toBe(iron.id);
     expect(reason).toContain('0.03 strokes');
     expect(reason).toContain('the Driver');
@@ -85,7 +88,7 @@ describe('the recommendation', () => {
 
   it('does not give strokes away for less than one double bogey in a hundred', () => {
     const close = option({ club: 'Wood', mean: 4.22, loss: 0.02, equal: true, double: 0.195 });
-    const { optionId, reason } = recommend([driver, close]);
+    const { optionId, reason } = recommendOf([driver, close]);
     expect(optionId).toBe(driver.id);
     expect(reason).toContain('the Wood');
     expect(reason).toContain('too close to call');
@@ -100,20 +103,29 @@ describe('the recommendation', () => {
       double: 0.05,
       relief: 'unplayable-lateral',
     });
-    expect(recommend([driver, drop]).optionId).toBe(drop.id);
+    expect(recommendOf([driver, drop]).optionId).toBe(drop.id);
   });
 
   it('needs no comparison for an only option, and says what to do where there is none', () => {
-    expect(recommend([driver])).toEqual({ optionId: driver.id, reason: 'The only option from here.' });
-    const none = recommend([]);
-    expect(none.optionId).toBe('');
-    expect(none.reason).toMatch(/play again .* one penalty stroke/);
+    expect(recommendOf([driver])).toEqual({ optionId: driver.id, reason: 'The only option from here.' });
+    const out = recommend({ options: [], lie: 'outOfBounds' });
+    expect(out.optionId).toBe('');
+    expect(out.reason).toMatch(/play again .* one penalty stroke/);
+    for (const lie of ['tee', 'rough'] as const) {
+      const none = recommend({ options: [], lie });
+      expect(none.optionId).toBe('');
+      expect(none.reason).toMatch(/^No club of the bag .* allow part swings/);
+      expect(noShotFault({ options: [], lie, hole: 4 })).toMatchObject({ code: 'no-shot', where: 'hole 4' });
+      expect(reasonWords({ options: [], lie }, wordsIn('de'))).toMatch(
+        /^Kein Schläger im Bag .* Teilschwünge/,
+      );
+    }
   });
 
   it('is one sentence', () => {
     const equal = option({ club: 'Wood', mean: 4.21, loss: 0.01, equal: true, double: 0.1 });
     for (const options of [[driver], [driver, equal], []]) {
-      const { reason } = recommend(options);
+      const { reason } = recommendOf(options);
       expect(reason.endsWith('.')).toBe(true);
       expect(reason).not.toMatch(/[.!?] [A-Z]/);
     }

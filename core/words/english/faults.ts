@@ -1,8 +1,9 @@
 /** What is wrong with a file, a table or an entry, and what to do about it. */
 
+import { inYards } from '../lengths.ts';
 import { figures } from './figures.ts';
 
-const { counted } = figures;
+const { counted, whole } = figures;
 
 export const faults = {
   player: {
@@ -63,6 +64,8 @@ export const faults = {
       `There is no handicap: what is not measured is taken from the preset that fits the carries best (${level}). Add the handicap.`,
     noRoom: ({ most, room }: { readonly most: number; readonly room: number }) =>
       `A player file holds ${most} shots at most; there is room for ${room}. Take old shots out first.`,
+    noShortShot: ({ club, metres }: { readonly club: string; readonly metres: number }) =>
+      `The shortest shot in the bag is ${club}, which carries ${whole(metres)} m (${whole(inYards(metres))} yd), and no club has part swings: near the green every shot of the plan flies past the hole. Allow part swings of the most lofted club, or add a wedge.`,
     tooManyClubs: ({ count, most }: { readonly count: number; readonly most: number }) =>
       `${count} clubs are chosen for the round; Rule 4.1b allows ${most}. Take out what stays at home.`,
   },

@@ -95,6 +95,7 @@ export const plan = {
     `${chance} of these shots end out of bounds. Where yours may be out or lost, say so and play a provisional before you go forward (Rule 18.3).`,
   reason: {
     out: 'Out of bounds: play again from where the last stroke was made, under one penalty stroke.',
+    none: 'No club of the bag has a shot from here that can be reckoned with: allow part swings of a club, or add a shorter one.',
     only: 'The only option from here.',
     safer: ({
       strokes,

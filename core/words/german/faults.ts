@@ -1,9 +1,10 @@
 /** What is wrong with a file, a table or an entry, and what to do about it. In German. */
 
 import type { faults as english } from '../english/faults.ts';
+import { inYards } from '../lengths.ts';
 import { figures } from './figures.ts';
 
-const { counted, short } = figures;
+const { counted, short, whole } = figures;
 
 export const faults: typeof english = {
   player: {
@@ -35,6 +36,8 @@ export const faults: typeof english = {
       `Es gibt kein Handicap: Was nicht gemessen ist, stammt aus der Vorgabe, die am besten zu den Carrys passt (${level}). Das Handicap eintragen.`,
     noRoom: ({ most, room }) =>
       `Eine Spielerdatei fasst höchstens ${most} Schläge; Platz ist noch für ${room}. Zuerst alte Schläge herausnehmen.`,
+    noShortShot: ({ club, metres }) =>
+      `Der kürzeste Schlag im Bag ist ${club} mit ${whole(metres)} m (${whole(inYards(metres))} yd), und kein Schläger hat Teilschwünge: Nahe am Grün fliegt im Plan jeder Schlag am Loch vorbei. Teilschwünge des Schlägers mit dem meisten Loft zulassen, oder ein Wedge aufnehmen.`,
     tooManyClubs: ({ count, most }) =>
       `Für die Runde sind ${count} Schläger gewählt; Regel 4.1b erlaubt ${most}. Herausnehmen, was zu Hause bleibt.`,
   },

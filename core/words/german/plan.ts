@@ -70,6 +70,7 @@ export const plan: typeof english = {
     `${chance} dieser Schläge enden im Aus. Wo der eigene im Aus oder verloren sein kann: ansagen und einen provisorischen Ball spielen, bevor es nach vorn geht (Regel 18.3).`,
   reason: {
     out: 'Im Aus: mit einem Strafschlag noch einmal von der Stelle des letzten Schlags spielen.',
+    none: 'Kein Schläger im Bag hat von hier einen Schlag, mit dem sich rechnen lässt: Teilschwünge eines Schlägers zulassen, oder einen kürzeren aufnehmen.',
     only: 'Von hier die einzige Möglichkeit.',
     safer: ({ strokes, best, from, to }) =>
       `Kostet ${strokes} Schläge mehr als ${best}, praktisch gleich, und senkt das Risiko eines Doppelbogeys oder Schlechterem von ${from} auf ${to}.`,
