@@ -41,7 +41,10 @@ async function start(): Promise<void> {
   const host = await connectHost(() => wordsOf(store.state()));
   const pool = startPlanners({
     broken: (said) => {
-      const message = said === '' ? told(({ bar }) => bar.calculationNotStarted) : said;
+      const message =
+        said === ''
+          ? told(({ bar }) => bar.calculationNotStarted)
+          : told(({ bar }) => bar.engineSaid, { said });
       store.dispatch({
         type: 'trouble-met',
         title: told(({ bar }) => bar.calculationFailed),

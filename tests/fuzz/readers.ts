@@ -1,6 +1,7 @@
 /**
  * Every reader of files from outside: how its cases are made, how one is read, and what is then done with what came out
- * of it: shown, exported, drawn. A reader refuses in words; whatever it throws is a fault of the program.
+ * of it: shown, exported, drawn. Of a course every hole that can be read is also prepared as for planning, its ground laid out. A reader refuses in
+ * words; whatever it throws is a fault of the program.
  */
 
 import { inEnglish } from '../../core/words/told.ts';
@@ -19,12 +20,14 @@ import { readHeights } from '../../core/course/import/heights.ts';
 import { readOsm } from '../../core/course/import/osm.ts';
 import { contextOf, EMPTY_CONTEXT, type ImportProposal } from '../../core/course/import/proposal.ts';
 import { suggestMappings } from '../../core/course/import/suggest-mappings.ts';
+import type { Course } from '../../core/course/model.ts';
 import { parseCourseDocumentText, parseCourseText } from '../../core/course/parse.ts';
 import { shotsToCsv } from '../../core/player/csv/export.ts';
 import { readShots } from '../../core/player/csv/read-shots.ts';
 import { sniffCsv } from '../../core/player/csv/sniff.ts';
 import { suggestMapping } from '../../core/player/csv/suggest.ts';
-import { parsePlayerDocumentText } from '../../core/player/parse.ts';
+import { prepareHole } from '../../core/plan/prepare.ts';
+import { parsePlayerDocumentText, parsePlayerText } from '../../core/player/parse.ts';
 import type { Fault, Result } from '../../core/result.ts';
 import { holesCsv, shotsCsv } from '../../core/round/csv.ts';
 import { roundText } from '../../core/round/format.ts';
@@ -83,7 +86,8 @@ function taken<T>(result: Result<T, unknown>): Made<T> | null {
 
 function readCourse(text: string): boolean {
   const parsed = taken(parseCourseDocumentText(text));
-  parseCourseDocumentText(text, { unreadable: 'leave-out' });
+  const open = taken(parseCourseDocumentText(text, { unreadable: 'leave-out' }));
+  for (const { number } of open?.input.course.holes ?? []) prepare(open!.input.course, number);
   const opened = taken(openDocumentText(text));
   if (opened !== null) serialise(opened.input.document);
   if (parsed === null) return false;
@@ -94,7 +98,16 @@ function readCourse(text: string): boolean {
   return true;
 }
 
-function drawHole(course: Parameters<typeof holeSvg>[0], number: number): void {
+const PLAYER = parsePlayerText(samples.PLAYERS[0]!);
+
+/** Ground, putts and flights: all of a plan but the search, and all of it whose size a file decides. */
+function prepare(course: Course, holeNumber: number): void {
+  if (!PLAYER.ok) throw new Error(PLAYER.error[0]?.message);
+  const prepared = prepareHole({ course, holeNumber, player: PLAYER.value, seed: 'fuzz' });
+  if (!prepared.ok) demandFaults([prepared.error]);
+}
+
+function drawHole(course: Course, number: number): void {
   const drawn = taken(holeSvg(course, number));
   if (drawn !== null) demandPlainSvg(drawn.input);
 }

@@ -65,7 +65,9 @@ export const bar = {
   begunAnew:
     'It was begun anew by itself; the holes concerned are worked out again. Your files and drawings are not touched.',
   chooseAgain: ({ said }: { readonly said: string }) =>
-    `${said} Choose the hole again; if it happens twice, close the window and start the program anew.`,
+    `Technical message: “${said}”. Choose the hole again; if it happens twice, close the window and start the program anew.`,
+  /** What the engine of the program says, which is English wherever it runs. */
+  engineSaid: ({ said }: { readonly said: string }) => `Technical message: “${said}”.`,
   calculationNotStarted: 'A calculation could not be started.',
   settingsNotKept: 'Settings were not kept',
   noAnswer: 'The program does not answer',

@@ -64,7 +64,8 @@ export const bar: typeof english = {
   begunAnew:
     'Alles wurde von selbst neu begonnen; die betroffenen Löcher werden noch einmal berechnet. Dateien und Zeichnungen sind unberührt.',
   chooseAgain: ({ said }) =>
-    `${said} Das Loch noch einmal wählen; geschieht es wieder, das Fenster schließen und das Programm neu starten.`,
+    `Technische Meldung (englisch): „${said}“. Das Loch noch einmal wählen; geschieht es wieder, das Fenster schließen und das Programm neu starten.`,
+  engineSaid: ({ said }) => `Technische Meldung (englisch): „${said}“.`,
   calculationNotStarted: 'Eine Berechnung ließ sich nicht starten.',
   settingsNotKept: 'Einstellungen wurden nicht gespeichert',
   noAnswer: 'Das Programm antwortet nicht',
