@@ -107,11 +107,7 @@ export function sensibleChoices(
     const aims = fanOfAims(fan, toPin - turn).map(
       (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),
     );
-    // A full swing that is to come down in trees, water or out of bounds is not sensible while another is to be had.
-    const dry = aims.filter(
-      (choice) => !isBadTarget(ground, aimSpot(spot, { ...choice, bearing: choice.bearing + turn })),
-    );
-    choices.push(...(dry.length > 0 ? dry : aims));
+    choices.push(...onGoodGround(ground, spot, turn, aims));
   });
   if (choices.length === 0) choices.push(...shortestChoices(book, ground, spot, lie, toPin, fan));
   return lie === Lie.bunker ? choicesOverLip(book, ground, spot, toPin, choices) : choices;
@@ -138,11 +134,26 @@ function shortestChoices(
   });
   return played
     .filter(({ swing, law }) => swing === 'part' || law.carryMean === shortest)
-    .flatMap(({ spreadIndex, law }) =>
-      fanOfAims(fan, toPin - shotTurn(ground, spot.x, spot.y, law, toPin)).map(
+    .flatMap(({ spreadIndex, law }) => {
+      const turn = shotTurn(ground, spot.x, spot.y, law, toPin);
+      const aims = fanOfAims(fan, toPin - turn).map(
         (bearing): Choice => ({ spreadIndex, bearing, carryM: law.carryMean }),
-      ),
-    );
+      );
+      return onGoodGround(ground, spot, turn, aims);
+    });
+}
+
+/** A full swing that is to come down in trees, water, out of bounds or off the map is not sensible while another is to be had. */
+function onGoodGround(
+  ground: HoleGround,
+  spot: Spot,
+  turn: number,
+  aims: readonly Choice[],
+): readonly Choice[] {
+  const dry = aims.filter(
+    (choice) => !isBadTarget(ground, aimSpot(spot, { ...choice, bearing: choice.bearing + turn })),
+  );
+  return dry.length > 0 ? dry : aims;
 }
 
 function fanOfAims(fan: AimFan, middle: number): number[] {
