@@ -20,6 +20,7 @@ export const bridgeMethods = [
   'journal',
   'readJournal',
   'clearJournal',
+  'leftBehind',
   'copies',
   'openCopy',
   'create',

@@ -94,6 +94,12 @@ export type Claim =
   /** The file may be read, not saved, until the holder lets go: then a new claim succeeds. */
   | { readonly isHeld: false; readonly holder: ClaimHolder };
 
+/** A file that is gone from the workspace and has left a journal. Its token is the one that it had, and can be claimed. */
+export interface LeftBehind {
+  readonly token: string;
+  readonly name: string;
+}
+
 /** What the page writes down between saves: a change or a whole snapshot, as it likes. */
 export interface JournalRequest {
   readonly token: string;
@@ -257,6 +263,11 @@ export interface Host {
   readJournal(token: string): Promise<HostAnswer<readonly Journal[]>>;
   /** Drops entries: after a good save, or because the person has decided. Needs the claim. */
   clearJournal(request: ClearRequest): Promise<HostAnswer<null>>;
+  /**
+   * Files whose journals have outlived them, but for those that a window of this program has: claim one to read its journals
+   * and to clear them.
+   */
+  leftBehind(): Promise<HostAnswer<readonly LeftBehind[]>>;
   /** Earlier good versions of a file of the workspace, newest first; empty where there are none. */
   copies(token: string): Promise<HostAnswer<readonly KeptCopy[]>>;
   /** Text of a kept copy. Changes nothing on disk: saving it puts it back. */

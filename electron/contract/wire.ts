@@ -13,6 +13,7 @@ import type {
   HostInfo,
   Journal,
   KeptCopy,
+  LeftBehind,
   OpenedFile,
   Settings,
   SettingsChange,
@@ -133,6 +134,7 @@ export const requestSchemas = {
   journal: v.strictObject({ window, token, baseRevision: revision, text }),
   readJournal: v.strictObject({ window, token }),
   clearJournal: v.strictObject({ window, token, journal: token, upTo: count }),
+  leftBehind: nothing,
   copies: v.strictObject({ token }),
   openCopy: v.strictObject({ token, keptAt: count }),
   create: v.strictObject({ kind: fileKindSchema, suggestedName: name, text }),
@@ -299,6 +301,10 @@ export const valueSchemas = {
   journal: v.object({ journal: token, number: v.number() }),
   readJournal: v.pipe(v.array(journal), v.readonly()),
   clearJournal: v.null(),
+  leftBehind: v.pipe(
+    v.array(v.object({ token, name: v.string() }) satisfies v.GenericSchema<unknown, LeftBehind>),
+    v.readonly(),
+  ),
   copies: v.pipe(
     v.array(v.object({ keptAt: v.number(), bytes: v.number() }) satisfies v.GenericSchema<unknown, KeptCopy>),
     v.readonly(),

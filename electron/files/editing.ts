@@ -6,6 +6,7 @@
 
 import { randomBytes } from 'node:crypto';
 import { hostname } from 'node:os';
+import { join } from 'node:path';
 import { told, type Told } from '../../core/words/told.ts';
 import type {
   Claim,
@@ -15,11 +16,13 @@ import type {
   HostInfo,
   Journal,
   JournalRequest,
+  LeftBehind,
   SaveRequest,
 } from '../contract/host.ts';
 import { errorCode, good, type Refusal, refused } from './answer.ts';
 import { bytesOf, revisionOf } from './content.ts';
 import { type Sitting, sittingAt } from './journal.ts';
+import { leftBehindIn } from './left-behind.ts';
 import {
   type Clock,
   type FileLock,
@@ -30,7 +33,7 @@ import {
   systemClock,
   usualLockTimes,
 } from './lock.ts';
-import { type FileStore, type KnownFile, notHeld } from './store.ts';
+import { type FileStore, notHeld } from './store.ts';
 import { type InTurn, oneAtATime } from './turns.ts';
 
 export interface EditingParts {
@@ -52,6 +55,8 @@ export interface Editing {
   ) => Promise<HostAnswer<{ readonly journal: string; readonly number: number }>>;
   readonly readJournal: (window: string, token: string) => Promise<HostAnswer<readonly Journal[]>>;
   readonly clearJournal: (window: string, request: ClearRequest) => Promise<HostAnswer<null>>;
+  /** Files that are gone while their journals are there, and that no window of this program has. */
+  readonly leftBehind: () => Promise<HostAnswer<readonly LeftBehind[]>>;
   /** Releases all that a window holds: it is closed, was loaded anew, or has crashed. */
   readonly leave: (window: string) => Promise<void>;
   /** Renews all locks now; a timer does so too. */
@@ -63,7 +68,7 @@ export interface Editing {
 /** One window at one file. */
 interface Held {
   readonly window: string;
-  readonly file: KnownFile;
+  readonly file: { readonly entry: LeftBehind; readonly path: string };
   readonly since: number;
   readonly lock: FileLock;
   readonly sitting: Sitting;
@@ -145,10 +150,10 @@ export function openEditing(parts: EditingParts): Editing {
       const { since } = others;
       return good({ isHeld: false, holder: { place: 'other-window', shell, computer, since } });
     }
-    const found = await store.find(token);
+    const found = await fileToHold(store, token);
     if (!found.ok) return found;
-    const { name, readOnly } = found.value.entry;
-    if (readOnly) {
+    const { name } = found.value.entry;
+    if (found.value.isDemo) {
       return refused(
         'read-only',
         told(({ refusals }) => refusals.isDemo, { name }),
@@ -270,10 +275,35 @@ export function openEditing(parts: EditingParts): Editing {
           },
         ),
       ),
+    leftBehind: async () => {
+      try {
+        const left = await leftBehindIn(store.disk, store.workspace);
+        return good(left.filter(({ token }) => ![...all].some(({ file }) => file.entry.token === token)));
+      } catch (error) {
+        const doing = told(({ refusals }) => refusals.doing.readingJournal, { name: store.workspaceName });
+        return store.refuse(error, doing);
+      }
+    },
     leave: (window) => letGoWhere((held) => held.window === window),
     beat,
     close: () => letGoWhere(() => true),
   };
+}
+
+/** A file of the workspace, or one that is gone and has left a journal: what is in it may then be read and cleared. */
+async function fileToHold(
+  store: FileStore,
+  token: string,
+): Promise<HostAnswer<Held['file'] & { readonly isDemo: boolean }>> {
+  const found = await store.find(token);
+  if (found.ok) return good({ ...found.value, isDemo: found.value.entry.readOnly });
+  if (found.failure !== 'not-found') return found;
+  // Where the folder cannot be read the file is not found either.
+  const left = await leftBehindIn(store.disk, store.workspace).catch(() => []);
+  const entry = left.find((one) => one.token === token);
+  return entry === undefined
+    ? found
+    : good({ entry, path: join(store.workspace, entry.name), isDemo: false });
 }
 
 async function notClaimed(store: FileStore, token: string): Promise<Refusal> {

@@ -60,7 +60,7 @@ export interface FileStore {
   readonly copies: (token: string) => Promise<HostAnswer<readonly KeptCopy[]>>;
   readonly openCopy: (token: string, keptAt: number) => Promise<HostAnswer<{ readonly text: string }>>;
   /** SHA-256 of a known file's bytes, null where it cannot be read. */
-  readonly revision: (file: KnownFile) => Promise<string | null>;
+  readonly revision: (file: Pick<KnownFile, 'path'>) => Promise<string | null>;
 }
 
 /** The answer to a window that would write what it does not hold. */
@@ -72,7 +72,7 @@ export function notHeld(name: string): Refusal {
 }
 
 /** Same file, same token, also after a restart; says nothing about where the folder is. */
-function tokenOf(place: 'workspace' | 'demo', name: string): string {
+export function tokenOf(place: 'workspace' | 'demo', name: string): string {
   return createHash('sha256').update(`${place}\u0000${name}`).digest('base64url').slice(0, 32);
 }
 

@@ -49,6 +49,7 @@ export function loopbackCalls(parts: CallParts): Calls {
     journal: ({ window, ...request }) => editing.journal(window, request),
     readJournal: ({ window, token }) => editing.readJournal(window, token),
     clearJournal: ({ window, ...request }) => editing.clearJournal(window, request),
+    leftBehind: () => editing.leftBehind(),
     copies: ({ token }) => store.copies(token),
     openCopy: ({ token, keptAt }) => store.openCopy(token, keptAt),
     create: ({ kind, suggestedName, text }) => store.create(kind, suggestedName, text),

@@ -73,6 +73,7 @@ const methodAt = new Map<string, LoopbackMethod>([
   ['save', 'save'],
   ['journal', 'journal'],
   ['readJournal', 'readJournal'],
+  ['leftBehind', 'leftBehind'],
   ['clearJournal', 'clearJournal'],
   ['copies', 'copies'],
   ['openCopy', 'openCopy'],

@@ -67,6 +67,7 @@ export function answerPage(parts: AnswerParts): void {
   handle('save', mainFrame, ({ window, ...request }) => editing.save(window, request));
   handle('journal', mainFrame, ({ window, ...request }) => editing.journal(window, request));
   handle('readJournal', mainFrame, ({ window, token }) => editing.readJournal(window, token));
+  handle('leftBehind', mainFrame, () => editing.leftBehind());
   handle('clearJournal', mainFrame, ({ window, ...request }) => editing.clearJournal(window, request));
   handle('copies', mainFrame, ({ token }) => store.copies(token));
   handle('openCopy', mainFrame, ({ token, keptAt }) => store.openCopy(token, keptAt));

@@ -22,7 +22,7 @@ export function RoomNotices() {
       <p class="unseen" role="status">
         {said ?? ''}
       </p>
-      {access?.may === 'read' && (
+      {access?.may === 'read' && !(gone !== null && access.why === 'refused') && (
         <p class="room-note" role="note">
           {accessWords(access, words)}
         </p>
@@ -37,6 +37,7 @@ export function RoomNotices() {
             {words.player.notices.foundHolds({
               clubs: work.document.bag.length,
               shots: work.document.shots?.length ?? 0,
+              handicap: handicapText(work.document.handicap, words),
             })}
             {found.length > 1 && ` ${words.player.notices.takesPlace}`}
           </p>
@@ -103,6 +104,12 @@ function accessWords(access: Extract<Access, { may: 'read' }>, words: Words): st
       return words.player.notices.held({ where });
     }
   }
+}
+
+function handicapText(handicap: number | undefined, words: Words): string {
+  return handicap === undefined
+    ? ''
+    : words.player.notices.foundHandicap({ handicap: words.figures.short(handicap, 1) });
 }
 
 const NONE_FOUND: readonly Found[] = [];

@@ -94,6 +94,7 @@ export function electronHost(
       ),
     journal: (request) => call('journal', { window: ownNumber, ...journalRequest(request) }),
     readJournal: (token) => call('readJournal', { window: ownNumber, token }),
+    leftBehind: () => call('leftBehind', {}),
     clearJournal: (request) => call('clearJournal', { window: ownNumber, ...clearRequest(request) }),
     copies: (token) => call('copies', { token }),
     openCopy: (token, keptAt) => call('openCopy', { token, keptAt }),

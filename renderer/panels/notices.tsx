@@ -56,6 +56,8 @@ function titleOf(notice: Notice, words: Words): string {
       return words.bar.changedByOther({ name: notice.entry.name });
     case 'notes':
       return words.bar.notesOnFile({ name: notice.fileName });
+    case 'left-behind':
+      return words.bar.leftBehind({ name: notice.name });
   }
 }
 
@@ -100,6 +102,18 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
             onClick={() => void duties.openFile(notice.entry.kind, notice.entry.token)}
           >
             {words.bar.readAgain}
+          </button>
+        </p>
+      );
+    case 'left-behind':
+      return (
+        <p>
+          {words.bar.leftBehindWhy({ when: words.figures.moment(notice.writtenAt, 'day') })}{' '}
+          <button type="button" class="small-button" onClick={() => void duties.keepLeftBehind(notice)}>
+            {words.bar.keepAsFile[notice.fileKind]}
+          </button>{' '}
+          <button type="button" class="small-button" onClick={() => void duties.giveUpLeftBehind(notice)}>
+            {words.courseFile.lost.giveUp}
           </button>
         </p>
       );

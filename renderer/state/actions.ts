@@ -20,6 +20,7 @@ import type {
   SurfaceAnswer,
   TreePassageAnswer,
   WaysOutAnswer,
+  LeftBehindFound,
   Said,
 } from './app-state.ts';
 
@@ -41,6 +42,7 @@ export type FileAction =
   | { readonly type: 'notes-shown'; readonly fileKind: 'course' | 'player' }
   | { readonly type: 'trouble-met'; readonly title: Said; readonly message: Said }
   | { readonly type: 'file-changed-on-disk'; readonly entry: FileEntry }
+  | { readonly type: 'left-behind-found'; readonly found: LeftBehindFound }
   | { readonly type: 'notice-dismissed'; readonly id: number };
 
 export type Layer = 'showSurface' | 'showBalls' | 'showCarries' | 'showLegend';

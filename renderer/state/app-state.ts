@@ -64,7 +64,28 @@ export type Notice =
       readonly fileKind: FileKind;
       readonly fileName: string;
       readonly faults: readonly Fault[];
-    };
+    }
+  | LeftBehindNotice;
+
+/** Unsaved work on a file that is gone. */
+export interface LeftBehindNotice extends LeftBehindFound {
+  readonly id: number;
+  readonly kind: 'left-behind';
+}
+
+export interface LeftBehindFound {
+  /** Of the file that is gone, and its name. */
+  readonly token: string;
+  readonly name: string;
+  readonly fileKind: FileKind;
+  readonly journal: string;
+  /** Number of the journal's last entry. */
+  readonly upTo: number;
+  /** Milliseconds since 1970. */
+  readonly writtenAt: number;
+  /** The work as the text of a file. */
+  readonly text: string;
+}
 
 /** What is told in whatever language the window has when it is shown; a text where it came as one. */
 export type Said = Told | string;

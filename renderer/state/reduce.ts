@@ -30,6 +30,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'notes-shown':
     case 'trouble-met':
     case 'file-changed-on-disk':
+    case 'left-behind-found':
     case 'notice-dismissed':
       return reduceFiles(state, action);
     case 'room-shown':
@@ -148,6 +149,8 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         kind: 'changed-on-disk',
         entry: action.entry,
       }));
+    case 'left-behind-found':
+      return withNotice(state, (id) => ({ id, kind: 'left-behind', ...action.found }));
     case 'notice-dismissed':
       return { ...state, notices: state.notices.filter((notice) => notice.id !== action.id) };
   }

@@ -75,6 +75,16 @@ export const bar = {
   noLongerThere: ({ name }: { readonly name: string }) => `${name} is no longer in the folder`,
   staysTillClosed:
     'What you see stays until this window is closed. Put the file back, or write it anew in the Course or the Player room.',
+  leftBehind: ({ name }: { readonly name: string }) => `Unsaved work on ${name}`,
+  leftBehindWhy: ({ when }: { readonly when: string }) =>
+    `It was written down on ${when} and not saved, and the file is no longer in the folder. It can be made a file again; till you choose it stays on the disk.`,
+  keepAsFile: {
+    course: 'Make it a file and open it',
+    player: 'Make it a file and open it',
+    round: 'Make it a file: it is then among the rounds',
+  },
+  notKeptAsFile: ({ name }: { readonly name: string }) => `The work on ${name} was not made a file`,
+  notGivenUp: ({ name }: { readonly name: string }) => `The work on ${name} is still on the disk`,
   notBroughtIn: 'The file could not be brought in',
   printingFailed: 'Printing did not work',
 };

@@ -324,8 +324,17 @@ export const player = {
     savedSince: '; the file was saved again since then',
     found: ({ when, older }: { readonly when: string; readonly older: string }) =>
       `Unsaved changes from ${when} were found${older}.`,
-    foundHolds: ({ clubs, shots }: { readonly clubs: number; readonly shots: number }) =>
-      `They hold ${counted(clubs, { one: 'club', other: 'clubs' })} and ${counted(shots, { one: 'measured shot', other: 'measured shots' })}.`,
+    foundHandicap: ({ handicap }: { readonly handicap: string }) => `, handicap ${handicap}`,
+    foundHolds: ({
+      clubs,
+      shots,
+      handicap,
+    }: {
+      readonly clubs: number;
+      readonly shots: number;
+      readonly handicap: string;
+    }) =>
+      `They hold ${counted(clubs, { one: 'club', other: 'clubs' })}, ${counted(shots, { one: 'measured shot', other: 'measured shots' })}${handicap}.`,
     takesPlace:
       'Taken up, they stand in the place of what is shown here; undo brings that back, and the others stay on offer.',
     takeUp: 'Take them up',

@@ -73,6 +73,16 @@ export const bar: typeof english = {
   noLongerThere: ({ name }) => `${name} liegt nicht mehr im Ordner`,
   staysTillClosed:
     'Was zu sehen ist, bleibt bis zum Schließen des Fensters. Zum Weiterarbeiten die Datei zurücklegen oder sie unter „Platz“ oder „Spieler“ neu schreiben.',
+  leftBehind: ({ name }) => `Ungespeicherte Arbeit an ${name}`,
+  leftBehindWhy: ({ when }) =>
+    `Notiert am ${when} und nicht gespeichert; die Datei liegt nicht mehr im Ordner. Daraus kann wieder eine Datei werden; bis zur Entscheidung bleibt alles auf der Platte.`,
+  keepAsFile: {
+    course: 'Zur Datei machen und öffnen',
+    player: 'Zur Datei machen und öffnen',
+    round: 'Zur Datei machen; zu finden bei den Runden',
+  },
+  notKeptAsFile: ({ name }) => `Aus der Arbeit an ${name} wurde keine Datei`,
+  notGivenUp: ({ name }) => `Die Arbeit an ${name} liegt noch auf der Platte`,
   notBroughtIn: 'Die Datei ließ sich nicht einlesen',
   printingFailed: 'Drucken ist fehlgeschlagen',
 };

@@ -287,8 +287,9 @@ export const player: typeof english = {
   notices: {
     savedSince: '; die Datei wurde seitdem gespeichert',
     found: ({ when, older }) => `Ungespeicherte Änderungen von ${when} wurden gefunden${older}.`,
-    foundHolds: ({ clubs, shots }) =>
-      `Darin: ${counted(clubs, { one: 'Schläger', other: 'Schläger' })} und ${counted(shots, { one: 'gemessener Schlag', other: 'gemessene Schläge' })}.`,
+    foundHandicap: ({ handicap }) => `, Handicap ${handicap}`,
+    foundHolds: ({ clubs, shots, handicap }) =>
+      `Darin: ${counted(clubs, { one: 'Schläger', other: 'Schläger' })}, ${counted(shots, { one: 'gemessener Schlag', other: 'gemessene Schläge' })}${handicap}.`,
     takesPlace:
       'Aufgenommen treten sie an die Stelle dessen, was hier steht; Rückgängig holt es wieder, und die übrigen bleiben im Angebot.',
     takeUp: 'Aufnehmen',

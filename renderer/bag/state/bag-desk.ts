@@ -159,7 +159,7 @@ function openDesk(tools: AppTools): BagDesk {
     },
     putBack: async () => {
       const { file } = store.state();
-      if (file === null || file.access.may !== 'write' || file.saving) return;
+      if (file === null || !file.isGone || file.saving) return;
       store.dispatch({ type: 'save-begun' });
       const document = file.history.present;
       await journal.flush();
@@ -173,6 +173,10 @@ function openDesk(tools: AppTools): BagDesk {
       const said = wordsOf(app.state()).player.file.isSaved({ name: made.opened.entry.name });
       store.dispatch({ type: 'said', words: said });
       tellApp(made.opened, document, made.report);
+      // Gone already when it was asked for, it could not be taken.
+      const { entry, revision } = made.opened;
+      if (file.access.may !== 'write' && entry.token === file.entry.token)
+        await claimFile(host, store, entry, revision);
     },
     create,
     takeFound: (found) => takeFound(finding, found),
@@ -271,6 +275,7 @@ async function claimFile(
     return;
   }
   if (!claim.ok) {
+    if (claim.failure === 'not-found') store.dispatch({ type: 'gone', isGone: true });
     store.dispatch({ type: 'access-known', access: { may: 'read', why: 'refused', message: claim.message } });
     return;
   }

@@ -192,7 +192,11 @@ class Keeper {
     const answer = await this.kept.tools.host.claim(token);
     if (this.kept.token() !== token) return;
     if (!answer.ok) {
-      this.kept.tell({ access: { may: 'look', why: 'refused', said: answer.message } });
+      const isGone = answer.failure === 'not-found';
+      this.kept.tell({
+        access: { may: 'look', why: 'refused', said: answer.message },
+        ...(isGone ? { isGone } : {}),
+      });
       return;
     }
     if (!answer.value.isHeld) {
@@ -296,6 +300,8 @@ class Keeper {
   async putBack(): Promise<void> {
     await this.saving;
     await putBack(this.kept);
+    // Gone already when it was asked for, it could not be taken.
+    if (!mayEdit(this.kept.store.state())) await this.claim();
   }
 
   async saveOver(): Promise<void> {

@@ -8,7 +8,7 @@ export async function putBack(kept: KeptFile): Promise<void> {
   const { sitting, tools } = kept;
   await sitting.writing;
   const { file, history } = kept.store.state();
-  if (file?.access.may !== 'edit' || file.entry.token !== sitting.token || history.drag !== null) return;
+  if (file?.entry.token !== sitting.token || !file.isGone || history.drag !== null) return;
   const { token, name } = file.entry;
   const text = serialise(history.document);
   const upTo = sitting.lastNumber;

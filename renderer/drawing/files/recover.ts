@@ -78,6 +78,19 @@ export function recover(
   return { ...about, document: state, why, difference };
 }
 
+/** The course as a journal ends with it, from its own entries alone; null where they hold no whole course. */
+export function wholeOf(journal: Journal): EditableDocument | null {
+  let state: EditableDocument | null = null;
+  for (const { text } of journal.entries) {
+    const note = readNote(text);
+    if (note === null || (state === null && note.what === 'change')) continue;
+    const next = afterNote(state, note);
+    if (next === null) break;
+    state = next;
+  }
+  return state;
+}
+
 export function differenceOf(from: EditableDocument, to: EditableDocument): Difference {
   const old = new Map(from.features.map((feature) => [feature.id, JSON.stringify(feature)]));
   let added = 0;

@@ -17,7 +17,7 @@ export function Banners() {
   const { access } = file;
   return (
     <>
-      {access.may === 'look' && access.why !== 'asking' && (
+      {access.may === 'look' && access.why !== 'asking' && !(file.isGone && access.why === 'refused') && (
         <LookingOnly why={access.why} words={lookingWords(access, file.entry.name, words)} />
       )}
       {file.recovered.map((recovered) => (

@@ -8,6 +8,7 @@ import type { Duties } from '../duties.ts';
 import { changeOfSettings } from '../settings-change.ts';
 import { wordsOf } from '../use-words.ts';
 import type { Store } from '../store.ts';
+import { giveUpLeftBehind, keepLeftBehind, offerLeftBehind } from './left-behind.ts';
 import { nextFrame } from './next-frame.ts';
 import { TOUR_STEPS } from '../../tour/steps.ts';
 
@@ -52,6 +53,7 @@ export async function startFiles(store: Store, host: Host, listed = host.list())
   await nextFrame();
   await openFirst(store, host, 'player', players, player);
   followDisk(store, host);
+  await offerLeftBehind(store, host);
 }
 
 /** The last file, then those that are shipped, then the others of its kind. */
@@ -143,8 +145,17 @@ function followDisk(store: Store, host: Host): void {
         wordsOf(store.state()).bar.staysTillClosed,
       );
     }
+    if (open !== undefined && change.change === 'added') unsay(store, open.name);
     if (change.change !== 'changed') void listFiles(store, host);
   });
+}
+
+/** A file that is there again is no longer said to be gone. */
+function unsay(store: Store, name: string): void {
+  const title = wordsOf(store.state()).bar.noLongerThere({ name });
+  for (const notice of store.state().notices)
+    if (notice.kind === 'trouble' && notice.title === title)
+      store.dispatch({ type: 'notice-dismissed', id: notice.id });
 }
 
 /** News of an own save may come after the next one: only a file that is not what the window has was written by others. */
@@ -180,6 +191,19 @@ export function fileDuties(store: Store, host: Host): Duties {
       take(store, kind, answer.value);
     },
     printHole: async () => report(store, await host.print()),
+    keepLeftBehind: async (notice) => {
+      const made = await keepLeftBehind(store, host, notice);
+      if (typeof made === 'string') {
+        tellTrouble(store, wordsOf(store.state()).bar.notKeptAsFile({ name: notice.name }), made);
+        return;
+      }
+      await listFiles(store, host);
+      if (known(notice.fileKind)) take(store, notice.fileKind, made);
+    },
+    giveUpLeftBehind: async (notice) => {
+      const why = await giveUpLeftBehind(store, host, notice);
+      if (why !== null) tellTrouble(store, wordsOf(store.state()).bar.notGivenUp({ name: notice.name }), why);
+    },
   };
 }
 

@@ -350,3 +350,56 @@ describe('a workspace that is read-only', () => {
     await mkdir(join(folder, 'x'));
   });
 });
+
+describe('a journal whose file is gone', () => {
+  it('is told of by the file’s name, and can be claimed, read and cleared', async () => {
+    const { folder, path, token, clock } = await workspace();
+    const one = await hostAt(folder, clock);
+    valueOf(await one.editing.claim('window-1', token));
+    valueOf(await one.editing.journal('window-1', entry(token, 'work')));
+    expect(valueOf(await one.editing.leftBehind())).toEqual([]);
+    await rm(path);
+    // the window that has it still keeps it, and may write on
+    expect(valueOf(await one.editing.leftBehind())).toEqual([]);
+    valueOf(await one.editing.journal('window-1', entry(token, 'more work')));
+    await one.editing.close();
+
+    const two = await hostAt(folder, clock);
+    expect(valueOf(await two.editing.leftBehind())).toEqual([{ token, name: 'a.geojson' }]);
+    expect(failureOf(await two.editing.readJournal('window-2', token))).toBe('not-found');
+    expect(valueOf(await two.editing.claim('window-2', token))).toEqual({ isHeld: true });
+    const [journal] = valueOf(await two.editing.readJournal('window-2', token));
+    expect(journal?.entries.map(({ text }) => text)).toEqual(['work', 'more work']);
+    expect(failureOf(await two.editing.save('window-2', save(token, 2)))).toBe('not-found');
+    valueOf(await two.editing.clearJournal('window-2', { token, journal: journal!.journal, upTo: 2 }));
+    valueOf(await two.editing.release('window-2', token));
+    expect(valueOf(await two.editing.leftBehind())).toEqual([]);
+    expect(failureOf(await two.editing.claim('window-2', token))).toBe('not-found');
+    await two.editing.close();
+  });
+
+  it('is one window’s at a time, and the second of a file counts once', async () => {
+    const { folder, path, token, clock } = await workspace();
+    const one = await hostAt(folder, clock);
+    for (const window of ['window-1', 'window-2']) {
+      valueOf(await one.editing.claim(window, token));
+      valueOf(await one.editing.journal(window, entry(token)));
+      valueOf(await one.editing.release(window, token));
+    }
+    await rename(path, join(folder, 'b.geojson'));
+    await writeFile(join(folder, JOURNAL_FOLDER, 'notes.txt.log'), '');
+    const two = await hostAt(folder, clock);
+    expect(valueOf(await two.editing.leftBehind())).toEqual([{ token, name: 'a.geojson' }]);
+    valueOf(await one.editing.claim('window-1', token));
+    expect(valueOf(await two.editing.claim('window-1', token))).toMatchObject({ isHeld: false });
+    await one.editing.close();
+    await two.editing.close();
+  });
+
+  it('is none where nothing was ever written down', async () => {
+    const { folder, clock } = await workspace();
+    const { editing } = await hostAt(folder, clock);
+    expect(valueOf(await editing.leftBehind())).toEqual([]);
+    await editing.close();
+  });
+});

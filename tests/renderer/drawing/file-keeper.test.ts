@@ -41,7 +41,8 @@ function fakeHost(text: string) {
   const wishes: {
     save: (request: SaveRequest) => HostAnswer<{ revision: string }> | null;
     journal: () => HostAnswer<never> | null;
-    claim: Claim;
+    /** Null refuses it: the file is gone. */
+    claim: Claim | null;
     lost: readonly Journal[];
     hold: Promise<void> | null;
     onClear: () => void;
@@ -69,7 +70,7 @@ function fakeHost(text: string) {
     | 'clearJournal'
     | 'watch'
   > = {
-    claim: () => Promise.resolve(good(wishes.claim)),
+    claim: () => Promise.resolve(wishes.claim === null ? bad('not-found') : good(wishes.claim)),
     release: (token) => {
       asked.push(`release ${token}`);
       return Promise.resolve(good(null));
@@ -123,7 +124,7 @@ function fakeHost(text: string) {
   };
 }
 
-function openRoom(token = 'course-token', claim: Claim = { isHeld: true }) {
+function openRoom(token = 'course-token', claim: Claim | null = { isHeld: true }) {
   const document = smallDocument();
   const text = serialise(document);
   const fake = fakeHost(text);
@@ -394,6 +395,16 @@ describe('a course whose file is gone from its folder', () => {
     room.draw(40);
     await rest();
     expect(room.savedBunkers()).toBe(2);
+  });
+
+  it('and was so before it was taken is written anew too, and taken then', async () => {
+    const room = openRoom('course-token', null);
+    await settle();
+    expect(room.store.state().file).toMatchObject({ isGone: true, access: { may: 'look' } });
+    room.wishes.claim = { isHeld: true };
+    await room.keeper.putBack();
+    expect(room.asked).toContain(`create ${entry.name}`);
+    expect(room.store.state().file).toMatchObject({ isGone: false, access: { may: 'edit' } });
   });
 
   it('is opened under another name where its own is taken by then', async () => {
