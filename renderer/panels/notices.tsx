@@ -56,6 +56,8 @@ function titleOf(notice: Notice, words: Words): string {
       return words.bar.changedByOther({ name: notice.entry.name });
     case 'notes':
       return words.bar.notesOnFile({ name: notice.fileName });
+    case 'gone':
+      return words.bar.noLongerThere({ name: notice.entry.name });
     case 'left-behind':
       return words.bar.leftBehind({ name: notice.name });
   }
@@ -105,10 +107,12 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
           </button>
         </p>
       );
+    case 'gone':
+      return <p>{words.bar.staysTillClosed}</p>;
     case 'left-behind':
       return (
         <p>
-          {words.bar.leftBehindWhy({ when: words.figures.moment(notice.writtenAt, 'day') })}{' '}
+          {words.bar.leftBehindWhy({ when: words.figures.moment(notice.writtenAt, 'second') })}{' '}
           <button type="button" class="small-button" onClick={() => void duties.keepLeftBehind(notice)}>
             {words.bar.keepAsFile[notice.fileKind]}
           </button>{' '}

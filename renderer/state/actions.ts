@@ -42,6 +42,7 @@ export type FileAction =
   | { readonly type: 'notes-shown'; readonly fileKind: 'course' | 'player' }
   | { readonly type: 'trouble-met'; readonly title: Said; readonly message: Said }
   | { readonly type: 'file-changed-on-disk'; readonly entry: FileEntry }
+  | { readonly type: 'file-gone'; readonly entry: FileEntry }
   | { readonly type: 'left-behind-found'; readonly found: LeftBehindFound }
   | { readonly type: 'notice-dismissed'; readonly id: number };
 

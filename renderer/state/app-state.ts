@@ -58,6 +58,8 @@ export type Notice =
     }
   | { readonly id: number; readonly kind: 'trouble'; readonly title: Said; readonly message: Said }
   | { readonly id: number; readonly kind: 'changed-on-disk'; readonly entry: FileEntry }
+  /** An open file was taken out of its folder or renamed. */
+  | { readonly id: number; readonly kind: 'gone'; readonly entry: FileEntry }
   | {
       readonly id: number;
       readonly kind: 'notes';

@@ -1,5 +1,6 @@
 /** The next state after an action. Pure; one small function per subject. */
 
+import type { FileEntry } from '../../electron/contract/host.ts';
 import type { Action, AnswerAction, FileAction, SituationAction, ViewAction, WorkAction } from './actions.ts';
 import type { AppState, HoleWork, Notice, View } from './app-state.ts';
 import {
@@ -30,6 +31,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'notes-shown':
     case 'trouble-met':
     case 'file-changed-on-disk':
+    case 'file-gone':
     case 'left-behind-found':
     case 'notice-dismissed':
       return reduceFiles(state, action);
@@ -81,7 +83,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
     case 'settings-read':
       return { ...state, settings: begunWith(state, action.settings) };
     case 'files-listed':
-      return { ...state, files: action.files };
+      return { ...state, files: action.files, notices: withoutGone(state.notices, action.files) };
     case 'course-opened': {
       const { document } = action;
       const sameFile = state.course?.entry.token === document.entry.token;
@@ -101,7 +103,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         work: {},
         working: true,
         answers: NO_ANSWERS,
-        notices: withoutNoticesOf(state.notices, document.entry.token),
+        notices: withoutNoticesOf(state.notices, document.entry),
         settings: { ...state.settings, lastCourse: document.entry.token },
       };
       return sameFile ? keepingWhatHolds(state, next) : next;
@@ -115,7 +117,7 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         work: {},
         working: true,
         answers: NO_ANSWERS,
-        notices: withoutNoticesOf(state.notices, document.entry.token),
+        notices: withoutNoticesOf(state.notices, document.entry),
         settings: { ...state.settings, lastPlayer: document.entry.token },
       };
     }
@@ -144,9 +146,15 @@ function reduceFiles(state: AppState, action: FileAction): AppState {
         message: action.message,
       }));
     case 'file-changed-on-disk':
-      return withNotice({ ...state, notices: withoutNoticesOf(state.notices, action.entry.token) }, (id) => ({
+      return withNotice({ ...state, notices: withoutNoticesOf(state.notices, action.entry) }, (id) => ({
         id,
         kind: 'changed-on-disk',
+        entry: action.entry,
+      }));
+    case 'file-gone':
+      return withNotice({ ...state, notices: withoutGone(state.notices, [action.entry]) }, (id) => ({
+        id,
+        kind: 'gone',
         entry: action.entry,
       }));
     case 'left-behind-found':
@@ -194,14 +202,22 @@ function withNotes(state: AppState, fileKind: 'course' | 'player'): AppState {
   }));
 }
 
-/** A document that opens well answers what was said about it before, and any broken file of the moment is past. */
-function withoutNoticesOf(notices: readonly Notice[], token: string): readonly Notice[] {
+/** A document that opens well answers what was said about it before, and any broken file or gone one of the moment is past. */
+function withoutNoticesOf(notices: readonly Notice[], { token, kind }: FileEntry): readonly Notice[] {
   return notices.filter(
     (notice) =>
       notice.kind !== 'broken-file' &&
       notice.kind !== 'notes' &&
-      !(notice.kind === 'changed-on-disk' && notice.entry.token === token),
+      !(notice.kind === 'changed-on-disk' && notice.entry.token === token) &&
+      !(notice.kind === 'gone' && notice.entry.kind === kind),
   );
+}
+
+/** What is in the folder again is no longer said to be gone. */
+function withoutGone(notices: readonly Notice[], files: readonly FileEntry[]): readonly Notice[] {
+  const there = new Set(files.map(({ token }) => token));
+  const left = notices.filter((notice) => notice.kind !== 'gone' || !there.has(notice.entry.token));
+  return left.length === notices.length ? notices : left;
 }
 
 function forgetShots(view: View): View {

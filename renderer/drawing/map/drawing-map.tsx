@@ -30,7 +30,7 @@ export function DrawingMap({ showKeys }: { readonly showKeys: () => void }) {
   const hasFile = token !== null;
   // a banner tells of the course's own file, with more to choose from
   const isInBanner = (notice: Notice): boolean =>
-    notice.kind === 'changed-on-disk' && notice.entry.token === token;
+    (notice.kind === 'changed-on-disk' || notice.kind === 'gone') && notice.entry.token === token;
   const catching = useDrawing((state) => state.catching);
   const stage = (): DrawingStage | null => desk.stage.current;
   useEffect(() => {

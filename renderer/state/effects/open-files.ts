@@ -138,24 +138,9 @@ function followDisk(store: Store, host: Host): void {
     const { course, player } = store.state();
     const open = [course?.entry, player?.entry].find((entry) => entry?.token === change.token);
     if (open !== undefined && change.change === 'changed') void tellIfOther(store, host, open);
-    if (open !== undefined && change.change === 'removed') {
-      tellTrouble(
-        store,
-        wordsOf(store.state()).bar.noLongerThere({ name: open.name }),
-        wordsOf(store.state()).bar.staysTillClosed,
-      );
-    }
-    if (open !== undefined && change.change === 'added') unsay(store, open.name);
+    if (open !== undefined && change.change === 'removed') store.dispatch({ type: 'file-gone', entry: open });
     if (change.change !== 'changed') void listFiles(store, host);
   });
-}
-
-/** A file that is there again is no longer said to be gone. */
-function unsay(store: Store, name: string): void {
-  const title = wordsOf(store.state()).bar.noLongerThere({ name });
-  for (const notice of store.state().notices)
-    if (notice.kind === 'trouble' && notice.title === title)
-      store.dispatch({ type: 'notice-dismissed', id: notice.id });
 }
 
 /** News of an own save may come after the next one: only a file that is not what the window has was written by others. */

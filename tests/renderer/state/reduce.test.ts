@@ -68,6 +68,16 @@ function resultFor(state: AppState, hole: number): HoleResult {
 }
 
 describe('files', () => {
+  it('that are gone are said to be until they are listed again or another is open', () => {
+    const { entry } = openDocument();
+    const gone = [opened, { type: 'file-gone', entry }, { type: 'file-gone', entry }] as const;
+    const kinds = (state: AppState) => state.notices.map(({ kind }) => kind);
+    expect(kinds(after(...gone, { type: 'files-listed', files: [] }))).toEqual(['gone']);
+    expect(kinds(after(...gone, { type: 'files-listed', files: [entry] }))).toEqual([]);
+    const document = openDocument('another-token');
+    expect(kinds(after(...gone, { type: 'course-opened', document }))).toEqual([]);
+  });
+
   it('show the first hole of a course that opens', () => {
     expect(after(opened).view.hole).toBe(1);
     expect(after(opened).settings.lastCourse).toBe('course-token');
