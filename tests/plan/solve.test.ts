@@ -384,7 +384,9 @@ describe('what must cost more', () => {
         expect(value).toBeGreaterThan(last - 0.08);
         last = Math.max(last, value);
       }
-      expect(last).toBeGreaterThan(field.valueAt(x, -50, lie) + 0.8);
+      // 250 m are the longest swing, 200 m and its run, and some 30 m: a stroke more than a chip, less what 20 m save.
+      expect(last).toBeGreaterThan(field.valueAt(x, -50, lie) + 0.6);
+      expect(last).toBeLessThan(field.valueAt(x, -50, lie) + 1.1);
     }
   });
 
