@@ -233,8 +233,13 @@ export class RoundKeeper {
     const open = this.open();
     if (open === null) return;
     const made = await this.host.create('round', `${open.document.name} (copy)`, roundText(open.document));
-    if (made.ok) await this.take(made.value);
-    else this.tell({ trouble: made.message });
+    if (!made.ok) {
+      this.tell({ trouble: made.message });
+      return;
+    }
+    // The copy has it all, so the journal of the old file need not offer it again.
+    if (this.open()?.document === open.document) await this.drop();
+    await this.take(made.value);
   }
 
   /** Closes the round once all that was typed is in its file; false where it is not: then the round stays, and says so. */

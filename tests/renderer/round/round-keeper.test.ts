@@ -128,6 +128,19 @@ describe('typing a round', () => {
     expect(open(store).document.played).toHaveLength(1);
   });
 
+  it('kept as a copy is no longer in the journal of the file that it was typed into', async () => {
+    const { host, file, cleared } = memoryHost();
+    const { store, keeper } = keeperOn(host);
+    await keeper.begin(ROUND, ROUND.name);
+    file.revision = 'foreign';
+    store.dispatch({ type: 'changed', label: 'score of hole 1', document: played(ROUND, 1, 5) });
+    await vi.advanceTimersByTimeAsync(2000);
+    await keeper.keepAsCopy();
+    expect(cleared).toEqual(['mine']);
+    expect(open(store)).toMatchObject({ isChangedOnDisk: false, trouble: null });
+    expect(open(store).document.played[0]?.score).toBe(5);
+  });
+
   it('from before a crash is offered, and brought back as a step that can be undone', async () => {
     const { host, others, cleared } = memoryHost();
     const text = roundText(played(ROUND, 3, 7));
