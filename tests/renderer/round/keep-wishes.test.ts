@@ -143,7 +143,11 @@ describe('weather that a round kept of its own', () => {
     if (Object.keys(before).length > 0) store.dispatch({ type: 'situation-taken', situation, label: 'x' });
     keepWishes({ store }, round);
     await turn();
-    const said = store.state().notices.map((notice) => (notice.kind === 'trouble' ? notice.message : ''));
+    const said = store
+      .state()
+      .notices.map((notice) =>
+        notice.kind === 'trouble' && typeof notice.message === 'string' ? notice.message : '',
+      );
     return { store, round, day: store.state().history.present.conditions, said: said.join(' ') };
   }
 
