@@ -23,9 +23,10 @@ const hole = Number(values.hole);
 const seeds = Number(values.seeds ?? 0);
 
 const PARTS: Readonly<Record<string, () => Figure[] | Promise<Figure[]>>> = {
+  // First: its memory is the most that the process had until then.
+  round: benchRound,
   kernel: () => benchKernel(hole),
   twin: () => benchTwin(hole),
-  round: benchRound,
   hole: () => benchHole(hole),
   answers: () => benchAnswers(hole),
   growth: () => benchGrowth(hole),

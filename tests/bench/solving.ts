@@ -30,7 +30,7 @@ export async function benchRound(): Promise<Figure[]> {
   const data = { courseText: read('demo-course.geojson'), playerText: read('demo-player.json') };
   const nothing = (): void => undefined;
   const two = await wallSecondsOf(() => planOnWorkers(data, TASKS, nothing, 2));
-  // The most so far, in kilobytes: what the workers had is given back when they end. Parts before this one need less.
+  // The most so far, in kilobytes: what the workers had is given back when they end. No part may run before this one.
   const megabytes = (process.resourceUsage().maxRSS * 1024) / 1e6;
   const one = await wallSecondsOf(() => planOnWorkers(data, TASKS, nothing, 1));
   return [
