@@ -17,7 +17,10 @@ export function FilePicker({ kind }: { readonly kind: Kind }) {
   const notes = useApp((state) => fileNotes(state, kind).length);
   const dispatch = useDispatch();
   const told = words.bar.files[kind];
-  const entries = (files ?? []).filter((file) => file.kind === kind);
+  const listed = (files ?? []).filter((file) => file.kind === kind);
+  // What is open stays named although its file is gone from the folder.
+  const isGone = open !== null && !listed.some(({ token }) => token === open.entry.token);
+  const entries = isGone ? [...listed, open.entry] : listed;
   return (
     <div class="file-picker">
       <Field

@@ -111,15 +111,17 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
       return <p>{words.bar.staysTillClosed}</p>;
     case 'left-behind':
       return (
-        <p>
-          {words.bar.leftBehindWhy({ when: words.figures.moment(notice.writtenAt, 'second') })}{' '}
-          <button type="button" class="small-button" onClick={() => void duties.keepLeftBehind(notice)}>
-            {words.bar.keepAsFile[notice.fileKind]}
-          </button>{' '}
-          <button type="button" class="small-button" onClick={() => void duties.giveUpLeftBehind(notice)}>
-            {words.courseFile.lost.giveUp}
-          </button>
-        </p>
+        <>
+          <p>{words.bar.leftBehindWhy({ when: words.figures.moment(notice.writtenAt, 'second') })}</p>
+          <p>
+            <button type="button" class="small-button" onClick={() => void duties.keepLeftBehind(notice)}>
+              {words.bar.keepAsFile[notice.fileKind]}
+            </button>{' '}
+            <button type="button" class="small-button" onClick={() => void duties.giveUpLeftBehind(notice)}>
+              {words.courseFile.lost.giveUp}
+            </button>
+          </p>
+        </>
       );
   }
 }
