@@ -7,7 +7,7 @@ import { ASSUMED_PLACES } from './assumed-places.ts';
 import type { Fault } from '../result.ts';
 import { parForLength } from './defaults.ts';
 import { polylineLengthM } from './ellipsoid.ts';
-import { broughtNear, placedNear, turnedAbout } from './longitude.ts';
+import { broughtNear, lineNear, placedNear } from './longitude.ts';
 import { middleOf } from './polygon.ts';
 import { chooseGreen } from './hole-features.ts';
 import type {
@@ -92,12 +92,6 @@ function longitudeOf(readings: readonly FeatureReading[]): number {
     if (reading.as === 'areas') area ??= reading.areas[0]?.rings[0]?.[0]?.[0];
   }
   return area ?? 0;
-}
-
-function lineNear(hole: HoleLine, about: number): HoleLine {
-  const first = hole.line[0]?.[0] ?? about;
-  const east = turnedAbout(first, about) - first;
-  return east === 0 ? hole : { ...hole, line: hole.line.map(([lon, lat]) => [lon + east, lat]) };
 }
 
 function assembleHole(line: HoleLine, areas: readonly Area[], markers: readonly StrayMarker[]): Hole {

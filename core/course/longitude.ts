@@ -37,19 +37,24 @@ export function turnedRings(rings: Rings): Rings {
 
 /** A thing without jumps moved by whole turns until its first place lies within 180° of `about`: it stays in one piece. */
 export function broughtNear<T extends { readonly rings: Rings }>(area: T, about: number): T {
-  const first = area.rings[0]?.[0]?.[0] ?? about;
-  const turns = wholeTurns(first, about);
-  if (turns === 0) return area;
-  return {
-    ...area,
-    rings: area.rings.map((ring) => ring.map(([lon, lat]): LonLat => [lon + 360 * turns, lat])),
-  };
+  const turns = wholeTurns(area.rings[0]?.[0]?.[0] ?? about, about);
+  return turns === 0 ? area : { ...area, rings: area.rings.map((ring) => moved(ring, turns)) };
+}
+
+/** The same for a line. */
+export function lineNear<T extends { readonly line: readonly LonLat[] }>(hole: T, about: number): T {
+  const turns = wholeTurns(hole.line[0]?.[0] ?? about, about);
+  return turns === 0 ? hole : { ...hole, line: moved(hole.line, turns) };
 }
 
 /** The same for a thing that stands in one place. */
 export function placedNear<T extends { readonly at: LonLat }>(thing: T, about: number): T {
   const [lon, lat] = thing.at;
   return wholeTurns(lon, about) === 0 ? thing : { ...thing, at: [turnedAbout(lon, about), lat] };
+}
+
+function moved(points: readonly LonLat[], turns: number): readonly LonLat[] {
+  return points.map(([lon, lat]): LonLat => [lon + 360 * turns, lat]);
 }
 
 function wholeTurns(lon: number, about: number): number {

@@ -4,6 +4,7 @@
  */
 
 import type { KeptDay, KeptRound, Settings, SettingsChange, TileSource } from '../contract/host.ts';
+import { dayKey, roundKey, tileSourceKey } from '../contract/settings-keys.ts';
 import { MOST_TILE_SOURCES } from '../contract/tile-source.ts';
 import { LONGEST_DAY, LONGEST_WISHES, MOST_KEPT_DAYS, MOST_KEPT_ROUNDS } from '../contract/wire.ts';
 
@@ -35,14 +36,14 @@ interface ListKind<T> {
 }
 
 const TILE_SOURCES: ListKind<TileSource> = {
-  key: ({ name, address }) => JSON.stringify([name, address]),
+  key: tileSourceKey,
   most: MOST_TILE_SOURCES,
   isNewestFirst: false,
   merge: (_, mine) => mine,
 };
 
 const ROUNDS: ListKind<KeptRound> = {
-  key: ({ course, player }) => JSON.stringify([course, player]),
+  key: roundKey,
   most: MOST_KEPT_ROUNDS,
   isNewestFirst: true,
   merge: (kept, mine, known) => ({
@@ -52,7 +53,7 @@ const ROUNDS: ListKind<KeptRound> = {
 };
 
 const DAYS: ListKind<KeptDay> = {
-  key: ({ course }) => course,
+  key: dayKey,
   most: MOST_KEPT_DAYS,
   isNewestFirst: true,
   merge: (kept, mine, known) => ({

@@ -1,6 +1,7 @@
 /** A field for a number that takes a decimal comma as well as a point, and says at once what it does not take. */
 
 import { useId, useState } from 'preact/hooks';
+import { MINUS, NARROW_GAP } from '../../core/words/figures.ts';
 import { useWords } from '../state/use-words.ts';
 
 interface Props {
@@ -72,11 +73,8 @@ export function NumberField(props: Props) {
 
 /** `12,5` and `12.5` alike; null where it is no number. */
 export function readTyped(text: string): number | null {
-  const plain = text
-    .trim()
-    .replaceAll(/[\u202f ]/gu, '')
-    .replace(',', '.')
-    .replace('−', '-');
+  // Thousands stand apart by that gap where the program writes them.
+  const plain = text.trim().replaceAll(NARROW_GAP, '').replace(',', '.').replace(MINUS, '-');
   if (!/^[+-]?(?:\d+\.?\d*|\.\d+)$/u.test(plain)) return null;
   return Number(plain);
 }

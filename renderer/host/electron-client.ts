@@ -14,7 +14,7 @@ import { inLanguage } from './in-language.ts';
 import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
 import { ownSaves } from './own-saves.ts';
-import { clearRequest, journalRequest, saveRequest } from './requests.ts';
+import { clearRequest, journalRequest, saveRequest, settingsRequest } from './requests.ts';
 import { english } from '../../core/words/english/english.ts';
 import type { Words } from '../../core/words/words.ts';
 
@@ -110,8 +110,7 @@ export function electronHost(
     print: () => call('print', {}),
     saveExport: (suggestedName, bytes) => call('saveExport', { suggestedName, bytes }),
     readSettings: () => call('readSettings', {}),
-    writeSettings: (settings, was) =>
-      call('writeSettings', { settings: { ...settings }, ...(was === undefined ? {} : { was: { ...was } }) }),
+    writeSettings: (change, was) => call('writeSettings', settingsRequest(change, was)),
     keepPlan: (key, text) => call('keepPlan', { key, text }),
     keptPlan: (key) => call('keptPlan', { key }),
   };

@@ -17,7 +17,7 @@ import { heldFiles, whenPutAway } from './held-files.ts';
 import { changeListeners } from './listeners.ts';
 import { type ByteMeans, loopbackBytes, uploadFile } from './loopback-bytes.ts';
 import { ownSaves } from './own-saves.ts';
-import { clearRequest, journalRequest, saveRequest } from './requests.ts';
+import { clearRequest, journalRequest, saveRequest, settingsRequest } from './requests.ts';
 import { english } from '../../core/words/english/english.ts';
 import type { Words } from '../../core/words/words.ts';
 
@@ -139,8 +139,7 @@ export function loopbackHost(
     },
     saveExport: bytes.saveExport,
     readSettings: () => call('readSettings', {}),
-    writeSettings: (settings, was) =>
-      call('writeSettings', { settings: { ...settings }, ...(was === undefined ? {} : { was: { ...was } }) }),
+    writeSettings: (change, was) => call('writeSettings', settingsRequest(change, was)),
     keepPlan: (key, text) => call('keepPlan', { key, text }),
     keptPlan: (key) => call('keptPlan', { key }),
     close: () => {

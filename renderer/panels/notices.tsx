@@ -1,9 +1,8 @@
 /** What went wrong, in full, until the person has read it. The document that was open stays open. */
 
-import { tell } from '../../core/words/told.ts';
-import { faultText } from '../../core/words/told.ts';
+import { faultText, sayIn } from '../../core/words/told.ts';
 import type { Fault } from '../../core/result.ts';
-import type { Notice, Said } from '../state/app-state.ts';
+import type { Notice } from '../state/app-state.ts';
 import type { Words } from '../../core/words/words.ts';
 import { useApp, useDispatch, useTools } from '../state/use-app.ts';
 import { Picture } from './pictograms.tsx';
@@ -51,7 +50,7 @@ function titleOf(notice: Notice, words: Words): string {
     case 'broken-file':
       return words.bar.couldNotBeOpened({ name: notice.fileName });
     case 'trouble':
-      return inWords(notice.title, words);
+      return sayIn(notice.title, words);
     case 'changed-on-disk':
       return words.bar.changedByOther({ name: notice.entry.name });
     case 'notes':
@@ -61,10 +60,6 @@ function titleOf(notice: Notice, words: Words): string {
     case 'left-behind':
       return words.bar.leftBehind({ name: notice.name });
   }
-}
-
-function inWords(said: Said, words: Words): string {
-  return typeof said === 'string' ? said : tell(said, words);
 }
 
 function NoticeBody({ notice }: { readonly notice: Notice }) {
@@ -93,7 +88,7 @@ function NoticeBody({ notice }: { readonly notice: Notice }) {
         </>
       );
     case 'trouble':
-      return <p>{inWords(notice.message, words)}</p>;
+      return <p>{sayIn(notice.message, words)}</p>;
     case 'changed-on-disk':
       return (
         <p>

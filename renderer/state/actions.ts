@@ -1,5 +1,6 @@
 /** Everything that can happen to the window's state, as one union. */
 
+import type { Said } from '../../core/words/told.ts';
 import type { Course } from '../../core/course/model.ts';
 import type { SolveProgress } from '../../core/plan/model.ts';
 import type { PlayerModel } from '../../core/player/model.ts';
@@ -21,7 +22,6 @@ import type {
   TreePassageAnswer,
   WaysOutAnswer,
   LeftBehindFound,
-  Said,
 } from './app-state.ts';
 
 export type Action = FileAction | ViewAction | SituationAction | WorkAction | AnswerAction;

@@ -3,7 +3,7 @@
  * keep their meaning whatever frame a hole is drawn in; lengths are metres.
  */
 
-import type { Told } from '../../core/words/told.ts';
+import type { Said } from '../../core/words/told.ts';
 import type { Conditions } from '../../core/conditions/conditions.ts';
 import type { Course, LonLat } from '../../core/course/model.ts';
 import type { Comparison, Convergence, Option, ShotSample, SpreadEllipse } from '../../core/plan/model.ts';
@@ -88,9 +88,6 @@ export interface LeftBehindFound {
   /** The work as the text of a file. */
   readonly text: string;
 }
-
-/** What is told in whatever language the window has when it is shown; a text where it came as one. */
-export type Said = Told | string;
 
 export type HelpPage = 'guide' | 'numbers' | 'limits' | 'checked' | 'changes' | 'licences';
 

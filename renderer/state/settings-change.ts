@@ -1,12 +1,7 @@
 /** What of the settings a window changed, and what that was for it before: all that it sends, so that others' changes stay. */
 
-import type {
-  KeptDay,
-  KeptRound,
-  Settings,
-  SettingsChange,
-  TileSource,
-} from '../../electron/contract/host.ts';
+import type { KeptDay, KeptRound, Settings, SettingsChange } from '../../electron/contract/host.ts';
+import { dayKey, roundKey, tileSourceKey } from '../../electron/contract/settings-keys.ts';
 import { MOST_KEPT_DAYS } from '../../electron/contract/wire.ts';
 import { DEFAULT_CONDITIONS } from '../../core/conditions/conditions.ts';
 import { wishesFor } from '../round/state/kept-wishes.ts';
@@ -31,7 +26,7 @@ export function changeOfSettings(before: Settings, after: Settings): ChangeOfSet
     if (before[name] !== undefined) Object.assign(was, { [name]: before[name] });
   }
 
-  const sources = changedEntries(before.tileSources, after.tileSources, sourceKey);
+  const sources = changedEntries(before.tileSources, after.tileSources, tileSourceKey);
   if (sources !== null) [settings.tileSources, was.tileSources] = [sources.now, sources.was];
 
   const rounds = changedEntries(before.rounds, after.rounds, roundKey);
@@ -51,10 +46,6 @@ export function changeOfSettings(before: Settings, after: Settings): ChangeOfSet
   }
   return Object.keys(settings).length === 0 ? null : { settings, was };
 }
-
-const sourceKey = ({ name, address }: TileSource): string => JSON.stringify([name, address]);
-const roundKey = ({ course, player }: KeptRound): string => JSON.stringify([course, player]);
-const dayKey = ({ course }: KeptDay): string => course;
 
 /** As the window showed it before: what it brought back where nothing was kept of these files. */
 function knownRound(entry: KeptRound, before: readonly KeptRound[]): KeptRound {

@@ -12,7 +12,7 @@ import type { Store } from '../store.ts';
 import type { OpenedFiles } from '../../kept-plans/plan-key.ts';
 import type { PlanKeeper } from '../../kept-plans/plan-keeper.ts';
 import { WorkerBroke } from '../../workers/watched-desk.ts';
-import { afterChanges } from './follow.ts';
+import { afterChanges, toldReason } from './follow.ts';
 
 const CHECK_AFTER_MS = 1500;
 
@@ -116,12 +116,11 @@ export function solveHoles(
 
 /** The calculation of a hole ended with an error that nobody foresaw. */
 export function stoppedFault(hole: number, reason: unknown): Fault {
-  const said = reason instanceof Error ? reason.message : String(reason);
   return toldFault({
     severity: 'error',
     code: 'calculation-stopped',
     where: told(({ features }) => features.whereOnlyHole, { hole }),
-    message: told(({ bar }) => bar.chooseAgain, { said }),
+    message: toldReason(reason),
   });
 }
 

@@ -18,6 +18,6 @@ it('what a number field shows in either language is read as the same number', ()
   );
 });
 
-it.each(['', '.', '1,2,3', 'ten', '1e3', '12 m'])('%j is no number', (text) => {
+it.each(['', '.', '1,2,3', 'ten', '1e3', '12 m', '12 5'])('%j is no number', (text) => {
   expect(readTyped(text)).toBeNull();
 });
